@@ -1,0 +1,5 @@
+/** The register of sources. */
+@NullMarked
+package kerfwright.catalogue.source;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,29 @@
+package kerfwright.physics.cutting;
+
+import kerfwright.quantity.RotationalSpeed;
+import kerfwright.quantity.Torque;
+
+/**
+ * Electric motor with gears: M_bur = M_motor eta / i, n_bur = i n_motor; the speed set is held up
+ * to the torque limit and the instrument stops there.
+ *
+ * <p>i gear ratio, eta efficiency. Leaves out: the small sag of a real controller. Source: machine
+ * design handbooks; figures of the motor from the handpiece row of the catalogue.
+ */
+public record GearedDrive(RotationalSpeed freeSpeed, Torque stallTorque) implements Drive {
+  /** From the motor's figures: gear ratio above one raises the speed and lowers the torque. */
+  public static GearedDrive of(
+      RotationalSpeed motor, Torque motorTorque, double ratio, double efficiency) {
+    return new GearedDrive(
+        new RotationalSpeed(motor.revolutionsPerSecond() * ratio),
+        new Torque(motorTorque.newtonMetres() * efficiency / ratio));
+  }
+
+  @Override
+  public RotationalSpeed speedUnder(Torque load, RotationalSpeed set) {
+    return load.newtonMetres() >= stallTorque.newtonMetres()
+        ? new RotationalSpeed(0)
+        : new RotationalSpeed(
+            Math.min(set.revolutionsPerSecond(), freeSpeed.revolutionsPerSecond()));
+  }
+}

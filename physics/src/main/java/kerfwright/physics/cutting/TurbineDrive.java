@@ -1,0 +1,26 @@
+package kerfwright.physics.cutting;
+
+import kerfwright.quantity.RotationalSpeed;
+import kerfwright.quantity.Torque;
+
+/**
+ * Air turbine: torque falls in a straight line from stall to free running, M = M0 (1 - n/n0).
+ *
+ * <p>M torque, M0 stall torque, n speed, n0 free speed. Set below its free speed by less drive air,
+ * M0 is taken to fall with n0 (both follow the air flow; project setting, no source). Leaves out:
+ * dependence of stall torque on the rotor's position, and the partly convex curves measured on some
+ * units. Source: Dyson JE, Darvell BW. J Dent 1999;27:573-586 (abstract: dynamic torque closely
+ * linear from stall to free running).
+ */
+public record TurbineDrive(RotationalSpeed freeSpeed, Torque stallTorque) implements Drive {
+  @Override
+  public RotationalSpeed speedUnder(Torque load, RotationalSpeed set) {
+    double share = Math.min(1, set.revolutionsPerSecond() / freeSpeed.revolutionsPerSecond());
+    double stall = stallTorque.newtonMetres() * share;
+    if (stall <= 0 || load.newtonMetres() >= stall) {
+      return new RotationalSpeed(0);
+    }
+    return new RotationalSpeed(
+        freeSpeed.revolutionsPerSecond() * share * (1 - load.newtonMetres() / stall));
+  }
+}

@@ -1,0 +1,15 @@
+package kerfwright.planner.plan;
+
+import kerfwright.planner.casework.DrawerInstrument;
+
+/**
+ * The next best choice for a step.
+ *
+ * @param step order of the step
+ * @param instrument the other instrument
+ * @param handpieceId its handpiece
+ * @param why what it would cost, one sentence
+ * @param costRatio its cost over the chosen one's
+ */
+public record RunnerUp(
+    int step, DrawerInstrument instrument, String handpieceId, String why, double costRatio) {}

@@ -1,0 +1,34 @@
+package kerfwright.quantity;
+
+/**
+ * A volume in a time: coolant delivered, or material removed.
+ *
+ * @param cubicMetresPerSecond cubic metres per second
+ */
+public record FlowRate(double cubicMetresPerSecond) implements Comparable<FlowRate> {
+  public FlowRate {
+    Check.finite("FlowRate", "cubicMetresPerSecond", cubicMetresPerSecond);
+    Check.notNegative("FlowRate", "cubicMetresPerSecond", cubicMetresPerSecond);
+  }
+
+  public static FlowRate ofMillilitresPerMinute(double millilitresPerMinute) {
+    return new FlowRate(millilitresPerMinute * 1e-6 / 60.0);
+  }
+
+  public static FlowRate ofCubicMillimetresPerMinute(double cubicMillimetresPerMinute) {
+    return new FlowRate(cubicMillimetresPerMinute * 1e-9 / 60.0);
+  }
+
+  public double millilitresPerMinute() {
+    return cubicMetresPerSecond * 60.0 * 1e6;
+  }
+
+  public double cubicMillimetresPerMinute() {
+    return cubicMetresPerSecond * 60.0 * 1e9;
+  }
+
+  @Override
+  public int compareTo(FlowRate other) {
+    return Double.compare(cubicMetresPerSecond, other.cubicMetresPerSecond);
+  }
+}

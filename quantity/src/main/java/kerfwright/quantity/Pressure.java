@@ -1,0 +1,34 @@
+package kerfwright.quantity;
+
+/**
+ * A stress, hardness or modulus, zero or more.
+ *
+ * @param pascals pascals
+ */
+public record Pressure(double pascals) implements Comparable<Pressure> {
+  public Pressure {
+    Check.finite("Pressure", "pascals", pascals);
+    Check.notNegative("Pressure", "pascals", pascals);
+  }
+
+  public static Pressure ofGigapascals(double gigapascals) {
+    return new Pressure(gigapascals * 1e9);
+  }
+
+  public static Pressure ofMegapascals(double megapascals) {
+    return new Pressure(megapascals * 1e6);
+  }
+
+  public double gigapascals() {
+    return pascals * 1e-9;
+  }
+
+  public double megapascals() {
+    return pascals * 1e-6;
+  }
+
+  @Override
+  public int compareTo(Pressure other) {
+    return Double.compare(pascals, other.pascals);
+  }
+}

@@ -1,0 +1,7 @@
+/**
+ * Quantities with their unit, ranges of them, source keys and findings. Nothing else may move in.
+ */
+@NullMarked
+package kerfwright.quantity;
+
+import org.jspecify.annotations.NullMarked;
