@@ -45,6 +45,11 @@ public enum ShapeFamily {
     this.sideFraction = sideFraction;
   }
 
+  /** The word used in data files, e.g. taper-round-end. */
+  public String id() {
+    return label.replace(' ', '-');
+  }
+
   public String label() {
     return label;
   }
