@@ -2,6 +2,7 @@ package kerfwright.planner.choice;
 
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.physics.cutting.CutResult;
+import kerfwright.physics.cutting.Engagement;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.planner.tool.Instrument;
 
@@ -17,6 +18,7 @@ import kerfwright.planner.tool.Instrument;
  * @param stroke how it is led
  * @param underLoadRpm speed that holds
  * @param rimMPerS rim speed under load
+ * @param contact how the head meets the layer
  * @param cut what the sharp working part does
  * @param meanRemovalM3PerS removal rate on average over the stretch, as it blunts
  * @param lives share of its life used, may exceed one
@@ -37,6 +39,7 @@ public record Candidate(
     Stroke stroke,
     double underLoadRpm,
     double rimMPerS,
+    Engagement contact,
     CutResult cut,
     double meanRemovalM3PerS,
     double lives,

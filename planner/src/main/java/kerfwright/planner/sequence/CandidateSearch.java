@@ -250,6 +250,7 @@ public final class CandidateSearch {
         stroke,
         rpm,
         rim,
+        contact,
         cut,
         mean,
         lives,
@@ -290,7 +291,7 @@ public final class CandidateSearch {
   }
 
   /** How far the tip goes into what lies below before the hand reacts. */
-  private static double slip(
+  private double slip(
       Instrument instrument,
       Segment segment,
       Engagement contact,
@@ -300,7 +301,10 @@ public final class CandidateSearch {
       return 0;
     }
     double diameter = instrument.properties().headDiameter().metres();
-    double foot = Math.PI / 4 * diameter * diameter;
+    double foot =
+        cutCase.outline().shape().walled()
+            ? Math.PI / 4 * diameter * diameter
+            : contact.engagedLengthM() * diameter;
     CutResult below =
         segment.below().id().equals(segment.material().id())
             ? cut

@@ -3,6 +3,8 @@ package kerfwright.planner.tool;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.catalogue.material.ToolMaterial;
+import kerfwright.catalogue.material.ToolMaterials;
 import kerfwright.physics.cutting.AbrasiveTool;
 import kerfwright.physics.cutting.BladedTool;
 import kerfwright.physics.wear.Sharpness;
@@ -22,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param shaft its shaft
  */
 public record Instrument(DrawerInstrument drawer, WorkingPart part, Shaft shaft) {
+  private static final ToolMaterials TOOLS = ToolMaterials.packaged();
   private static final double USES_IN_A_LIFE = 5;
   private static final double EDGE_RADIUS_M = 3e-6;
   private static final double RUN_OUT_M = 5e-6;
@@ -66,13 +69,18 @@ public record Instrument(DrawerInstrument drawer, WorkingPart part, Shaft shaft)
   }
 
   private static double hardnessPa(InstrumentKind kind) {
+    return material(kind).hardness().typical().pascals();
+  }
+
+  /** What the cutting part of a kind is made of. */
+  public static ToolMaterial material(InstrumentKind kind) {
     return switch (kind) {
-      case DIAMOND, SINTERED_DIAMOND, POLISHER -> 80e9;
-      case CARBIDE -> 15e9;
-      case STEEL -> 6e9;
-      case CERAMIC -> 12e9;
-      case POLYMER -> 0.45e9;
-      case STONE, DISC -> 20e9;
+      case DIAMOND, SINTERED_DIAMOND, POLISHER -> TOOLS.diamond();
+      case CARBIDE -> TOOLS.cementedCarbide();
+      case STEEL -> TOOLS.toolSteel();
+      case CERAMIC -> TOOLS.ceramic();
+      case POLYMER -> TOOLS.polymer();
+      case STONE, DISC -> TOOLS.get("alumina");
     };
   }
 
