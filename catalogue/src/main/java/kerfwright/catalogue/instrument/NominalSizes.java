@@ -27,15 +27,18 @@ public final class NominalSizes {
     return all().stream().filter(size -> size.code().equals(code)).findFirst();
   }
 
-  /** The size nearest to a diameter; of two equally near the smaller. */
+  /** The size nearest to a diameter; of two equally near a listed one, then the smaller. */
   public static NominalSize nearest(Length diameter) {
     return all().stream()
         .min(
-            Comparator.comparingDouble(
-                size ->
-                    // rounded so that a tie in decimal stays a tie in binary
-                    Math.rint(Math.abs(size.diameter().metres() - diameter.metres()) * 1e9)))
+            Comparator.comparingLong((NominalSize size) -> nanometresApart(size, diameter))
+                .thenComparing(size -> !size.listed()))
         .orElseThrow();
+  }
+
+  /** Rounded, so that a tie in decimals stays a tie in binary. */
+  private static long nanometresApart(NominalSize size, Length diameter) {
+    return Math.round(Math.abs(size.diameter().metres() - diameter.metres()) * 1e9);
   }
 
   public static List<DataFault> dataFaults() {
