@@ -61,4 +61,16 @@ public enum ShapeFamily {
   public double sideFraction() {
     return sideFraction;
   }
+
+  /**
+   * True where the end meets the side in a sharp edge, so that inner corners of a cavity stay
+   * sharp.
+   */
+  public boolean leavesSharpCorner() {
+    return this == CYLINDER
+        || this == CYLINDER_END_CUTTING
+        || this == TAPER_FLAT_END
+        || this == INVERTED_CONE
+        || this == WHEEL;
+  }
 }
