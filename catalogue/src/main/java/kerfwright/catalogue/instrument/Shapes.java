@@ -10,9 +10,9 @@ import java.util.stream.Stream;
 import kerfwright.catalogue.Confidence;
 import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.Provenance;
-import kerfwright.catalogue.data.DataFault;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
+import kerfwright.catalogue.table.DataFault;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.SourceKey;
@@ -143,8 +143,7 @@ public final class Shapes {
     var length = row.number("usual_head_length_mm");
     Basis basis = row.basis("head_length_basis");
     if (length.isPresent() != (basis != null)) {
-      row.fault(
-          "head_length_basis", row.text("head_length_basis"), "a basis just where a length is");
+      row.expected("head_length_basis", "a basis just where a length is");
     }
     return new InstrumentShape(
         row.group("code"),

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Optional;
 import kerfwright.catalogue.Confidence;
 import kerfwright.catalogue.NearestName;
-import kerfwright.catalogue.data.DataFault;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.instrument.Characteristics;
@@ -18,6 +17,7 @@ import kerfwright.catalogue.instrument.Shanks;
 import kerfwright.catalogue.instrument.ShapeFamily;
 import kerfwright.catalogue.instrument.Shapes;
 import kerfwright.catalogue.instrument.WorkingParts;
+import kerfwright.catalogue.table.DataFault;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Length;
 
@@ -191,8 +191,7 @@ public final class UsSizes {
     var high = row.whole("blades_high");
     if (low.isPresent() != high.isPresent()
         || low.isPresent() && low.getAsInt() > high.getAsInt()) {
-      row.fault(
-          "blades_high", row.text("blades_high"), "both ends, low not above high, or neither");
+      row.expected("blades_high", "both ends, low not above high, or neither");
     }
     return new UsSize(
         row.required("number"),
