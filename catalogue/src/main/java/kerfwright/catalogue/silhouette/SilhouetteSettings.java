@@ -1,0 +1,37 @@
+package kerfwright.catalogue.silhouette;
+
+/**
+ * What neither the ISO 6360 number nor the size tells and a drawing still needs. All are project
+ * settings with no source; none feeds a computed limit.
+ *
+ * @param neckOfHead neck diameter over head diameter
+ * @param taperHalfAngleDeg angle between axis and side of a tapered head with a blunt end
+ * @param tipAtLeastOfHead a tapered blunt end is never narrower than this share of the head
+ * @param neckConeHalfAngleDeg angle between axis and the cone that joins neck and shank
+ */
+public record SilhouetteSettings(
+    double neckOfHead,
+    double taperHalfAngleDeg,
+    double tipAtLeastOfHead,
+    double neckConeHalfAngleDeg) {
+  public static final SilhouetteSettings PROJECT = new SilhouetteSettings(0.7, 2.5, 0.45, 15);
+
+  public SilhouetteSettings {
+    share("neckOfHead", neckOfHead);
+    share("tipAtLeastOfHead", tipAtLeastOfHead);
+    angle("taperHalfAngleDeg", taperHalfAngleDeg);
+    angle("neckConeHalfAngleDeg", neckConeHalfAngleDeg);
+  }
+
+  private static void share(String name, double value) {
+    if (!(value > 0 && value < 1)) {
+      throw new IllegalArgumentException(name + " must lie between 0 and 1, got " + value);
+    }
+  }
+
+  private static void angle(String name, double value) {
+    if (!(value > 0 && value < 60)) {
+      throw new IllegalArgumentException(name + " must lie between 0 and 60 degrees, got " + value);
+    }
+  }
+}
