@@ -2,7 +2,6 @@ package kerfwright.catalogue.silhouette;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.instrument.ShapeFamily;
@@ -56,7 +55,7 @@ public record Silhouette(
               + overall
               + " mm");
     }
-    double neckRadius = Math.min(settings.neckOfHead() * radius, shankRadius);
+    double neckRadius = settings.neckDiameterMm(2 * radius, 2 * shankRadius) / 2;
     List<ProfilePoint> head =
         new HeadProfile(radius, length, neckRadius, ShapeDetail.of(instrument), settings)
             .points(instrument.shape());
@@ -68,11 +67,7 @@ public record Silhouette(
         shank(instrument.shank(), shankStart, overall),
         working(instrument.shape(), last.zMm()),
         2 * neckRadius,
-        List.of(
-            String.format(
-                Locale.ROOT,
-                "neck diameter assumed: %.0f %% of the head, at most the shank",
-                100 * settings.neckOfHead())));
+        List.of(settings.neckRule()));
   }
 
   /** The whole profile, tip to far end; joints appear once. */

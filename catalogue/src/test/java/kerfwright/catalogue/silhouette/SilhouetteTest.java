@@ -146,8 +146,8 @@ class SilhouetteTest {
   @Test
   void statesThatTheNeckIsAssumed() {
     Silhouette s = Silhouette.of(instrument(ShapeFamily.CYLINDER, "cylinder", "110", 1.0, 4));
-    assertEquals(0.7, s.neckDiameterMm(), 1e-9);
-    assertTrue(s.assumed().get(0).contains("70 % of the head"));
+    assertEquals(0.8, s.neckDiameterMm(), 1e-9);
+    assertTrue(s.assumed().get(0).contains("0.75 of the head + 0.05 mm"));
   }
 
   @Test
