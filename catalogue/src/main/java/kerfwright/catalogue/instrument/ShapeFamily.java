@@ -45,6 +45,11 @@ public enum ShapeFamily {
     this.sideFraction = sideFraction;
   }
 
+  /** The word used in data files, e.g. taper-round-end. */
+  public String id() {
+    return label.replace(' ', '-');
+  }
+
   public String label() {
     return label;
   }
@@ -55,5 +60,17 @@ public enum ShapeFamily {
 
   public double sideFraction() {
     return sideFraction;
+  }
+
+  /**
+   * True where the end meets the side in a sharp edge, so that inner corners of a cavity stay
+   * sharp.
+   */
+  public boolean leavesSharpCorner() {
+    return this == CYLINDER
+        || this == CYLINDER_END_CUTTING
+        || this == TAPER_FLAT_END
+        || this == INVERTED_CONE
+        || this == WHEEL;
   }
 }
