@@ -67,6 +67,10 @@ public final class CaseReader {
                 + " layers, outermost first, each with material and thickness_mm");
       }
     }
+    if (keep != null && layers != null && !holds(layers, keep)) {
+      fields.fault(
+          "keep", "names " + keep.materialId() + ", which is not among the layers of this case");
+    }
     faults.throwIfAny();
     if (reference == null
         || procedure == null
@@ -90,6 +94,10 @@ public final class CaseReader {
         finishRa,
         handpieces,
         FlowRate.ofMillilitresPerMinute(water));
+  }
+
+  private static boolean holds(List<Layer> layers, Keep keep) {
+    return layers.stream().anyMatch(layer -> layer.material().id().equals(keep.materialId()));
   }
 
   private static @Nullable String reference(Fields fields) {

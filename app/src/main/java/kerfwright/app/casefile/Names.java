@@ -2,8 +2,8 @@ package kerfwright.app.casefile;
 
 import java.util.Collection;
 import kerfwright.app.input.Faults;
-import kerfwright.app.input.NearestNames;
 import kerfwright.app.input.Node;
+import kerfwright.catalogue.NearestName;
 import org.jspecify.annotations.Nullable;
 
 /** Reads an item of a list as one of a closed set of names. */
@@ -26,7 +26,7 @@ final class Names {
         node.line(),
         path,
         "there is no " + what + " '" + text + "'; expected one of " + all,
-        NearestNames.of(text, names));
+        NearestName.nearest(text, names).orElse(null));
     return null;
   }
 }

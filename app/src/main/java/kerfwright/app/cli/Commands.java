@@ -3,6 +3,7 @@ package kerfwright.app.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import kerfwright.app.Wiring;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,10 +14,15 @@ public final class Commands {
   private Commands() {}
 
   /** Runs one command and tells its exit code. */
-  public static int run(Wiring wiring, Terminal terminal, String... arguments) {
+  public static int run(@Nullable Wiring wiring, Terminal terminal, String... arguments) {
     CommandLine line = new CommandLine(new Top());
-    line.addSubcommand(new ServeCommand(wiring, terminal));
-    line.addSubcommand(new PlanCommand(wiring, terminal));
+    if (wiring != null) {
+      line.addSubcommand(new ServeCommand(wiring, terminal));
+      line.addSubcommand(new PlanCommand(wiring, terminal));
+    }
+    line.addSubcommand(new NumberCommand(terminal));
+    line.addSubcommand(new ToothCommand(terminal));
+    line.addSubcommand(new MaterialCommand(terminal));
     line.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
     line.setExecutionExceptionHandler(
@@ -35,7 +41,7 @@ public final class Commands {
         "A planning aid for licensed clinicians; makers' limits and local rules come first."
       })
   private static final class Top implements Runnable {
-    @Spec private @org.jspecify.annotations.Nullable CommandSpec spec;
+    @Spec private @Nullable CommandSpec spec;
 
     @Override
     public void run() {

@@ -64,13 +64,22 @@ public record Terminal(PrintStream out, PrintStream err) {
     if (failure instanceof BadInput bad) {
       return badInput(bad);
     }
+    return broken(command.getCommandName(), failure);
+  }
+
+  /** A fault of the program: named in one line, with its deepest cause. */
+  public int broken(String where, Throwable failure) {
+    Throwable deepest = failure;
+    while (deepest.getCause() != null) {
+      deepest = deepest.getCause();
+    }
     say(
         "the program failed in '"
-            + command.getCommandName()
+            + where
             + "' ("
-            + failure.getClass().getSimpleName()
+            + deepest.getClass().getSimpleName()
             + ": "
-            + failure.getMessage()
+            + deepest.getMessage()
             + "). This is a fault of the program, not of your file; please report it.");
     if (System.getenv("KERFWRIGHT_TRACE") != null) {
       failure.printStackTrace(err);

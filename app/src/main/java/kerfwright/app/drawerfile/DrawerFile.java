@@ -12,8 +12,8 @@ import java.util.Map;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.Faults;
-import kerfwright.app.input.NearestNames;
 import kerfwright.app.input.SourceText;
+import kerfwright.catalogue.NearestName;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.DrawerSnapshot;
 import org.apache.commons.csv.CSVException;
@@ -108,7 +108,7 @@ public final class DrawerFile {
             line,
             name,
             "there is no such column; expected " + String.join(",", COLUMNS),
-            NearestNames.of(name, COLUMNS));
+            NearestName.nearest(name, COLUMNS).orElse(null));
       } else if (header.put(name, i) != null) {
         faults.add(line, name, "this column stands in the header twice");
       }

@@ -6,8 +6,8 @@ import java.util.Map;
 import kerfwright.app.input.Bounds;
 import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
-import kerfwright.app.input.NearestNames;
 import kerfwright.app.input.Node;
+import kerfwright.catalogue.NearestName;
 import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 
@@ -88,7 +88,7 @@ final class Row {
       fault(
           column,
           "there is no " + what + " '" + text + "'; expected one of " + String.join(", ", names),
-          NearestNames.of(text, names));
+          NearestName.nearest(text, names).orElse(null));
     }
     return null;
   }

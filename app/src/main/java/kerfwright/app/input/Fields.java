@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import kerfwright.catalogue.NearestName;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -92,7 +93,7 @@ public final class Fields {
         line,
         field,
         "there is no " + what + " '" + text + "'; expected one of " + list(names),
-        NearestNames.of(text, names));
+        NearestName.nearest(text, names).orElse(null));
   }
 
   /** Items of a list, or null where the field is missing or not a list. */
@@ -155,7 +156,7 @@ public final class Fields {
             entry.getValue().line(),
             path(entry.getKey()),
             "there is no such field here; expected " + list(known),
-            NearestNames.of(entry.getKey(), known));
+            NearestName.nearest(entry.getKey(), known).orElse(null));
       }
     }
   }

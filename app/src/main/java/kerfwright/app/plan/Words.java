@@ -7,6 +7,7 @@ import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Keep;
+import kerfwright.planner.casework.KeepDefaults;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.plan.CutPlan;
@@ -140,12 +141,13 @@ public final class Words {
         : outline.shape().id() + " " + length + " x " + width + " mm";
   }
 
-  /** What must remain; empty where nothing is asked. */
+  /** What must remain, filled in where the case does not say; empty where everything may go. */
   public static String keep(CutCase cutCase) {
-    Keep keep = cutCase.keep();
+    Keep keep = KeepDefaults.of(cutCase);
     if (keep == null) {
       return "";
     }
+    String usual = cutCase.keep() == null ? " (usual, the case does not say)" : "";
     String label =
         cutCase.layers().stream()
             .map(layer -> layer.material())
@@ -155,8 +157,8 @@ public final class Words {
             .orElse(keep.materialId());
     Length least = keep.atLeast();
     return least == null
-        ? "all " + label + " (it is not touched)"
-        : "at least " + Figures.tenth(least.millimetres()) + " mm " + label;
+        ? "all " + label + ", it is not touched" + usual
+        : "at least " + Figures.tenth(least.millimetres()) + " mm " + label + usual;
   }
 
   /** How sure a reason is: its sources, or its standing where it has none. */
