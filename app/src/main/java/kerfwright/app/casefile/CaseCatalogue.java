@@ -4,10 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.stack.UsualStack;
 import kerfwright.catalogue.tooth.Tooth;
-import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Procedure;
-import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
 
 /** What a case file may name: materials, handpieces, teeth and the usual layers. */
@@ -21,17 +20,9 @@ public interface CaseCatalogue {
   /** The tooth written in one notation: fdi, universal or palmer. */
   Optional<Tooth> tooth(String notation, String text);
 
-  /** The usual stack; empty where none is known for this tooth and restoration. */
-  Optional<UsualLayers> usualLayers(Tooth tooth, Procedure procedure, @Nullable String restoration);
+  /** The usual stack; empty where the restoration has none for this procedure. */
+  Optional<UsualStack> usualStack(Tooth tooth, Procedure procedure, @Nullable String restoration);
 
   /** A restoration the catalogue knows the usual layers of. */
   record Restoration(String id, String label) {}
-
-  /** Layers outermost first and where they come from. */
-  record UsualLayers(List<Layer> layers, List<SourceKey> sources) {
-    public UsualLayers {
-      layers = List.copyOf(layers);
-      sources = List.copyOf(sources);
-    }
-  }
 }

@@ -9,6 +9,7 @@ import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
 import kerfwright.app.input.Node;
 import kerfwright.catalogue.handpiece.Handpiece;
+import kerfwright.catalogue.stack.UsualStack;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Keep;
@@ -53,19 +54,12 @@ public final class CaseReader {
     Double water = fields.number("coolant_ml_per_min", WATER, true);
     fields.rejectUnknown();
 
-    boolean filledIn = layers == null && fields.optional("layers") == null;
+    boolean filledIn = fields.optional("layers") == null;
     List<SourceKey> stackSources = List.of();
-    if (filledIn && tooth != null && procedure != null) {
-      var usual = catalogue.usualLayers(tooth, procedure, restoration);
-      if (usual.isPresent()) {
-        layers = usual.get().layers();
-        stackSources = usual.get().sources();
-      } else {
-        fields.fault(
-            "layers",
-            "is missing, and no usual stack is known for this tooth and restoration; expected"
-                + " layers, outermost first, each with material and thickness_mm");
-      }
+    if (filledIn && tooth != null && procedure != null && faults.none()) {
+      UsualStack usual = catalogue.usualStack(tooth, procedure, restoration).orElse(null);
+      layers = layerFields.usual(fields, usual);
+      stackSources = usual == null ? List.of() : usual.sources();
     }
     if (keep != null && layers != null && !holds(layers, keep)) {
       fields.fault(

@@ -2,11 +2,14 @@ package kerfwright.app.casefile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import kerfwright.app.input.Bounds;
 import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
 import kerfwright.app.input.Node;
 import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.stack.UsualLayer;
+import kerfwright.catalogue.stack.UsualStack;
 import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.Layer;
 import kerfwright.quantity.Length;
@@ -53,6 +56,41 @@ final class LayerFields {
       }
     }
     return stack.size() == items.size() ? stack : null;
+  }
+
+  /** The usual layers; a fault where there are none or one of them has no usual thickness. */
+  @Nullable List<Layer> usual(Fields fields, @Nullable UsualStack usual) {
+    if (usual == null) {
+      fields.fault(
+          "layers",
+          "is missing, and no usual stack is known for this restoration and procedure; expected"
+              + " layers, outermost first, each with material and thickness_mm");
+      return null;
+    }
+    if (!usual.complete()) {
+      String lacking =
+          usual.missing().stream()
+              .map(layer -> layer.materialId() + " (" + layer.note() + ")")
+              .collect(Collectors.joining("; "));
+      fields.fault(
+          "layers",
+          "is missing, and the usual stack of "
+              + usual.label()
+              + " lacks a thickness of "
+              + lacking
+              + "; expected layers, outermost first, each with material and thickness_mm");
+      return null;
+    }
+    List<Layer> stack = new ArrayList<>();
+    for (UsualLayer layer : usual.layers()) {
+      Range<Length> thickness = layer.thickness();
+      for (Material material : materials) {
+        if (thickness != null && material.id().equals(layer.materialId())) {
+          stack.add(new Layer(material, thickness));
+        }
+      }
+    }
+    return stack;
   }
 
   private @Nullable Layer layer(Fields fields, Faults faults) {

@@ -8,6 +8,8 @@ import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.stack.UsualStack;
+import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.catalogue.tooth.ToothNotation;
 import kerfwright.catalogue.tooth.ToothSystem;
@@ -29,7 +31,9 @@ public final class PackagedCatalogue implements CaseCatalogue {
 
   @Override
   public List<Restoration> restorations() {
-    return List.of();
+    return UsualStacks.packaged().restorations().entrySet().stream()
+        .map(entry -> new Restoration(entry.getKey(), entry.getValue()))
+        .toList();
   }
 
   @Override
@@ -47,8 +51,8 @@ public final class PackagedCatalogue implements CaseCatalogue {
   }
 
   @Override
-  public Optional<UsualLayers> usualLayers(
+  public Optional<UsualStack> usualStack(
       Tooth tooth, Procedure procedure, @Nullable String restoration) {
-    return Optional.empty();
+    return UsualStacks.packaged().find(tooth, restoration, procedure.id(), null);
   }
 }

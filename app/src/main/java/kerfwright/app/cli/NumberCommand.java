@@ -22,15 +22,21 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "number",
     mixinStandardHelpOptions = true,
-    description = "Explains an ISO 6360 number of 15, 18 or 9 digits, group by group.")
+    description = {
+      "Explains an ISO 6360 number of 15, 18 or 9 digits, group by group.",
+      "With --us, tells a US bur size and the ISO 6360 numbers it may stand for."
+    })
 final class NumberCommand implements Callable<Integer> {
   private final Terminal terminal;
 
   @Parameters(
       paramLabel = "NUMBER",
-      arity = "1..*",
+      arity = "0..*",
       description = "The number, e.g. \"806 314 001 524 016\".")
   private List<String> number = List.of();
+
+  @Option(names = "--us", paramLabel = "SIZE", description = "A US bur size, e.g. 330.")
+  private @Nullable String us;
 
   @Option(names = "--json", description = "Print one JSON object (number/1).")
   private boolean json;
@@ -41,6 +47,18 @@ final class NumberCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws BadInput {
+    if (us != null && number.isEmpty()) {
+      UsSizeAnswer answer = UsSizeAnswer.of(us);
+      if (json) {
+        terminal.printJson(JsonText.of(answer.json()));
+      } else {
+        terminal.print(answer.text());
+      }
+      return Terminal.DONE;
+    }
+    if (us != null || number.isEmpty()) {
+      throw new BadInput("number", "either a number or --us with a size was expected");
+    }
     NumberExplanation explained;
     try {
       explained = IsoNumber.parse(String.join(" ", number)).explain();

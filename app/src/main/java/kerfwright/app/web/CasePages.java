@@ -10,6 +10,7 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.Node;
 import kerfwright.app.template.Templates;
+import kerfwright.catalogue.stack.UsualStack;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.planner.casework.Procedure;
 
@@ -78,13 +79,27 @@ final class CasePages {
       return form;
     }
     String restoration = form.value("restoration");
-    var usual = catalogue.usualLayers(tooth, procedure, restoration.isEmpty() ? null : restoration);
-    if (usual.isEmpty()) {
-      String none = "no usual stack is known for this tooth and restoration; add the layers below";
+    if (!restoration.isEmpty()
+        && catalogue.restorations().stream().noneMatch(one -> one.id().equals(restoration))) {
+      return form;
+    }
+    UsualStack usual =
+        catalogue
+            .usualStack(tooth, procedure, restoration.isEmpty() ? null : restoration)
+            .orElse(null);
+    if (usual == null) {
+      String none =
+          "no usual stack is known for this restoration and procedure; add the layers below";
       faults.add(new Fault("case", 0, "layers", none, null));
       return form;
     }
-    return form.withRows(FilledForm.rows(usual.get().layers()));
+    for (int i = 0; i < usual.layers().size(); i++) {
+      if (usual.layers().get(i).missing()) {
+        String note = "no usual thickness: " + usual.layers().get(i).note();
+        faults.add(new Fault("case", 0, "layers[" + i + "]", note, null));
+      }
+    }
+    return form.withRows(FilledForm.rows(usual));
   }
 
   /** Renders the form again with what stands against it; nothing typed is lost. */

@@ -7,11 +7,14 @@ import java.util.List;
 import java.util.Map;
 import kerfwright.app.casefile.CaseCatalogue;
 import kerfwright.catalogue.handpiece.Handpiece;
+import kerfwright.catalogue.stack.UsualLayer;
+import kerfwright.catalogue.stack.UsualStack;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Outline;
 import kerfwright.quantity.Length;
+import kerfwright.quantity.Range;
 
 /** Forms filled in before anyone typed: the fresh one, and one from a case. */
 final class FilledForm {
@@ -68,6 +71,22 @@ final class FilledForm {
               exact ? "" : millimetres(layer.thickness().low()),
               millimetres(layer.thickness().typical()),
               exact ? "" : millimetres(layer.thickness().high())));
+    }
+    return rows;
+  }
+
+  /** The usual layers as rows; a thickness nobody knows stays blank. */
+  static List<CaseForm.LayerRow> rows(UsualStack usual) {
+    List<CaseForm.LayerRow> rows = new ArrayList<>();
+    for (UsualLayer layer : usual.layers()) {
+      Range<Length> thickness = layer.thickness();
+      rows.add(
+          new CaseForm.LayerRow(
+              rows.size(),
+              layer.materialId(),
+              thickness == null ? "" : millimetres(thickness.low()),
+              thickness == null ? "" : millimetres(thickness.typical()),
+              thickness == null ? "" : millimetres(thickness.high())));
     }
     return rows;
   }
