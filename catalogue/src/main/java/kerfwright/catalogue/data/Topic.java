@@ -44,30 +44,36 @@ public record Topic<T>(String file, List<T> readable, List<DataFault> faults) {
    */
   public static <T> Topic<T> read(String topic, List<String> own, Function<DataRow, T> toValue) {
     Faults faults = new Faults();
-    Sources sources = Sources.load(faults);
     String file = topic + "/values.csv";
-    return of(file, Table.read(file, header(own), faults), sources, faults, toValue);
+    return of(file, Table.read(file, header(own), faults), faults, toValue);
   }
 
   static <T> Topic<T> parse(
       String file, Reader text, List<String> own, Function<DataRow, T> toValue) {
     Faults faults = new Faults();
-    Sources sources = Sources.load(faults);
-    return of(file, Table.parse(file, text, header(own), faults), sources, faults, toValue);
+    return of(file, Table.parse(file, text, header(own), faults), faults, toValue);
   }
 
   private static <T> Topic<T> of(
-      String file, List<Row> rows, Sources sources, Faults faults, Function<DataRow, T> toValue) {
+      String file, List<Row> rows, Faults faults, Function<DataRow, T> toValue) {
     List<T> values = new ArrayList<>();
     Set<String> ids = new HashSet<>();
     for (Row row : rows) {
       row.uniqueId("id", ids);
-      T value = toValue.apply(new DataRow(row, sources));
+      T value = toValue.apply(new DataRow(row, Register.SOURCES));
       if (row.sound()) {
         values.add(value);
       }
     }
-    return new Topic<>(file, values, faults.found());
+    List<DataFault> all = new ArrayList<>(Register.FAULTS.found());
+    all.addAll(faults.found());
+    return new Topic<>(file, values, all);
+  }
+
+  /** The register of sources, read once for all topics; its faults are faults of each. */
+  private static final class Register {
+    static final Faults FAULTS = new Faults();
+    static final Sources SOURCES = Sources.load(FAULTS);
   }
 
   private static List<String> header(List<String> own) {

@@ -84,8 +84,7 @@ public final class Handpieces {
   }
 
   private static HandpieceEntry entry(DataRow row) {
-    row.required("shank");
-    ShankType shank = row.oneOf("shank", ShankType.values(), ShankType::name);
+    ShankType shank = row.requiredOneOf("shank", ShankType.values(), ShankType::name);
     Provenance provenance = row.provenance();
     List<String> figures = new ArrayList<>();
     Drive drive =
@@ -99,11 +98,7 @@ public final class Handpieces {
         };
     Handpiece handpiece =
         new Handpiece(
-            row.required("handpiece"),
-            row.required("label"),
-            shank == null ? ShankType.FG : shank,
-            drive,
-            provenance.sources());
+            row.required("handpiece"), row.required("label"), shank, drive, provenance.sources());
     return new HandpieceEntry(handpiece, figures, provenance);
   }
 

@@ -57,14 +57,12 @@ public final class Characteristics {
 
   private static Characteristic characteristic(DataRow row) {
     Characteristic.AppliesTo to =
-        row.oneOf("applies_to", Characteristic.AppliesTo.values(), Characteristic.AppliesTo::id);
+        row.requiredOneOf(
+            "applies_to", Characteristic.AppliesTo.values(), Characteristic.AppliesTo::id);
     String code = row.required("code");
     int digits = to == Characteristic.AppliesTo.ROOT_CANAL ? 1 : 3;
     if (!code.matches("\\d{" + digits + "}")) {
       row.expected("code", digits + " digit(s)");
-    }
-    if (to == null) {
-      row.required("applies_to");
     }
     var blades = row.whole("usual_blades");
     Basis basis = row.basis("usual_blades_basis");
@@ -72,7 +70,7 @@ public final class Characteristics {
       row.expected("usual_blades_basis", "a basis where blades are");
     }
     return new Characteristic(
-        to == null ? Characteristic.AppliesTo.BUR : to,
+        to,
         code,
         row.required("meaning"),
         row.oneOf("grit", GritClass.values(), GritClass::id),

@@ -73,9 +73,8 @@ public final class Grits {
   }
 
   private static GritEntry entry(DataRow row) {
-    row.required("class");
-    GritClass grit = row.oneOf("class", GritClass.values(), GritClass::id);
-    if (grit != null && !grit.isoCode().equals(row.group("iso_code"))) {
+    GritClass grit = row.requiredOneOf("class", GritClass.values(), GritClass::id);
+    if (!grit.isoCode().equals(row.group("iso_code"))) {
       row.expected("iso_code", grit.isoCode() + " for " + grit.label());
     }
     var low = row.number("low_um");
@@ -85,7 +84,7 @@ public final class Grits {
       row.expected("high_um", "both ends, low not above high, or neither");
     }
     return new GritEntry(
-        grit == null ? GritClass.MEDIUM : grit,
+        grit,
         List.of(row.required("rings").split(" +")),
         low.isPresent() ? Length.ofMicrometres(low.getAsDouble()) : null,
         high.isPresent() ? Length.ofMicrometres(high.getAsDouble()) : null,

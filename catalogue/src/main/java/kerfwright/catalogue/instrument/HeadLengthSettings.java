@@ -47,7 +47,7 @@ final class HeadLengthSettings {
   }
 
   private static Setting setting(DataRow row) {
-    ShapeFamily family = row.oneOf("family", ShapeFamily.values(), ShapeFamily::id);
+    ShapeFamily family = row.requiredOneOf("family", ShapeFamily.values(), ShapeFamily::id);
     LengthClass lengthClass =
         row.text("length_class").equals("any")
             ? null
@@ -57,11 +57,8 @@ final class HeadLengthSettings {
     if (ratio.isPresent() == length.isPresent()) {
       row.expected("length_mm", "either a ratio or a length");
     }
-    if (family == null && row.text("family").isEmpty()) {
-      row.expected("family", "a shape family");
-    }
     return new Setting(
-        family == null ? ShapeFamily.ROUND : family,
+        family,
         lengthClass,
         ratio.isPresent() ? ratio.getAsDouble() : null,
         length.isPresent() ? Length.ofMillimetres(length.getAsDouble()) : null,

@@ -135,11 +135,9 @@ public final class Shapes {
     @Nullable ShapeFamily family =
         row.text("family").equals("root-canal")
             ? null
-            : row.oneOf("family", ShapeFamily.values(), ShapeFamily::id);
-    if (row.required("family").isEmpty()) {
-      family = null;
-    }
-    LengthClass lengthClass = row.oneOf("length_class", LengthClass.values(), LengthClass::id);
+            : row.requiredOneOf("family", ShapeFamily.values(), ShapeFamily::id);
+    LengthClass lengthClass =
+        row.requiredOneOf("length_class", LengthClass.values(), LengthClass::id);
     var length = row.number("usual_head_length_mm");
     Basis basis = row.basis("head_length_basis");
     if (length.isPresent() != (basis != null)) {
@@ -149,7 +147,7 @@ public final class Shapes {
         row.group("code"),
         row.required("name"),
         family,
-        lengthClass == null ? LengthClass.STANDARD : lengthClass,
+        lengthClass,
         length.isPresent() ? Length.ofMillimetres(length.getAsDouble()) : null,
         basis,
         row.provenance());

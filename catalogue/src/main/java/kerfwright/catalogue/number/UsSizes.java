@@ -184,8 +184,7 @@ public final class UsSizes {
   }
 
   private static UsSize size(DataRow row) {
-    row.required("family");
-    ShapeFamily family = row.oneOf("family", ShapeFamily.values(), ShapeFamily::id);
+    ShapeFamily family = row.requiredOneOf("family", ShapeFamily.values(), ShapeFamily::id);
     var length = row.number("head_length_mm");
     var low = row.whole("blades_low");
     var high = row.whole("blades_high");
@@ -197,7 +196,7 @@ public final class UsSizes {
         row.required("number"),
         row.required("series"),
         row.required("shape"),
-        family == null ? ShapeFamily.ROUND : family,
+        family,
         Length.ofMillimetres(row.requiredNumber("head_diameter_mm")),
         length.isPresent() ? Length.ofMillimetres(length.getAsDouble()) : null,
         low.isPresent() ? low.getAsInt() : null,
