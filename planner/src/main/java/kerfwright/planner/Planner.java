@@ -49,6 +49,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Planner {
   private static final double FAR_BEHIND = 2.5;
+  private static final double ENOUGH_WATER = 49.9;
 
   private final CutCase cutCase;
   private final PlanOptions options;
@@ -216,9 +217,10 @@ public final class Planner {
     for (int i = 0; i < sequence.size(); i++) {
       Candidate c = sequence.get(i).candidate();
       Candidate next = i + 1 < sequence.size() ? sequence.get(i + 1).candidate() : null;
+      Candidate before = i > 0 ? sequence.get(i - 1).candidate() : null;
       List<Candidate> rivals = others.getOrDefault(c.segment(), List.of());
       steps.add(explanation.step(i + 1, sequence.get(i), next, sampled.steps().get(i), rivals));
-      explanation.runnerUp(i + 1, c, rivals).ifPresent(runnersUp::add);
+      explanation.runnerUp(i + 1, c, rivals, before, next).ifPresent(runnersUp::add);
       refusals.farBehind(c, FAR_BEHIND).ifPresent(this::addOnce);
     }
     PulpHeat pulp = pulp(shown, sampled);
@@ -301,7 +303,7 @@ public final class Planner {
                   left),
               new SourceKey("murray-2003")));
     }
-    if (cutCase.coolant().millilitresPerMinute() < 50) {
+    if (cutCase.coolant().millilitresPerMinute() < ENOUGH_WATER) {
       findings.add(
           Finding.warn(
               "little-water",

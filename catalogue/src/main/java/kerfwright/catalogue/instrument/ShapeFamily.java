@@ -8,7 +8,7 @@ package kerfwright.catalogue.instrument;
  * wall (project setting, from the geometry of the family).
  */
 public enum ShapeFamily {
-  ROUND("round", true, 0.25),
+  ROUND("round", true, 0.7),
   INVERTED_CONE("inverted cone", true, 0.5),
   CUP("cup", true, 0.5),
   WHEEL("wheel", false, 1.0),

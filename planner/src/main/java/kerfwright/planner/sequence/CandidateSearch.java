@@ -40,7 +40,7 @@ import org.jspecify.annotations.Nullable;
 public final class CandidateSearch {
   private static final double[] SPEED_SHARES = {1, 0.75, 0.5, 0.25};
   private static final double[] BULK_LOADS_N = {0.3, 0.5, 0.75, 1.0};
-  private static final double[] LIGHT_LOADS_N = {0.2, 0.3, 0.5};
+  private static final double[] LIGHT_LOADS_N = {0.2, 0.3, 0.4, 0.5};
   private static final double CONTROLLABLE_PULL_N = 0.25;
   private static final double REACTION_S = 0.3;
   private static final double SIDE_DEPTH_M = 50e-6;
@@ -230,16 +230,18 @@ public final class CandidateSearch {
     OperatingPoint point = new OperatingPoint(load, rim, flow, instrument.part().sharpness());
     CutResult cut = instrument.part().cut(work, contact, point);
     double volume = segment.volumeM3();
-    double lives = volume * instrument.part().livesPerM3(work);
+    double lives = volume * instrument.part().livesPerM3(work, rim);
     double mean = cut.removalM3PerS() * Sharpness.meanOver(lives);
     double cutS = volume / mean;
-    double ra = instrument.part().raM(work, cut) + ridge(instrument, segment);
+    Substance left =
+        segment.wholeBelow() && segment.below() != null ? segment.below().typical() : work;
+    double ra = instrument.part().raM(left, cut) + ridge(instrument, segment);
     double damage =
         instrument.part() instanceof AbrasivePart
             ? Roughness.damageDepthM(ra, cut.unitLoadN(), cut.brittleShare(), work)
             : Roughness.damageDepthM(ra, 0, 0, work);
-    double slip = slip(instrument, segment, contact, point, cut);
-    double risk = risk(instrument, segment, damage, slip);
+    double slip = slip(instrument, segment, contact, point, cut) * runAway(stroke);
+    double risk = risk(instrument, segment, cut, damage, slip);
     Pace pace = Pace.usual(segment.purpose(), flow);
     return new Candidate(
         instrument,
@@ -260,7 +262,7 @@ public final class CandidateSearch {
         cutS,
         pace.pausesS(cutS),
         risk,
-        lives * Prices.LIFE_S);
+        lives * Prices.ofLife(instrument.properties().kind()));
   }
 
   /**
@@ -312,14 +314,20 @@ public final class CandidateSearch {
     return below.removalM3PerS() / foot * REACTION_S;
   }
 
-  private double risk(Instrument instrument, Segment segment, double damageM, double slipM) {
+  /** Pulled on, the instrument goes twice as far before the hand reacts (project setting). */
+  private static double runAway(Stroke stroke) {
+    return stroke == Stroke.WITH_ROTATION ? 2 : 1;
+  }
+
+  private double risk(
+      Instrument instrument, Segment segment, CutResult cut, double damageM, double slipM) {
     double enamel =
         segment.wholeBelow() && cutCase.procedure() == Procedure.ADHESIVE_CLEAN_UP
-            ? slipM * Prices.ENAMEL_S_PER_M
+            ? (slipM + damageM) * Prices.ENAMEL_S_PER_M
             : 0;
     boolean stays =
         cutCase.procedure() != Procedure.CROWN_SECTIONING && segment.material().group().stays();
-    double damage = stays ? damageM * Prices.DAMAGE_S_PER_M : 0;
+    double damage = stays ? damageM * cut.brittleShare() * Prices.DAMAGE_S_PER_M : 0;
     double corner =
         cutCase.procedure() == Procedure.CAVITY_PREPARATION
                 && instrument.properties().shape().leavesSharpCorner()

@@ -1,12 +1,14 @@
 package kerfwright.planner.sequence;
 
+import kerfwright.catalogue.instrument.InstrumentKind;
+
 /**
  * What wear, changes and risk are worth in seconds of chair time. All project settings, open to the
  * practice's own figures.
  */
 final class Prices {
-  /** One whole instrument. */
-  static final double LIFE_S = 60;
+  private static final double LIFE_S = 60;
+  private static final double SINTERED_COSTS_MORE = 3;
 
   /** Another instrument in the same handpiece. */
   static final double CHANGE_S = 15;
@@ -27,4 +29,9 @@ final class Prices {
   static final double ENAMEL_S_PER_M = 3 / 1e-6;
 
   private Prices() {}
+
+  /** One whole instrument; a sintered one costs three times as much. */
+  static double ofLife(InstrumentKind kind) {
+    return kind == InstrumentKind.SINTERED_DIAMOND ? SINTERED_COSTS_MORE * LIFE_S : LIFE_S;
+  }
 }

@@ -168,7 +168,7 @@ public final class Sampler {
     double from = depths.sampledM(segment.layer(), segment.fromM());
     double to = depths.sampledM(segment.layer(), segment.toM());
     double volume = Math.max(1e-13, segment.areaM2() * (to - from));
-    double lives = volume * instrument.part().livesPerM3(work);
+    double lives = volume * instrument.part().livesPerM3(work, rim);
     double rate = Math.max(1e-15, cut.removalM3PerS() * factor * Sharpness.meanOver(lives));
     double cutting = volume / rate;
     double[] values = {
