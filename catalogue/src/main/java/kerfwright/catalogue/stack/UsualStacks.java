@@ -1,6 +1,7 @@
 package kerfwright.catalogue.stack;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.source.Sources;
 import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.quantity.Basis;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
@@ -51,7 +53,7 @@ public final class UsualStacks {
 
   /** Restorations by id, each with its name for people. */
   public Map<String, String> restorations() {
-    return java.util.Collections.unmodifiableMap(restorations);
+    return Collections.unmodifiableMap(restorations);
   }
 
   /** Procedures by id that a usual stack can be asked for. */
@@ -121,7 +123,7 @@ public final class UsualStacks {
         "",
         List.of(),
         List.of(),
-        kerfwright.quantity.Basis.PROJECT_SETTING,
+        Basis.PROJECT_SETTING,
         "no figure retrieved for primary teeth: measure on the radiograph");
   }
 
