@@ -22,9 +22,6 @@ public final class UsualStacks {
   /** The id of a tooth with nothing on it. */
   public static final String NATURAL = "none";
 
-  private static final Map<String, String> NEXT_BEST =
-      Map.of("fossa", "occlusal", "lingual", "facial");
-
   private final Map<String, String> restorations;
   private final Map<String, StackTable.Places> places;
   private final List<StackRow> rows;
@@ -86,8 +83,8 @@ public final class UsualStacks {
     ToothPlace where = ToothPlace.of(tooth);
     String place = where.front() ? at.frontTooth() : at.backTooth();
     List<UsualLayer> layers = layers(restoration, place, where);
-    if (layers.isEmpty() && NEXT_BEST.containsKey(place)) {
-      place = NEXT_BEST.getOrDefault(place, place);
+    if (layers.isEmpty() && place.equals("fossa")) {
+      place = "occlusal"; // a crown is no thinner in the fossa, as far as is told
       layers = layers(restoration, place, where);
     }
     if (layers.isEmpty()) {
