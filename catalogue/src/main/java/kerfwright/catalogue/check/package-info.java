@@ -1,4 +1,4 @@
-/** The check of all packaged tables at once, for the start of the program. */
+/** Checks the packaged data as a whole. */
 @NullMarked
 package kerfwright.catalogue.check;
 

@@ -9,94 +9,77 @@ import java.util.function.Function;
 import kerfwright.catalogue.Confidence;
 import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.Provenance;
+import kerfwright.catalogue.source.Sources;
+import kerfwright.catalogue.table.Row;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.SourceKey;
-import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 
 /** One row being read: a cell that does not fit is noted as a fault and reading goes on. */
 public final class DataRow {
-  private final String file;
-  private final long line;
-  private final CSVRecord record;
-  private final List<DataFault> faults;
+  private final Row row;
+  private final Sources register;
 
-  DataRow(String file, long line, CSVRecord record, List<DataFault> faults) {
-    this.file = file;
-    this.line = line;
-    this.record = record;
-    this.faults = faults;
+  DataRow(Row row, Sources register) {
+    this.row = row;
+    this.register = register;
   }
 
   /** The cell, blank as an empty text. */
   public String text(String column) {
-    return record.get(column).strip();
+    return row.text(column);
   }
 
   /** The cell, which must not be blank. */
   public String required(String column) {
-    String text = text(column);
-    if (text.isEmpty()) {
-      fault(column, text, "a value");
-    }
-    return text;
+    return row.required(column);
   }
 
-  /** A positive number, or nothing where the cell is blank. */
+  /** A number above zero, or nothing where the cell is blank. */
   public OptionalDouble number(String column) {
-    String text = text(column);
-    if (text.isEmpty()) {
+    Double value = row.number(column);
+    if (value == null) {
       return OptionalDouble.empty();
     }
-    try {
-      double value = Double.parseDouble(text);
-      if (Double.isFinite(value) && value > 0) {
-        return OptionalDouble.of(value);
-      }
-    } catch (NumberFormatException notANumber) {
-      // falls through to the fault below
+    if (value > 0) {
+      return OptionalDouble.of(value);
     }
-    fault(column, text, "a number above zero");
+    expected(column, "a number above zero");
     return OptionalDouble.empty();
   }
 
-  /** A positive number that must be there. */
+  /** A number above zero that must be there; 1 stands in for a faulty one. */
   public double requiredNumber(String column) {
-    OptionalDouble number = number(column);
-    if (number.isEmpty() && text(column).isEmpty()) {
-      fault(column, "", "a number above zero");
-    }
-    return number.orElse(1);
+    row.required(column);
+    return number(column).orElse(1);
   }
 
-  /** A positive whole number, or nothing where the cell is blank. */
+  /** A whole number above zero, or nothing where the cell is blank. */
   public OptionalInt whole(String column) {
     OptionalDouble number = number(column);
     if (number.isEmpty()) {
       return OptionalInt.empty();
     }
     if (number.getAsDouble() != Math.rint(number.getAsDouble())) {
-      fault(column, text(column), "a whole number");
+      expected(column, "a whole number");
     }
     return OptionalInt.of((int) number.getAsDouble());
   }
 
   /** Three digits. */
   public String group(String column) {
-    String text = text(column);
-    if (!text.matches("\\d{3}")) {
-      fault(column, text, "three digits");
+    if (!text(column).matches("[0-9]{3}")) {
+      expected(column, "three digits");
     }
-    return text;
+    return text(column);
   }
 
-  /** yes or no. */
+  /** True for yes, false for no or blank. */
   public boolean yes(String column) {
-    String text = text(column);
-    if (!text.equals("yes") && !text.equals("no") && !text.isEmpty()) {
-      fault(column, text, "yes, no or blank");
+    if (!text(column).matches("yes|no|")) {
+      expected(column, "yes, no or blank");
     }
-    return text.equals("yes");
+    return text(column).equals("yes");
   }
 
   /** One of the constants, by the word the files use for it; blank gives null. */
@@ -112,52 +95,37 @@ public final class DataRow {
       }
     }
     List<String> words = Arrays.stream(constants).map(word).toList();
-    String hint = NearestName.hint(text, words);
-    fault(column, text, hint.isEmpty() ? "one of " + words : "a known word; " + hint);
+    expected(column, "one of " + String.join(", ", words) + "; " + NearestName.hint(text, words));
     return null;
+  }
+
+  /** One of the constants, which must be there; the first stands in for a faulty cell. */
+  public <E extends Enum<E>> E requiredOneOf(
+      String column, E[] constants, Function<E, String> word) {
+    row.required(column);
+    E constant = oneOf(column, constants, word);
+    return constant == null ? constants[0] : constant;
   }
 
   /** A standing in its own column; blank gives null. */
   public @Nullable Basis basis(String column) {
-    return oneOf(column, Basis.values(), b -> b.name().toLowerCase(Locale.ROOT));
+    return oneOf(column, Basis.values(), basis -> basis.name().toLowerCase(Locale.ROOT));
   }
 
   /** The five standing columns; basis, confidence and at least one source are required. */
   public Provenance provenance() {
-    Basis basis = basis("basis");
-    Confidence confidence = oneOf("confidence", Confidence.values(), Confidence::label);
-    if (text("basis").isEmpty()) {
-      fault("basis", "", "a basis");
-    }
-    if (text("confidence").isEmpty()) {
-      fault("confidence", "", "high, medium or low");
-    }
-    List<SourceKey> sources = List.of();
-    try {
-      sources =
-          Arrays.stream(text("sources").split(" +"))
-              .filter(key -> !key.isEmpty())
-              .map(SourceKey::new)
-              .toList();
-      if (sources.isEmpty()) {
-        fault("sources", "", "at least one source key");
-      }
-    } catch (IllegalArgumentException e) {
-      fault("sources", text("sources"), "source keys separated by spaces");
-    }
+    List<SourceKey> sources = register.keys(row, "sources");
+    row.required("sources");
     return new Provenance(
         sources,
         text("locator"),
-        basis == null ? Basis.FROM_MEMORY : basis,
-        confidence == null ? Confidence.LOW : confidence,
+        row.basis(),
+        requiredOneOf("confidence", Confidence.values(), Confidence::label),
         text("note"));
   }
 
-  public void fault(String column, String found, String expected) {
-    faults.add(new DataFault(file, line, column, found, expected));
-  }
-
-  int faultCount() {
-    return faults.size();
+  /** Notes that a cell holds something else than expected. */
+  public void expected(String column, String expected) {
+    row.fault(column, "'" + text(column) + "' must be " + expected);
   }
 }

@@ -1,18 +1,17 @@
 package kerfwright.catalogue.data;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.Reader;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
+import kerfwright.catalogue.source.Sources;
+import kerfwright.catalogue.table.BadDataException;
+import kerfwright.catalogue.table.DataFault;
+import kerfwright.catalogue.table.Faults;
+import kerfwright.catalogue.table.Row;
+import kerfwright.catalogue.table.Table;
 
 /**
  * The rows of one packaged {@code values.csv} and every fault found while reading it.
@@ -34,77 +33,54 @@ public record Topic<T>(String file, List<T> readable, List<DataFault> faults) {
   /** All rows, or one exception with all faults. */
   public List<T> rows() {
     if (!faults.isEmpty()) {
-      throw new DataFaultException(faults);
+      throw new BadDataException(faults);
     }
     return readable;
   }
 
   /**
    * Reads {@code <topic>/values.csv}; its header must be {@code id}, the given columns, then {@link
-   * #STANDING}.
+   * #STANDING}, and its source keys must stand in the register.
    */
   public static <T> Topic<T> read(String topic, List<String> own, Function<DataRow, T> toValue) {
+    Faults faults = new Faults();
     String file = topic + "/values.csv";
-    InputStream stream = Topic.class.getResourceAsStream("/kerfwright/catalogue/" + file);
-    if (stream == null) {
-      return new Topic<>(
-          file, List.of(), List.of(new DataFault(file, 0, "(file)", "nothing", "a data file")));
-    }
-    try (Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8)) {
-      return read(file, reader, own, toValue);
-    } catch (IOException e) {
-      return new Topic<>(
-          file,
-          List.of(),
-          List.of(new DataFault(file, 0, "(file)", String.valueOf(e), "a readable CSV file")));
-    }
+    return of(file, Table.read(file, header(own), faults), faults, toValue);
   }
 
-  static <T> Topic<T> read(
-      String file, Reader reader, List<String> own, Function<DataRow, T> toValue)
-      throws IOException {
+  static <T> Topic<T> parse(
+      String file, Reader text, List<String> own, Function<DataRow, T> toValue) {
+    Faults faults = new Faults();
+    return of(file, Table.parse(file, text, header(own), faults), faults, toValue);
+  }
+
+  private static <T> Topic<T> of(
+      String file, List<Row> rows, Faults faults, Function<DataRow, T> toValue) {
+    List<T> values = new ArrayList<>();
+    Set<String> ids = new HashSet<>();
+    for (Row row : rows) {
+      row.uniqueId("id", ids);
+      T value = toValue.apply(new DataRow(row, Register.SOURCES));
+      if (row.sound()) {
+        values.add(value);
+      }
+    }
+    List<DataFault> all = new ArrayList<>(Register.FAULTS.found());
+    all.addAll(faults.found());
+    return new Topic<>(file, values, all);
+  }
+
+  /** The register of sources, read once for all topics; its faults are faults of each. */
+  private static final class Register {
+    static final Faults FAULTS = new Faults();
+    static final Sources SOURCES = Sources.load(FAULTS);
+  }
+
+  private static List<String> header(List<String> own) {
     List<String> header = new ArrayList<>();
     header.add("id");
     header.addAll(own);
     header.addAll(STANDING);
-    List<DataFault> faults = new ArrayList<>();
-    List<T> values = new ArrayList<>();
-    CSVFormat format = CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
-    try (CSVParser parser = CSVParser.parse(reader, format)) {
-      if (!parser.getHeaderNames().equals(header)) {
-        String found = String.join(",", parser.getHeaderNames());
-        faults.add(new DataFault(file, 1, "(header)", found, String.join(",", header)));
-        return new Topic<>(file, values, faults);
-      }
-      Set<String> ids = new HashSet<>();
-      long line = parser.getCurrentLineNumber() + 1;
-      for (CSVRecord csv : parser) {
-        DataRow row = new DataRow(file, line, csv, faults);
-        line = parser.getCurrentLineNumber() + 1;
-        if (!csv.isConsistent()) {
-          row.fault("(row)", csv.size() + " cells", header.size() + " cells");
-          continue;
-        }
-        if (!ids.add(row.text("id"))) {
-          row.fault("id", row.text("id"), "an id not used above");
-        }
-        readOne(row, toValue, values);
-      }
-    }
-    return new Topic<>(file, values, faults);
-  }
-
-  private static <T> void readOne(DataRow row, Function<DataRow, T> toValue, List<T> values) {
-    int before = row.faultCount();
-    try {
-      T value = toValue.apply(row);
-      if (row.faultCount() == before) {
-        values.add(value);
-      }
-    } catch (IllegalArgumentException e) {
-      if (row.faultCount() == before) {
-        row.fault("(row)", row.text("id"), String.valueOf(e.getMessage()));
-      }
-    }
+    return header;
   }
 }

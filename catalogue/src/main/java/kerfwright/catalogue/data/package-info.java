@@ -1,4 +1,4 @@
-/** Reads the packaged data files and reports every fault in them at once. */
+/** Reads one topic's packaged rows with the standing every row carries. */
 @NullMarked
 package kerfwright.catalogue.data;
 

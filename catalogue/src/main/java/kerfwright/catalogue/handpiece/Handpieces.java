@@ -6,10 +6,10 @@ import java.util.Locale;
 import java.util.Optional;
 import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.Provenance;
-import kerfwright.catalogue.data.DataFault;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.instrument.ShankType;
+import kerfwright.catalogue.table.DataFault;
 import kerfwright.physics.cutting.Drive;
 import kerfwright.physics.cutting.GearedDrive;
 import kerfwright.physics.cutting.TurbineDrive;
@@ -84,8 +84,7 @@ public final class Handpieces {
   }
 
   private static HandpieceEntry entry(DataRow row) {
-    row.required("shank");
-    ShankType shank = row.oneOf("shank", ShankType.values(), ShankType::name);
+    ShankType shank = row.requiredOneOf("shank", ShankType.values(), ShankType::name);
     Provenance provenance = row.provenance();
     List<String> figures = new ArrayList<>();
     Drive drive =
@@ -93,17 +92,13 @@ public final class Handpieces {
           case "turbine" -> turbine(row, figures);
           case "geared" -> geared(row, figures);
           default -> {
-            row.fault("drive", row.text("drive"), "turbine or geared");
+            row.expected("drive", "turbine or geared");
             yield new TurbineDrive(new RotationalSpeed(1), new Torque(1));
           }
         };
     Handpiece handpiece =
         new Handpiece(
-            row.required("handpiece"),
-            row.required("label"),
-            shank == null ? ShankType.FG : shank,
-            drive,
-            provenance.sources());
+            row.required("handpiece"), row.required("label"), shank, drive, provenance.sources());
     return new HandpieceEntry(handpiece, figures, provenance);
   }
 
@@ -113,7 +108,7 @@ public final class Handpieces {
     double low = row.requiredNumber("peak_power_low_w");
     double high = row.requiredNumber("peak_power_high_w");
     if (low > power || power > high) {
-      row.fault("peak_power_w", row.text("peak_power_w"), "a power between its low and high end");
+      row.expected("peak_power_w", "a power between its low and high end");
     }
     Torque stall = stallTorque(free, power);
     figures.add(say("free speed %.0f per min (weak source)", free.rpm()));
@@ -133,7 +128,7 @@ public final class Handpieces {
     double ratio = row.requiredNumber("ratio");
     double efficiency = row.requiredNumber("efficiency");
     if (efficiency > 1) {
-      row.fault("efficiency", row.text("efficiency"), "a share not above 1");
+      row.expected("efficiency", "a share not above 1");
     }
     GearedDrive drive = GearedDrive.of(motor, torque, ratio, efficiency);
     figures.add(say("motor %.0f per min (weak source)", motor.rpm()));

@@ -1,9 +1,9 @@
 package kerfwright.catalogue.instrument;
 
 import java.util.List;
-import kerfwright.catalogue.data.DataFault;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
+import kerfwright.catalogue.table.DataFault;
 
 /** Classes of blade counts. */
 public final class BladeCounts {
@@ -29,7 +29,7 @@ public final class BladeCounts {
     var low = row.whole("low");
     var high = row.whole("high");
     if (high.isEmpty() || low.isPresent() && low.getAsInt() > high.getAsInt()) {
-      row.fault("high", row.text("high"), "a whole number not below low");
+      row.expected("high", "a whole number not below low");
     }
     return new BladeCountClass(
         low.isPresent() ? low.getAsInt() : null,

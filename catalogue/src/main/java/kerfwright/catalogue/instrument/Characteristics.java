@@ -4,9 +4,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import kerfwright.catalogue.data.DataFault;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
+import kerfwright.catalogue.table.DataFault;
 import kerfwright.quantity.Basis;
 
 /** Characteristics by digits 10 to 12. */
@@ -57,22 +57,20 @@ public final class Characteristics {
 
   private static Characteristic characteristic(DataRow row) {
     Characteristic.AppliesTo to =
-        row.oneOf("applies_to", Characteristic.AppliesTo.values(), Characteristic.AppliesTo::id);
+        row.requiredOneOf(
+            "applies_to", Characteristic.AppliesTo.values(), Characteristic.AppliesTo::id);
     String code = row.required("code");
     int digits = to == Characteristic.AppliesTo.ROOT_CANAL ? 1 : 3;
     if (!code.matches("\\d{" + digits + "}")) {
-      row.fault("code", code, digits + " digit(s)");
-    }
-    if (to == null) {
-      row.required("applies_to");
+      row.expected("code", digits + " digit(s)");
     }
     var blades = row.whole("usual_blades");
     Basis basis = row.basis("usual_blades_basis");
     if (blades.isPresent() != (basis != null)) {
-      row.fault("usual_blades_basis", row.text("usual_blades_basis"), "a basis where blades are");
+      row.expected("usual_blades_basis", "a basis where blades are");
     }
     return new Characteristic(
-        to == null ? Characteristic.AppliesTo.BUR : to,
+        to,
         code,
         row.required("meaning"),
         row.oneOf("grit", GritClass.values(), GritClass::id),

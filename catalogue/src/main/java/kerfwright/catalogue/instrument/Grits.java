@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import kerfwright.catalogue.NearestName;
-import kerfwright.catalogue.data.DataFault;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
+import kerfwright.catalogue.table.DataFault;
 import kerfwright.quantity.Length;
 
 /** Grit classes by ISO code, class name and ring colour. */
@@ -73,19 +73,18 @@ public final class Grits {
   }
 
   private static GritEntry entry(DataRow row) {
-    row.required("class");
-    GritClass grit = row.oneOf("class", GritClass.values(), GritClass::id);
-    if (grit != null && !grit.isoCode().equals(row.group("iso_code"))) {
-      row.fault("iso_code", row.text("iso_code"), grit.isoCode() + " for " + grit.label());
+    GritClass grit = row.requiredOneOf("class", GritClass.values(), GritClass::id);
+    if (!grit.isoCode().equals(row.group("iso_code"))) {
+      row.expected("iso_code", grit.isoCode() + " for " + grit.label());
     }
     var low = row.number("low_um");
     var high = row.number("high_um");
     if (low.isPresent() != high.isPresent()
         || low.isPresent() && low.getAsDouble() > high.getAsDouble()) {
-      row.fault("high_um", row.text("high_um"), "both ends, low not above high, or neither");
+      row.expected("high_um", "both ends, low not above high, or neither");
     }
     return new GritEntry(
-        grit == null ? GritClass.MEDIUM : grit,
+        grit,
         List.of(row.required("rings").split(" +")),
         low.isPresent() ? Length.ofMicrometres(low.getAsDouble()) : null,
         high.isPresent() ? Length.ofMicrometres(high.getAsDouble()) : null,

@@ -1,9 +1,9 @@
 package kerfwright.catalogue.instrument;
 
 import java.util.List;
-import kerfwright.catalogue.data.DataFault;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
+import kerfwright.catalogue.table.DataFault;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -47,7 +47,7 @@ final class HeadLengthSettings {
   }
 
   private static Setting setting(DataRow row) {
-    ShapeFamily family = row.oneOf("family", ShapeFamily.values(), ShapeFamily::id);
+    ShapeFamily family = row.requiredOneOf("family", ShapeFamily.values(), ShapeFamily::id);
     LengthClass lengthClass =
         row.text("length_class").equals("any")
             ? null
@@ -55,13 +55,10 @@ final class HeadLengthSettings {
     var ratio = row.number("ratio_to_diameter");
     var length = row.number("length_mm");
     if (ratio.isPresent() == length.isPresent()) {
-      row.fault("length_mm", row.text("length_mm"), "either a ratio or a length");
-    }
-    if (family == null && row.text("family").isEmpty()) {
-      row.fault("family", "", "a shape family");
+      row.expected("length_mm", "either a ratio or a length");
     }
     return new Setting(
-        family == null ? ShapeFamily.ROUND : family,
+        family,
         lengthClass,
         ratio.isPresent() ? ratio.getAsDouble() : null,
         length.isPresent() ? Length.ofMillimetres(length.getAsDouble()) : null,

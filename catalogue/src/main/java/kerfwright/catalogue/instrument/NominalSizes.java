@@ -3,9 +3,9 @@ package kerfwright.catalogue.instrument;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import kerfwright.catalogue.data.DataFault;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
+import kerfwright.catalogue.table.DataFault;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Length;
 
@@ -27,15 +27,18 @@ public final class NominalSizes {
     return all().stream().filter(size -> size.code().equals(code)).findFirst();
   }
 
-  /** The size nearest to a diameter; of two equally near the smaller. */
+  /** The size nearest to a diameter; of two equally near a listed one, then the smaller. */
   public static NominalSize nearest(Length diameter) {
     return all().stream()
         .min(
-            Comparator.comparingDouble(
-                size ->
-                    // rounded so that a tie in decimal stays a tie in binary
-                    Math.rint(Math.abs(size.diameter().metres() - diameter.metres()) * 1e9)))
+            Comparator.comparingLong((NominalSize size) -> nanometresApart(size, diameter))
+                .thenComparing(size -> !size.listed()))
         .orElseThrow();
+  }
+
+  /** Rounded, so that a tie in decimals stays a tie in binary. */
+  private static long nanometresApart(NominalSize size, Length diameter) {
+    return Math.round(Math.abs(size.diameter().metres() - diameter.metres()) * 1e9);
   }
 
   public static List<DataFault> dataFaults() {
@@ -46,10 +49,10 @@ public final class NominalSizes {
     String code = row.group("code");
     double millimetres = row.requiredNumber("diameter_mm");
     if (code.matches("\\d{3}") && Math.abs(Integer.parseInt(code) / 10.0 - millimetres) > 1e-9) {
-      row.fault("diameter_mm", row.text("diameter_mm"), "the code in tenths of a millimetre");
+      row.expected("diameter_mm", "the code in tenths of a millimetre");
     }
     if (!row.text("listed").matches("yes|unsure")) {
-      row.fault("listed", row.text("listed"), "yes or unsure");
+      row.expected("listed", "yes or unsure");
     }
     Basis listedBasis = row.basis("listed_basis");
     return new NominalSize(

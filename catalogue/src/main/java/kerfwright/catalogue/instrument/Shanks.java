@@ -4,9 +4,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import kerfwright.catalogue.data.DataFault;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
+import kerfwright.catalogue.table.DataFault;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Length;
 
@@ -67,10 +67,10 @@ public final class Shanks {
     var length = row.number("overall_length_mm");
     Basis lengthBasis = row.basis("length_basis");
     if (length.isPresent() != (lengthBasis != null)) {
-      row.fault("length_basis", row.text("length_basis"), "a basis just where a length is");
+      row.expected("length_basis", "a basis just where a length is");
     }
     if (family && type == null) {
-      row.fault("type", row.text("type"), "FG, RA or HP for a family");
+      row.expected("type", "FG, RA or HP for a family");
     }
     return new Shank(
         code,

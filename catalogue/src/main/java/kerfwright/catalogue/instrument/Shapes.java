@@ -7,13 +7,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import kerfwright.catalogue.Confidence;
 import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.Provenance;
-import kerfwright.catalogue.data.DataFault;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
+import kerfwright.catalogue.table.DataFault;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Length;
+import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
 
 /** Shapes of working parts by ISO 6360 code and by name. */
@@ -29,6 +31,13 @@ public final class Shapes {
               "usual_head_length_mm",
               "head_length_basis"),
           Shapes::shape);
+  private static final Provenance FAMILY_ONLY =
+      new Provenance(
+          List.of(SourceKey.COMMON_PRACTICE),
+          "name",
+          Basis.COMMON_PRACTICE,
+          Confidence.MEDIUM,
+          "named without a code");
   private static final Map<String, InstrumentShape> BY_CODE = new HashMap<>();
 
   static {
@@ -48,20 +57,19 @@ public final class Shapes {
   }
 
   /**
-   * A shape by its name, or by the name of its family; a family name gives a shape without a code,
-   * of standard length.
+   * A shape by its name. The name of a family, or a name several codes share, gives a shape without
+   * a code: which of them is meant is not guessed.
    */
   public static Optional<InstrumentShape> byName(String name) {
     String wanted = folded(name);
-    for (InstrumentShape shape : all()) {
-      if (folded(shape.name()).equals(wanted)) {
-        return Optional.of(shape);
+    for (ShapeFamily family : ShapeFamily.values()) {
+      if (folded(family.label()).equals(wanted)) {
+        return Optional.of(ofFamily(family));
       }
     }
-    return Stream.of(ShapeFamily.values())
-        .filter(family -> folded(family.label()).equals(wanted))
-        .findFirst()
-        .map(Shapes::ofFamily);
+    List<InstrumentShape> named =
+        all().stream().filter(shape -> folded(shape.name()).equals(wanted)).toList();
+    return named.size() > 1 ? Optional.of(withoutCode(named.get(0))) : named.stream().findFirst();
   }
 
   /** By code or by name, as a drawer list may give either. */
@@ -73,18 +81,12 @@ public final class Shapes {
   /** A shape of which only the family is known. */
   public static InstrumentShape ofFamily(ShapeFamily family) {
     return new InstrumentShape(
-        "",
-        family.label(),
-        family,
-        LengthClass.STANDARD,
-        null,
-        null,
-        new Provenance(
-            List.of(kerfwright.quantity.SourceKey.COMMON_PRACTICE),
-            "family name",
-            Basis.COMMON_PRACTICE,
-            kerfwright.catalogue.Confidence.MEDIUM,
-            "only the family is known, not the code"));
+        "", family.label(), family, LengthClass.STANDARD, null, null, FAMILY_ONLY);
+  }
+
+  private static InstrumentShape withoutCode(InstrumentShape shape) {
+    return new InstrumentShape(
+        "", shape.name(), shape.family(), shape.lengthClass(), null, null, FAMILY_ONLY);
   }
 
   /** Valid names and codes nearest to what was typed. */
@@ -133,22 +135,19 @@ public final class Shapes {
     @Nullable ShapeFamily family =
         row.text("family").equals("root-canal")
             ? null
-            : row.oneOf("family", ShapeFamily.values(), ShapeFamily::id);
-    if (row.required("family").isEmpty()) {
-      family = null;
-    }
-    LengthClass lengthClass = row.oneOf("length_class", LengthClass.values(), LengthClass::id);
+            : row.requiredOneOf("family", ShapeFamily.values(), ShapeFamily::id);
+    LengthClass lengthClass =
+        row.requiredOneOf("length_class", LengthClass.values(), LengthClass::id);
     var length = row.number("usual_head_length_mm");
     Basis basis = row.basis("head_length_basis");
     if (length.isPresent() != (basis != null)) {
-      row.fault(
-          "head_length_basis", row.text("head_length_basis"), "a basis just where a length is");
+      row.expected("head_length_basis", "a basis just where a length is");
     }
     return new InstrumentShape(
         row.group("code"),
         row.required("name"),
         family,
-        lengthClass == null ? LengthClass.STANDARD : lengthClass,
+        lengthClass,
         length.isPresent() ? Length.ofMillimetres(length.getAsDouble()) : null,
         basis,
         row.provenance());

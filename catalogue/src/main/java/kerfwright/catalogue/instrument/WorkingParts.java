@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kerfwright.catalogue.Provenance;
-import kerfwright.catalogue.data.DataFault;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
+import kerfwright.catalogue.table.DataFault;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -118,9 +118,9 @@ public final class WorkingParts {
           default -> 0;
         };
     if (digits == 0) {
-      row.fault("role", role, "group, first-two-digits, coating, bond or soft");
+      row.expected("role", "group, first-two-digits, coating, bond or soft");
     } else if (!code.matches("\\d{" + digits + "}")) {
-      row.fault("code", code, digits + " digit(s)");
+      row.expected("code", digits + " digit(s)");
     }
     InstrumentKind kind = row.oneOf("kind", InstrumentKind.values(), InstrumentKind::id);
     return new Entry(role, code, row.required("meaning"), kind, row.provenance());

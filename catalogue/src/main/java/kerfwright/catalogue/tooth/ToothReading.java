@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 public record ToothReading(String text, List<Meaning> meanings) {
   /** One tooth under one system. */
   public record Meaning(ToothSystem system, Tooth tooth) {
-    /** E.g. "FDI (ISO 3950) 23, permanent upper left canine, if Universal 11 is meant". */
+    /** E.g. "11 in Universal: permanent upper left canine (FDI 23)". */
     public String inWords() {
       return ToothNotation.write(tooth, system)
           + " in "

@@ -3,6 +3,7 @@ package kerfwright.planner.heat;
 import java.util.ArrayList;
 import java.util.List;
 import kerfwright.physics.heat.AxisymmetricConduction;
+import kerfwright.physics.heat.ColumnSeries;
 import kerfwright.physics.heat.Coolant;
 import kerfwright.physics.heat.Face;
 import kerfwright.physics.heat.HeatBody;
@@ -12,6 +13,7 @@ import kerfwright.physics.heat.HeatProbe;
 import kerfwright.physics.heat.HeatSchedule;
 import kerfwright.physics.heat.HeatSeries;
 import kerfwright.physics.heat.HeatStretch;
+import kerfwright.physics.heat.LayeredColumn;
 
 /**
  * The temperature at the pulp wall while the whole sequence is cut, and for a minute after.
@@ -89,7 +91,16 @@ public record PulpWall(List<HeatLayer> layers, double areaMm2, double flowMlPerM
         series.timesS(), rises(series.probesC()[0], inputs.bodyC()), inputs.bodyC());
   }
 
-  static double[] rises(double[] temperaturesC, double bodyC) {
+  /** The quick column, for search and sampling. */
+  public WallHistory quick(
+      LayeredColumn column, List<CutHeat> cuts, HeatInputs inputs, double everyS) {
+    ColumnSeries series =
+        column.run(body(inputs), schedule(cuts, inputs), new double[] {depthMm()}, everyS);
+    return new WallHistory(
+        series.timesS(), rises(series.probesC()[0], inputs.bodyC()), inputs.bodyC());
+  }
+
+  private static double[] rises(double[] temperaturesC, double bodyC) {
     double[] rise = new double[temperaturesC.length];
     for (int i = 0; i < rise.length; i++) {
       rise[i] = temperaturesC[i] - bodyC;
