@@ -24,12 +24,15 @@ public final class SectionDrawing {
   private final String id;
   private final CutPlan plan;
   private final SectionLayout at;
-  private final SectionLabels labels = new SectionLabels();
+  private final SectionLabels labels;
 
   private SectionDrawing(String id, CutPlan plan) {
     this.id = id;
     this.plan = plan;
-    this.at = SectionLayout.of(plan);
+    SectionLayout first = SectionLayout.of(plan, 190);
+    double tall = Math.max(190, Math.min(300, labels(first).height() - PULP));
+    this.at = SectionLayout.of(plan, tall);
+    this.labels = labels(at);
   }
 
   public static String draw(String id, CutPlan plan) {
@@ -37,7 +40,6 @@ public final class SectionDrawing {
   }
 
   private String draw() {
-    collectLabels();
     double below = at.bottom() + (hasPulp() ? PULP : 6);
     double labelTop = at.top() - 14;
     double floor = Math.max(below, labelTop + labels.height());
@@ -61,20 +63,22 @@ public final class SectionDrawing {
     return svg.finish();
   }
 
-  private void collectLabels() {
+  private SectionLabels labels(SectionLayout at) {
+    SectionLabels labels = new SectionLabels();
     List<Layer> stack = plan.cutCase().layers();
     for (int i = 0; i < stack.size(); i++) {
       double middle = (at.boundariesMm().get(i) + at.boundariesMm().get(i + 1)) / 2;
       Range<Length> t = stack.get(i).thickness();
-      String typical = Figures.mm(t.typical().millimetres());
-      String spread =
-          Figures.of(t.low().millimetres()) + " to " + Figures.of(t.high().millimetres());
-      String name = stack.get(i).material().label();
-      if (t.isExact()) {
-        labels.add(at.y(middle), Type.STRONG, name, typical);
-      } else {
-        labels.add(at.y(middle), Type.STRONG, name, typical, "(" + spread + ")");
+      String words = Figures.mm(t.typical().millimetres());
+      if (!t.isExact()) {
+        words +=
+            " ("
+                + Figures.of(t.low().millimetres())
+                + "\u2013"
+                + Figures.of(t.high().millimetres())
+                + ")";
       }
+      labels.add(at.y(middle), Type.STRONG, stack.get(i).material().label(), words);
     }
     if (hasPulp()) {
       List<String> words = SectionWords.pulp(plan);
@@ -84,10 +88,11 @@ public final class SectionDrawing {
           words.get(0),
           words.subList(1, words.size()).toArray(String[]::new));
     }
-    double kept = keptMm();
+    double kept = keptMm(at);
     if (kept >= 0) {
       labels.add(at.y(kept), Type.ACCENT, SectionWords.keep(plan.cutCase()));
     }
+    return labels;
   }
 
   private void layers(Svg svg) {
@@ -162,7 +167,8 @@ public final class SectionDrawing {
       svg.line(left, at.top(), left + width, at.top(), Pen.GUIDE, "former-surface");
     }
     double[] centres =
-        Figures.spread(wishes, heights, Double.NEGATIVE_INFINITY, Math.max(floor, at.top()));
+        Figures.spread(
+            wishes, heights, Double.NEGATIVE_INFINITY, at.shallow() ? at.top() - 6 : floor);
     for (int i = 0; i < centres.length; i++) {
       badge(svg, plan.steps().get(i), left, wishes.get(i), centres[i]);
     }
@@ -171,14 +177,18 @@ public final class SectionDrawing {
   private void badge(Svg svg, PlannedStep step, double left, double band, double y) {
     boolean roomy = at.openingWidth() > 92;
     double x = left + (roomy ? 30 : at.openingWidth() / 2);
-    if (Math.abs(band - y) > 1
-        || at.y(step.toMm().typical()) - at.y(step.fromMm().typical()) < 16) {
+    boolean thin = at.y(step.toMm().typical()) - at.y(step.fromMm().typical()) < 16;
+    if (Math.abs(band - y) > 1 || thin) {
       svg.line(left + 1, band, x - 8, y, Pen.THIN, "leader");
     }
     svg.circle(x, y, 8, Pen.ACCENT_FILL, "step");
     svg.text(x, y + 4, Anchor.MIDDLE, Type.ON_ACCENT, Integer.toString(step.order()));
     if (roomy) {
-      String words = "to " + Figures.mm(step.toMm().typical());
+      String words = "to " + Figures.depth(step.toMm().typical());
+      if (thin && !at.shallow()) {
+        double room = at.openingRight() - 1 - (x + 11);
+        svg.rect(x + 11, y - 6, Math.min(room, Type.PLAIN.width(words) + 2), 12, Pen.PAPER);
+      }
       svg.text(x + 13, y + 4, Anchor.START, Type.PLAIN, words);
     }
   }
@@ -204,7 +214,7 @@ public final class SectionDrawing {
   }
 
   /** Depth that must not be passed, or -1. */
-  private double keptMm() {
+  private double keptMm(SectionLayout at) {
     Keep keep = plan.cutCase().keep();
     List<Layer> stack = plan.cutCase().layers();
     for (int i = 0; keep != null && i < stack.size(); i++) {
@@ -220,7 +230,7 @@ public final class SectionDrawing {
   }
 
   private void keep(Svg svg) {
-    double kept = keptMm();
+    double kept = keptMm(at);
     if (kept >= 0) {
       svg.line(
           SectionLayout.LEFT,
@@ -237,8 +247,9 @@ public final class SectionDrawing {
     double from = at.y(at.floorMm());
     if (hasPulp() && !plan.steps().isEmpty() && at.bottom() - from > 3) {
       double x = (at.openingLeft() + at.openingRight()) / 2;
-      svg.rect(x - 4, from + 1, 8, at.bottom() - from - 2, Pen.PAPER);
-      Dimension.down(svg, x, from, at.bottom(), Anchor.START, "");
+      double middle = (from + at.bottom()) / 2;
+      svg.arrow(x, middle, x, from, Pen.ACCENT, Pen.ACCENT_FILL, "remaining");
+      svg.arrow(x, middle, x, at.bottom(), Pen.ACCENT, Pen.ACCENT_FILL, "remaining");
     }
   }
 
