@@ -14,12 +14,26 @@ import kerfwright.catalogue.instrument.GritClass;
 public final class AbrasiveSurface {
   static final double PATCH_WIDTH_MM = 1.0;
   static final double PATCH_HEIGHT_MM = 0.5;
+
+  /** Drawing units a millimetre. */
   static final double PER_MM = 296;
-  private static final double COVERED = 0.36;
+
+  private static final double COVERED = 0.25;
   private static final double LEFT = 12;
   private static final double TOP = 12;
 
-  private record Grain(double x, double y, double size) {}
+  private record Grain(double x, double y, double size, List<Svg.Point> corners) {
+    /** Area, mm2, by the shoelace formula. */
+    double area() {
+      double twice = 0;
+      for (int i = 0; i < corners.size(); i++) {
+        Svg.Point a = corners.get(i);
+        Svg.Point b = corners.get((i + 1) % corners.size());
+        twice += a.x() * b.y() - b.x() * a.y();
+      }
+      return Math.abs(twice) / 2;
+    }
+  }
 
   private AbrasiveSurface() {}
 
@@ -27,6 +41,9 @@ public final class AbrasiveSurface {
     double low = grit.particleSize().low().millimetres();
     double high = grit.particleSize().high().millimetres();
     String size = String.format(Locale.ROOT, "%.0f to %.0f \u00b5m", low * 1000, high * 1000);
+    List<Grain> placed = place(low, high, new SplittableRandom(seed));
+    double area = placed.stream().mapToDouble(Grain::area).sum();
+    String cover = Math.round(100 * area / (PATCH_WIDTH_MM * PATCH_HEIGHT_MM)) + " %";
     Svg svg =
         Svg.image(
             id,
@@ -38,18 +55,20 @@ public final class AbrasiveSurface {
                 + " by "
                 + PATCH_HEIGHT_MM
                 + " mm, grains to scale, placed by lot; share of the surface covered assumed at "
-                + Math.round(100 * COVERED)
-                + " %. Ring "
+                + cover
+                + ". Ring "
                 + grit.ring()
                 + ".");
     double width = PATCH_WIDTH_MM * PER_MM;
     double height = PATCH_HEIGHT_MM * PER_MM;
     svg.rect(LEFT, TOP, width, height, Pen.BODY, "bond");
-    SplittableRandom lot = new SplittableRandom(seed);
     StringBuilder grains = new StringBuilder();
     StringBuilder facets = new StringBuilder();
-    for (Grain grain : place(low, high, lot)) {
-      shape(grain, lot, grains, facets);
+    for (Grain grain : placed) {
+      grains.append(path(grain, 1, 0, grain.corners().size()));
+      if (grain.size() * PER_MM > 6) {
+        facets.append(path(grain, 0.6, 0, 4));
+      }
     }
     svg.path(grains.toString(), Pen.SOLID, "grains");
     svg.path(facets.toString(), Pen.PAPER, "facets");
@@ -79,11 +98,7 @@ public final class AbrasiveSurface {
     svg.text(LEFT + 20, y + 4, Anchor.START, Type.STRONG, grit.label() + ", ring " + grit.ring());
     svg.text(LEFT + 20, y + 18, Anchor.START, Type.PLAIN, "grains " + size);
     svg.text(
-        LEFT,
-        y + 33,
-        Anchor.START,
-        Type.QUIET,
-        "Placed by lot; " + Math.round(100 * COVERED) + " % covered is assumed.");
+        LEFT, y + 33, Anchor.START, Type.QUIET, "Placed by lot; " + cover + " covered is assumed.");
     return svg.finish();
   }
 
@@ -99,10 +114,11 @@ public final class AbrasiveSurface {
           new Grain(
               margin + (PATCH_WIDTH_MM - size) * lot.nextDouble(),
               margin + (PATCH_HEIGHT_MM - size) * lot.nextDouble(),
-              size);
+              size,
+              corners(size, lot));
       if (grains.stream().allMatch(g -> apart(g, grain))) {
         grains.add(grain);
-        covered += Math.PI / 4 * size * size;
+        covered += grain.area();
       }
     }
     return grains;
@@ -112,32 +128,28 @@ public final class AbrasiveSurface {
     return Math.hypot(a.x() - b.x(), a.y() - b.y()) > (a.size() + b.size()) / 2;
   }
 
-  /** A blocky grain whose longest extent is its size, with one light facet. */
-  private static void shape(
-      Grain grain, SplittableRandom lot, StringBuilder outline, StringBuilder facets) {
-    int corners = 6;
+  /** A blocky grain whose longest extent is its size; corners from its middle, mm. */
+  private static List<Svg.Point> corners(double size, SplittableRandom lot) {
     double turn = lot.nextDouble() * Math.PI;
     List<Svg.Point> points = new ArrayList<>();
-    for (int i = 0; i < corners; i++) {
+    for (int i = 0; i < 6; i++) {
       // two opposite corners stand at full size, so that the grain is as large as it says
       double share = i % 3 == 0 ? 1 : 0.72 + 0.24 * lot.nextDouble();
-      double angle = turn + 2 * Math.PI * i / corners;
-      double r = grain.size() / 2 * share;
+      double angle = turn + 2 * Math.PI * i / 6;
+      points.add(
+          new Svg.Point(size / 2 * share * Math.cos(angle), size / 2 * share * Math.sin(angle)));
+    }
+    return points;
+  }
+
+  private static String path(Grain grain, double share, int from, int to) {
+    List<Svg.Point> points = new ArrayList<>();
+    for (Svg.Point p : grain.corners().subList(from, to)) {
       points.add(
           new Svg.Point(
-              LEFT + (grain.x() + r * Math.cos(angle)) * PER_MM,
-              TOP + (grain.y() + r * Math.sin(angle)) * PER_MM));
+              LEFT + (grain.x() + share * p.x()) * PER_MM,
+              TOP + (grain.y() + share * p.y()) * PER_MM));
     }
-    outline.append(Svg.through(points)).append('Z');
-    if (grain.size() * PER_MM > 6) {
-      List<Svg.Point> facet = new ArrayList<>();
-      for (int i : new int[] {0, 1, 2, 3}) {
-        Svg.Point p = points.get(i);
-        double cx = LEFT + grain.x() * PER_MM;
-        double cy = TOP + grain.y() * PER_MM;
-        facet.add(new Svg.Point(cx + 0.6 * (p.x() - cx), cy + 0.6 * (p.y() - cy)));
-      }
-      facets.append(Svg.through(facet)).append('Z');
-    }
+    return Svg.through(points) + "Z";
   }
 }

@@ -95,9 +95,9 @@ public final class ArchPicker {
     double middle = dentition.height / 2;
     svg.text(WIDTH / 2, middle - 30, Anchor.MIDDLE, Type.QUIET, "upper");
     svg.text(WIDTH / 2, middle + 38, Anchor.MIDDLE, Type.QUIET, "lower");
-    svg.line(WIDTH / 2 - 60, middle, WIDTH / 2 + 60, middle, Pen.GUIDE);
-    svg.text(WIDTH / 2 - 66, middle + 4, Anchor.END, Type.QUIET, "right");
-    svg.text(WIDTH / 2 + 66, middle + 4, Anchor.START, Type.QUIET, "left");
+    svg.line(WIDTH / 2 - 34, middle, WIDTH / 2 + 34, middle, Pen.GUIDE);
+    svg.text(WIDTH / 2 - 40, middle + 4, Anchor.END, Type.QUIET, "right");
+    svg.text(WIDTH / 2 + 40, middle + 4, Anchor.START, Type.QUIET, "left");
     return svg.finish();
   }
 

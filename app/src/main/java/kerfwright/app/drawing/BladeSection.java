@@ -68,7 +68,7 @@ public final class BladeSection {
                 + ", "
                 + blades
                 + " blades, core "
-                + Figures.of(100 * core)
+                + Math.round(100 * core)
                 + " % of the diameter. "
                 + assumption(settings));
     svg.circle(CX, CY, R, Pen.GUIDE, "rim");
@@ -92,26 +92,35 @@ public final class BladeSection {
    */
   static List<Svg.Point> blade(double edgeAngle, int blades, double core, Settings settings) {
     double pitch = 2 * Math.PI / blades;
-    double rake = Math.toRadians(settings.rakeDeg());
-    double depth = 1 - core;
+    double ahead = footAhead(core, settings);
     List<Svg.Point> points = new ArrayList<>();
-    // the foot lies ahead of the edge for negative rake: by depth times the tangent of the angle
-    points.add(at(edgeAngle - depth * Math.tan(rake), core));
+    points.add(at(edgeAngle + ahead, core));
     points.add(at(edgeAngle, 1));
     double land = 0.2 * pitch;
     double drop = land * Math.tan(Math.toRadians(settings.clearanceDeg()));
     points.add(at(edgeAngle - land, Math.max(core, 1 - drop)));
     double from = Math.max(core, 1 - drop);
-    double to = edgeAngle - pitch - depth * Math.tan(rake);
+    double to = edgeAngle - pitch + ahead;
     double start = edgeAngle - land;
-    for (int i = 1; i <= 8; i++) {
-      double u = i / 8.0;
+    for (int i = 1; i <= 16; i++) {
+      double u = i / 16.0;
       // the back falls to the core over the first two thirds of the flute, then follows it
       double fall = Math.min(1, u / 0.65);
       double r = core + (from - core) * (1 + Math.cos(Math.PI * fall)) / 2;
       points.add(at(start + (to - start) * u, r));
     }
     return points;
+  }
+
+  /**
+   * How far the foot of the face runs ahead of the edge, as an angle about the axis: the face
+   * leaves the edge at the rake angle from the radius and ends where it meets the core.
+   */
+  static double footAhead(double core, Settings settings) {
+    double sin = Math.sin(Math.toRadians(settings.rakeDeg()));
+    double cos = Math.cos(Math.toRadians(settings.rakeDeg()));
+    double length = cos - Math.sqrt(Math.max(0, core * core - sin * sin));
+    return Math.atan2(-length * sin, 1 - length * cos);
   }
 
   private static void outline(Svg svg, int blades, double core, Settings settings) {
@@ -147,8 +156,8 @@ public final class BladeSection {
   private static void labels(
       Svg svg, int blades, double core, double headDiameterMm, Settings settings) {
     double pitch = 2 * Math.PI / blades;
-    double x = 240;
-    label(svg, at(marked(), 1), x, 52, Type.ACCENT, "blade, 1 of " + blades);
+    double x = 232;
+    label(svg, at(marked(), 1), x, 52, Type.ACCENT, "blade 1 of " + blades);
     label(svg, at(marked() + 0.45 * pitch, (1 + core) / 2), x, 92, Type.PLAIN, "flute");
     label(
         svg,
@@ -156,7 +165,7 @@ public final class BladeSection {
         x,
         132,
         Type.PLAIN,
-        "core " + Figures.of(100 * core) + " %");
+        "core " + Math.round(100 * core) + " %");
     svg.text(x, 172, Anchor.START, Type.PLAIN, "rake " + degrees(settings.rakeDeg()));
     svg.text(x, 187, Anchor.START, Type.PLAIN, "diameter");
     svg.text(x, 201, Anchor.START, Type.PLAIN, Figures.mm(headDiameterMm));

@@ -2,6 +2,7 @@ package kerfwright.app.drawing;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -22,6 +23,11 @@ final class Figures {
 
   static String mm(double value) {
     return of(value) + " mm";
+  }
+
+  /** A depth to a hundredth of a millimetre. */
+  static String depth(double mm) {
+    return Svg.number(mm) + " mm";
   }
 
   /** Distance of ticks, 1, 2 or 5 times a power of ten, at least {@code room} units apart. */
@@ -52,10 +58,10 @@ final class Figures {
    * @param floor the last one ends here at the latest
    */
   static double[] spread(List<Double> wishes, List<Double> heights, double top, double floor) {
-    double[] centres = new double[wishes.size()];
+    double[] centres = gathered(wishes, heights);
     double edge = top;
     for (int i = 0; i < centres.length; i++) {
-      centres[i] = Math.max(wishes.get(i), edge + heights.get(i) / 2);
+      centres[i] = Math.max(centres[i], edge + heights.get(i) / 2);
       edge = centres[i] + heights.get(i) / 2;
     }
     edge = floor;
@@ -64,5 +70,36 @@ final class Figures {
       edge = centres[i] - heights.get(i) / 2;
     }
     return centres;
+  }
+
+  /** Labels that would overlap are joined to a block about the mean of their wishes. */
+  private static double[] gathered(List<Double> wishes, List<Double> heights) {
+    double[] centres = new double[wishes.size()];
+    List<double[]> blocks = new ArrayList<>(); // top edge, height, first label
+    for (int i = 0; i < centres.length; i++) {
+      double[] block = {wishes.get(i) - heights.get(i) / 2, heights.get(i), i};
+      while (!blocks.isEmpty() && last(blocks)[0] + last(blocks)[1] > block[0]) {
+        double[] above = blocks.remove(blocks.size() - 1);
+        int members = i + 1 - (int) above[2];
+        int later = i + 1 - (int) block[2];
+        // a block's top edge is the mean of what its labels wish, each counted once
+        double mean = (above[0] * (members - later) + (block[0] - above[1]) * later) / members;
+        block = new double[] {mean, above[1] + block[1], above[2]};
+      }
+      blocks.add(block);
+    }
+    for (int b = 0; b < blocks.size(); b++) {
+      double edge = blocks.get(b)[0];
+      int end = b + 1 < blocks.size() ? (int) blocks.get(b + 1)[2] : centres.length;
+      for (int i = (int) blocks.get(b)[2]; i < end; i++) {
+        centres[i] = edge + heights.get(i) / 2;
+        edge += heights.get(i);
+      }
+    }
+    return centres;
+  }
+
+  private static double[] last(List<double[]> blocks) {
+    return blocks.get(blocks.size() - 1);
   }
 }

@@ -59,7 +59,9 @@ record HeadTexture(InstrumentProperties instrument, Silhouette silhouette) {
     double pitch = 2.6 + 1.6 * size;
     StringBuilder d = new StringBuilder();
     int column = 0;
-    for (double px = band.fromMm() * perMm + pitch / 2; px < band.toMm() * perMm; px += pitch) {
+    for (double px = band.fromMm() * perMm + pitch / 2;
+        px < band.toMm() * perMm - size;
+        px += pitch) {
       double room = radiusAt(px / perMm) * perMm - size - 0.6;
       double shift = column++ % 2 == 0 ? 0 : pitch / 2;
       for (int row = -60; row <= 60; row++) {

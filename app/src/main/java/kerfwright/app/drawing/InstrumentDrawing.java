@@ -39,7 +39,7 @@ public final class InstrumentDrawing {
     if (ring > 0) {
       double label = axis + tallest / 2 + 20;
       svg.line(ring, axis + perMm * 0.8, ring, label - 10, Pen.THIN);
-      svg.text(ring, label, Anchor.MIDDLE, Type.PLAIN, ringName(instrument) + " ring");
+      svg.text(ring, label, Anchor.MIDDLE, Type.PLAIN, "ring: " + ringName(instrument));
     }
     head(svg, instrument, s, x + 4, headAxis, headPerMm);
     double half = s.headWidthMm() * headPerMm / 2;
@@ -59,13 +59,19 @@ public final class InstrumentDrawing {
       extension(svg, end, headBottom + 16, headAxis + half);
       Dimension.across(svg, x + 4, end, headBottom + 14, WIDTH, Figures.mm(s.headEndMm()));
     }
+    String larger =
+        headPerMm / perMm > 1.1
+            ? "Lower drawing: head " + Figures.of(headPerMm / perMm) + " times larger. "
+            : "Lower drawing: head again. ";
+    String rule = s.assumed().get(0);
+    int colon = rule.indexOf(':');
     svg.text(
         14,
         height - 22,
         Anchor.START,
         Type.QUIET,
-        "Head drawn " + Figures.of(headPerMm / perMm) + " times larger below.");
-    svg.text(14, height - 8, Anchor.START, Type.QUIET, Figures.capital(s.assumed().get(0)) + ".");
+        larger + Figures.capital(rule.substring(0, colon + 1)));
+    svg.text(14, height - 8, Anchor.START, Type.QUIET, rule.substring(colon + 2) + ".");
     return svg.finish();
   }
 
@@ -89,7 +95,7 @@ public final class InstrumentDrawing {
     new HeadTexture(instrument, s).draw(svg, 4, axis, SMALL_PER_MM);
     double ring = ring(svg, instrument, s, 4, axis, SMALL_PER_MM);
     if (ring > 0) {
-      String words = ringName(instrument) + " ring";
+      String words = "ring: " + ringName(instrument);
       double half = Type.QUIET.width(words) / 2;
       double at = Math.min(ring, SMALL_SHOWN_MM * SMALL_PER_MM + 8 - half);
       svg.text(at, tall + 18, Anchor.MIDDLE, Type.QUIET, words);

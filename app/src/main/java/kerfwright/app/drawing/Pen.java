@@ -23,6 +23,8 @@ enum Pen {
   LAYER("d-layer", "#f6f7f7", "#1f2a30", 0.6, ""),
   /** Grains, arrow heads. */
   SOLID("d-solid", "#1f2a30", "none", 0, ""),
+  /** What is cut, in diagrams. */
+  WORK("d-work", "#dfe4e5", "none", 0, ""),
   /** Spread of a computed curve. */
   BAND("d-band", "#d9dee0", "none", 0, ""),
   /** A computed curve. */

@@ -9,7 +9,6 @@ import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.PulpState;
 import kerfwright.planner.plan.CutPlan;
-import kerfwright.planner.plan.PlannedStep;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
 
@@ -24,12 +23,15 @@ public final class SectionDrawing {
   private final String id;
   private final CutPlan plan;
   private final SectionLayout at;
-  private final SectionLabels labels = new SectionLabels();
+  private final SectionLabels labels;
 
   private SectionDrawing(String id, CutPlan plan) {
     this.id = id;
     this.plan = plan;
-    this.at = SectionLayout.of(plan);
+    SectionLayout first = SectionLayout.of(plan, 190);
+    double tall = Math.max(190, Math.min(300, labels(first).height() - PULP));
+    this.at = SectionLayout.of(plan, tall);
+    this.labels = labels(at);
   }
 
   public static String draw(String id, CutPlan plan) {
@@ -37,7 +39,6 @@ public final class SectionDrawing {
   }
 
   private String draw() {
-    collectLabels();
     double below = at.bottom() + (hasPulp() ? PULP : 6);
     double labelTop = at.top() - 14;
     double floor = Math.max(below, labelTop + labels.height());
@@ -48,12 +49,14 @@ public final class SectionDrawing {
       pulp(svg);
     }
     if (!plan.steps().isEmpty()) {
-      cut(svg);
+      new SectionCut(plan, at).draw(svg);
     }
     width(svg);
     ruler(svg);
     keep(svg);
-    remaining(svg);
+    if (hasPulp() && !plan.steps().isEmpty()) {
+      new SectionCut(plan, at).remaining(svg);
+    }
     labels.draw(svg, SectionLayout.RIGHT, labelTop, floor);
     String note = "Depth to scale" + (at.widthToScale() ? ", width too." : "; width is not.");
     String refused = plan.steps().isEmpty() ? "No steps: layers only. " : "";
@@ -61,20 +64,22 @@ public final class SectionDrawing {
     return svg.finish();
   }
 
-  private void collectLabels() {
+  private SectionLabels labels(SectionLayout at) {
+    SectionLabels labels = new SectionLabels();
     List<Layer> stack = plan.cutCase().layers();
     for (int i = 0; i < stack.size(); i++) {
       double middle = (at.boundariesMm().get(i) + at.boundariesMm().get(i + 1)) / 2;
       Range<Length> t = stack.get(i).thickness();
-      String typical = Figures.mm(t.typical().millimetres());
-      String spread =
-          Figures.of(t.low().millimetres()) + " to " + Figures.of(t.high().millimetres());
-      String name = stack.get(i).material().label();
-      if (t.isExact()) {
-        labels.add(at.y(middle), Type.STRONG, name, typical);
-      } else {
-        labels.add(at.y(middle), Type.STRONG, name, typical, "(" + spread + ")");
+      String words = Figures.mm(t.typical().millimetres());
+      if (!t.isExact()) {
+        words +=
+            " ("
+                + Figures.of(t.low().millimetres())
+                + "\u2013"
+                + Figures.of(t.high().millimetres())
+                + ")";
       }
+      labels.add(at.y(middle), Type.STRONG, stack.get(i).material().label(), words);
     }
     if (hasPulp()) {
       List<String> words = SectionWords.pulp(plan);
@@ -84,10 +89,11 @@ public final class SectionDrawing {
           words.get(0),
           words.subList(1, words.size()).toArray(String[]::new));
     }
-    double kept = keptMm();
+    double kept = keptMm(at);
     if (kept >= 0) {
       labels.add(at.y(kept), Type.ACCENT, SectionWords.keep(plan.cutCase()));
     }
+    return labels;
   }
 
   private void layers(Svg svg) {
@@ -129,60 +135,6 @@ public final class SectionDrawing {
     svg.line(SectionLayout.LEFT, y, SectionLayout.RIGHT, y, Pen.ACCENT, "pulp-wall");
   }
 
-  /** What is removed, each step's band with its number. */
-  private void cut(Svg svg) {
-    double left = at.openingLeft();
-    double width = at.openingWidth();
-    double floor = at.y(at.floorMm());
-    double margin = at.walled() ? 0 : 1;
-    svg.rect(left, at.top() - 1, width + margin, floor - at.top() + 1, Pen.PAPER, "opening");
-    List<Double> wishes = new ArrayList<>();
-    List<Double> heights = new ArrayList<>();
-    for (PlannedStep step : plan.steps()) {
-      double from = at.y(step.fromMm().typical());
-      double to = at.y(step.toMm().typical());
-      svg.rect(left, from, width, to - from, step.order() % 2 == 1 ? Pen.TINT : Pen.PAPER, "band");
-      svg.line(left, to, left + width, to, Pen.THIN);
-      wishes.add((from + to) / 2);
-      heights.add(SectionLayout.BADGE);
-    }
-    svg.path(
-        "M"
-            + Svg.number(left)
-            + " "
-            + Svg.number(at.top())
-            + "V"
-            + Svg.number(floor)
-            + "H"
-            + Svg.number(left + width)
-            + (at.walled() ? "V" + Svg.number(at.top()) : ""),
-        Pen.INK,
-        "wall");
-    if (!at.walled()) {
-      svg.line(left, at.top(), left + width, at.top(), Pen.GUIDE, "former-surface");
-    }
-    double[] centres =
-        Figures.spread(wishes, heights, Double.NEGATIVE_INFINITY, Math.max(floor, at.top()));
-    for (int i = 0; i < centres.length; i++) {
-      badge(svg, plan.steps().get(i), left, wishes.get(i), centres[i]);
-    }
-  }
-
-  private void badge(Svg svg, PlannedStep step, double left, double band, double y) {
-    boolean roomy = at.openingWidth() > 92;
-    double x = left + (roomy ? 30 : at.openingWidth() / 2);
-    if (Math.abs(band - y) > 1
-        || at.y(step.toMm().typical()) - at.y(step.fromMm().typical()) < 16) {
-      svg.line(left + 1, band, x - 8, y, Pen.THIN, "leader");
-    }
-    svg.circle(x, y, 8, Pen.ACCENT_FILL, "step");
-    svg.text(x, y + 4, Anchor.MIDDLE, Type.ON_ACCENT, Integer.toString(step.order()));
-    if (roomy) {
-      String words = "to " + Figures.mm(step.toMm().typical());
-      svg.text(x + 13, y + 4, Anchor.START, Type.PLAIN, words);
-    }
-  }
-
   private void width(Svg svg) {
     double y = 16;
     String words = Figures.mm(plan.cutCase().outline().width().millimetres()) + " wide";
@@ -204,7 +156,7 @@ public final class SectionDrawing {
   }
 
   /** Depth that must not be passed, or -1. */
-  private double keptMm() {
+  private double keptMm(SectionLayout at) {
     Keep keep = plan.cutCase().keep();
     List<Layer> stack = plan.cutCase().layers();
     for (int i = 0; keep != null && i < stack.size(); i++) {
@@ -220,7 +172,7 @@ public final class SectionDrawing {
   }
 
   private void keep(Svg svg) {
-    double kept = keptMm();
+    double kept = keptMm(at);
     if (kept >= 0) {
       svg.line(
           SectionLayout.LEFT,
@@ -229,16 +181,6 @@ public final class SectionDrawing {
           at.y(kept),
           Pen.ACCENT_GUIDE,
           "keep");
-    }
-  }
-
-  /** An arrow from the floor to the pulp. */
-  private void remaining(Svg svg) {
-    double from = at.y(at.floorMm());
-    if (hasPulp() && !plan.steps().isEmpty() && at.bottom() - from > 3) {
-      double x = (at.openingLeft() + at.openingRight()) / 2;
-      svg.rect(x - 4, from + 1, 8, at.bottom() - from - 2, Pen.PAPER);
-      Dimension.down(svg, x, from, at.bottom(), Anchor.START, "");
     }
   }
 

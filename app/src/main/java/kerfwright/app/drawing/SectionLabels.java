@@ -6,7 +6,7 @@ import java.util.List;
 
 /** The column of names beside a section, each with a leader to what it names, none overlapping. */
 final class SectionLabels {
-  private record Label(double at, Type type, List<String> lines) {
+  private record Label(double at, Type type, int strong, List<String> lines) {
     double height() {
       return lines.size() * 13.0 + 5;
     }
@@ -20,10 +20,11 @@ final class SectionLabels {
   /** The first words are set in the given type and wrapped, the rest stand below them. */
   void add(double at, Type type, String words, String... below) {
     List<String> lines = new ArrayList<>(wrap(words));
+    int strong = lines.size();
     for (String line : below) {
       lines.addAll(wrap(line));
     }
-    labels.add(new Label(at, type, lines));
+    labels.add(new Label(at, type, strong, lines));
   }
 
   double height() {
@@ -55,7 +56,7 @@ final class SectionLabels {
             LEFT,
             y + 13 * line,
             Anchor.START,
-            line == 0 || label.type() == Type.ACCENT ? label.type() : Type.PLAIN,
+            line < label.strong() || label.type() == Type.ACCENT ? label.type() : Type.PLAIN,
             label.lines().get(line));
       }
     }

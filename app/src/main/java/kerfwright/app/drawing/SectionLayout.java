@@ -22,16 +22,18 @@ record SectionLayout(CutPlan plan, double perMm, double top) {
   private static final double WIDEST_OPENING = 118;
   private static final double NARROWEST_OPENING = 44;
 
-  static SectionLayout of(CutPlan plan) {
+  /** A layout whose stack is about as tall as wanted. */
+  static SectionLayout of(CutPlan plan, double tall) {
     double total = totalMm(plan.cutCase());
     double width = plan.cutCase().outline().width().millimetres();
-    double perMm = 190 / total;
+    double perMm = tall / total;
     if (width * perMm > WIDEST_OPENING) {
       perMm = Math.max(WIDEST_OPENING / width, 124 / total);
     }
     double depth = plan.steps().isEmpty() ? 0 : deepestMm(plan) * perMm;
     double badges = plan.steps().size() * BADGE;
-    return new SectionLayout(plan, perMm, 40 + Math.max(0, badges - depth));
+    // numbers stand in the opening, or all of them above it where it is too shallow
+    return new SectionLayout(plan, perMm, badges > depth ? 46 + badges : 40);
   }
 
   private static double totalMm(CutCase cutCase) {
@@ -51,6 +53,11 @@ record SectionLayout(CutPlan plan, double perMm, double top) {
       deepest = Math.max(deepest, step.toMm().typical());
     }
     return Math.min(deepest, totalMm(plan.cutCase()));
+  }
+
+  /** True where the numbers of the steps do not fit into the opening. */
+  boolean shallow() {
+    return plan.steps().size() * BADGE > y(floorMm()) - top;
   }
 
   double totalMm() {

@@ -42,8 +42,8 @@ final class SectionWords {
     }
     for (PlannedStep step : plan.steps()) {
       words.append("Step ").append(step.order()).append(" from ");
-      words.append(Figures.of(step.fromMm().typical())).append(" to ");
-      words.append(Figures.mm(step.toMm().typical())).append(". ");
+      words.append(Figures.depth(step.fromMm().typical())).append(" to ");
+      words.append(Figures.depth(step.toMm().typical())).append(". ");
     }
     if (plan.cutCase().keep() != null) {
       words.append(Figures.capital(keep(plan.cutCase()))).append(". ");
@@ -82,7 +82,7 @@ final class SectionWords {
       Estimate left = pulp.remainingDentineMm();
       lines.add("RDT " + Figures.mm(left.typical()));
       if (left.low() < left.high()) {
-        lines.add("(" + Figures.of(left.low()) + " to " + Figures.of(left.high()) + ")");
+        lines.add("(" + Figures.of(left.low()) + "\u2013" + Figures.of(left.high()) + ")");
       }
     }
     return lines;

@@ -29,7 +29,7 @@ final class SideStroke {
             new Svg.Point(204, SURFACE),
             new Svg.Point(204, FLOOR),
             new Svg.Point(20, FLOOR));
-    svg.polygon(block, Pen.TINT, "work");
+    svg.polygon(block, Pen.WORK, "work");
     svg.polyline(block.subList(0, 6), Pen.INK, "surface");
     instrument(svg, 112, 176, 15);
     svg.arrow(152, 62, 152, 116, Pen.ACCENT, Pen.ACCENT_FILL, "press");
@@ -60,7 +60,7 @@ final class SideStroke {
     List<Svg.Point> block = new ArrayList<>(surface);
     block.add(new Svg.Point(204, FLOOR));
     block.add(new Svg.Point(20, FLOOR));
-    svg.polygon(block, Pen.TINT, "work");
+    svg.polygon(block, Pen.WORK, "work");
     svg.polyline(surface, Pen.INK, "surface");
     instrument(svg, 66, 163, 13);
     List<Svg.Point> sweep = new ArrayList<>();

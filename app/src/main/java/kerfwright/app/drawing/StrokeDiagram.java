@@ -23,8 +23,8 @@ public final class StrokeDiagram {
   }
 
   private static final double WIDTH = 320;
-  private static final double HEIGHT = 248;
-  private static final double WORDS = 222;
+  private static final double HEIGHT = 220;
+  private static final double WORDS = 213;
 
   private StrokeDiagram() {}
 
@@ -72,8 +72,8 @@ public final class StrokeDiagram {
 
   /** The work: uncut ahead of the instrument, finished behind it. */
   private static void work(Svg svg, StrokeGeometry g) {
-    double ahead = g.way() * (g.inside() ? 1.45 : 0.62);
-    double seen = g.inside() ? 1.45 : 0.62;
+    double ahead = g.way() * (g.inside() ? 1.45 : 0.85);
+    double seen = g.inside() ? 1.45 : 0.85;
     List<Svg.Point> surface = new ArrayList<>(g.arc(StrokeGeometry.WALL, -g.way() * seen, 0));
     // the step between finished and uncut is the rim of the instrument itself
     for (int i = 0; i <= 20; i++) {
@@ -84,9 +84,9 @@ public final class StrokeDiagram {
         Math.atan2(corner.x() - g.wallCentre().x(), Math.abs(corner.y() - g.wallCentre().y()));
     surface.addAll(g.arc(g.uncutRadius(), start, ahead));
     List<Svg.Point> block = new ArrayList<>(surface);
-    double back = g.inside() ? StrokeGeometry.WALL + 20 : StrokeGeometry.WALL - 46;
+    double back = g.inside() ? StrokeGeometry.WALL + 20 : StrokeGeometry.WALL - 48;
     block.addAll(g.arc(back, ahead, -g.way() * seen));
-    svg.polygon(block, Pen.TINT, "work");
+    svg.polygon(block, Pen.WORK, "work");
     svg.polyline(surface, Pen.INK, "surface");
   }
 
@@ -110,37 +110,37 @@ public final class StrokeDiagram {
   }
 
   private static void travel(Svg svg, StrokeGeometry g) {
-    Svg.Point c = StrokeGeometry.TOOL_CENTRE;
-    double x = c.x() + g.way() * (StrokeGeometry.TOOL + 6);
-    svg.arrow(x, c.y() + 10, x + g.way() * 36, c.y() + 10, Pen.INK, Pen.SOLID, "travel");
-    svg.text(x + g.way() * 18, c.y() + 25, Anchor.MIDDLE, Type.PLAIN, "travel");
+    double x = StrokeGeometry.TOOL_CENTRE.x();
+    double y = StrokeGeometry.TOOL_CENTRE.y() + StrokeGeometry.TOOL + 12;
+    svg.arrow(x - 24 * g.way(), y, x + 24 * g.way(), y, Pen.INK, Pen.SOLID, "travel");
+    svg.text(x, y + 15, Anchor.MIDDLE, Type.PLAIN, "travel");
   }
 
   /** What the wall does to the instrument: against the blade's own way, to the left up here. */
   private static void force(Svg svg) {
-    Svg.Point c = StrokeGeometry.TOOL_CENTRE;
-    svg.arrow(
-        c.x() + 20,
-        c.y() + StrokeGeometry.TOOL + 16,
-        c.x() - 20,
-        c.y() + StrokeGeometry.TOOL + 16,
-        Pen.ACCENT,
-        Pen.ACCENT_FILL,
-        "force");
+    double x = StrokeGeometry.TOOL_CENTRE.x();
+    double y = StrokeGeometry.TOOL_CENTRE.y() - StrokeGeometry.TOOL - 9;
+    svg.arrow(x + 20, y, x - 20, y, Pen.ACCENT, Pen.ACCENT_FILL, "force");
   }
 
   private static void words(Svg svg, StrokeGeometry g, String chip, String pull, Site site) {
     Svg.Point c = StrokeGeometry.TOOL_CENTRE;
-    svg.text(c.x(), c.y() + StrokeGeometry.TOOL + 32, Anchor.MIDDLE, Type.ACCENT, pull);
-    svg.text(c.x(), g.inside() ? 46 : 46, Anchor.MIDDLE, Type.PLAIN, "work");
+    double contact = c.y() - StrokeGeometry.TOOL;
+    if (g.inside()) {
+      svg.text(c.x(), contact - 26, Anchor.MIDDLE, Type.ACCENT, pull);
+      svg.text(c.x() + g.way() * 72, contact + 38, Anchor.MIDDLE, Type.PLAIN, "work");
+    } else {
+      svg.text(c.x(), contact - 18, Anchor.MIDDLE, Type.ACCENT, pull);
+      svg.text(c.x(), contact - 36, Anchor.MIDDLE, Type.PLAIN, "work");
+    }
     svg.text(
-        WORDS, 60, Anchor.START, Type.STRONG, g.against() ? "against rotation" : "with rotation");
-    svg.text(WORDS, 76, Anchor.START, Type.PLAIN, "work on the");
-    svg.text(WORDS, 90, Anchor.START, Type.PLAIN, (g.against() ? "left" : "right") + " of travel");
-    svg.text(WORDS, 112, Anchor.START, Type.PLAIN, "chip runs");
-    svg.text(WORDS, 126, Anchor.START, Type.ACCENT, chip);
-    svg.text(WORDS, 148, Anchor.START, Type.PLAIN, "the wall");
-    svg.text(WORDS, 162, Anchor.START, Type.ACCENT, pull);
+        WORDS, 32, Anchor.START, Type.STRONG, g.against() ? "against rotation" : "with rotation");
+    svg.text(WORDS, 48, Anchor.START, Type.PLAIN, "work on the");
+    svg.text(WORDS, 62, Anchor.START, Type.PLAIN, (g.against() ? "left" : "right") + " of travel");
+    svg.text(WORDS, 84, Anchor.START, Type.PLAIN, "chip runs");
+    svg.text(WORDS, 98, Anchor.START, Type.ACCENT, chip);
+    svg.text(WORDS, 120, Anchor.START, Type.PLAIN, "the wall");
+    svg.text(WORDS, 134, Anchor.START, Type.ACCENT, pull);
     svg.text(
         12,
         HEIGHT - 22,

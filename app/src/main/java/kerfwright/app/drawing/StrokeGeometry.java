@@ -11,8 +11,10 @@ import java.util.List;
  * <p>The chip of one blade lies between the rim now and the rim one feed earlier, from the finished
  * wall (thickness zero) to the uncut surface (thickest).
  *
- * <p>Equation: thickness at angle phi from the finished wall, for a straight wall: h = f sin phi
- * (as in milling); here measured between the two circles, so that it holds for curved walls too.
+ * <p>Equation: h = d sin(phi + t) + R - sqrt(R^2 - d^2 cos^2(phi + t)), which is f sin phi of
+ * milling for a straight wall and a small feed. h thickness at the angle phi from the finished
+ * wall, R radius of the instrument, d straight distance of its two positions, t half the angle its
+ * path turns between them, counted towards the work.
  *
  * @param inside true in an opening (the wall is hollow), false on the outside of a tooth
  * @param against true against rotation
@@ -30,7 +32,7 @@ record StrokeGeometry(boolean inside, boolean against) {
   /** Radius of the finished wall. */
   static final double WALL = 80;
 
-  static final Svg.Point TOOL_CENTRE = new Svg.Point(112, 128);
+  static final Svg.Point TOOL_CENTRE = new Svg.Point(108, 100);
 
   /** +1 where the travel is to the right on the drawing. */
   int way() {
@@ -82,6 +84,15 @@ record StrokeGeometry(boolean inside, boolean against) {
     return Math.max(0, TOOL - reach);
   }
 
+  /** Angle from the top towards the travel where the chip begins, near zero. */
+  double entry() {
+    double angle = -0.6;
+    while (angle < 0.6 && thickness(angle) <= 0) {
+      angle += 0.002;
+    }
+    return angle - 0.002;
+  }
+
   /** Angle from the top towards the travel where the rim leaves the uncut surface. */
   double exit() {
     double angle = 0.05;
@@ -95,9 +106,10 @@ record StrokeGeometry(boolean inside, boolean against) {
   List<Svg.Point> chip() {
     List<Svg.Point> outer = new ArrayList<>();
     List<Svg.Point> inner = new ArrayList<>();
+    double start = entry();
     double end = exit() - 0.004;
     for (int i = 0; i <= 40; i++) {
-      double angle = end * i / 40;
+      double angle = start + (end - start) * i / 40;
       Svg.Point p = rim(way() * angle);
       double share = 1 - thickness(angle) / TOOL;
       outer.add(p);
