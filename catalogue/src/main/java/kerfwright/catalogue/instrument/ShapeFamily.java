@@ -73,4 +73,13 @@ public enum ShapeFamily {
         || this == INVERTED_CONE
         || this == WHEEL;
   }
+
+  /** True where the end is flat, its edge sharp or rounded, so that it leaves a level floor. */
+  public boolean levelEnd() {
+    return leavesSharpCorner()
+        || this == PEAR
+        || this == PEAR_ELONGATED
+        || this == CYLINDER_ROUNDED_EDGE
+        || this == TAPER_ROUNDED_EDGE;
+  }
 }

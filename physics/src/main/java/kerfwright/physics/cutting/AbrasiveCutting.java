@@ -33,7 +33,7 @@ public final class AbrasiveCutting {
   private static final double HEIGHT_SCALE = 0.005;
   private static final double INDENT_FACTOR = 12;
   private static final double CRACK_VOLUME = 0.10;
-  private static final double WHOLE_CONTACT = 0.02;
+  private static final double WHOLE_CONTACT = 0.03;
   private static final double FORCE_RATIO = 0.5;
 
   private AbrasiveCutting() {}

@@ -14,7 +14,7 @@ import kerfwright.physics.material.Substance;
  *   <tr><td>Q</td><td>m3/s</td><td>removal rate of the clean working part</td></tr>
  *   <tr><td>v, b</td><td>m/s, m</td><td>rim speed, engaged length</td></tr>
  *   <tr><td>K_c / H</td><td>sqrt(m)</td><td>inverse brittleness of the work</td></tr>
- *   <tr><td>G</td><td>1/sqrt(m)</td><td>1.1e6: half of a coarse diamond's cut lost in dentine (project
+ *   <tr><td>G</td><td>1/sqrt(m)</td><td>1.6e6: a third of a coarse diamond's cut lost in dentine (project
  *       setting)</td></tr>
  * </table>
  *
@@ -22,7 +22,8 @@ import kerfwright.physics.material.Substance;
  * loading and diamond wear limit; Song XF et al. 2016: chip loading marked); the form is ours.
  */
 final class ChipLoading {
-  private static final double STICKING_PER_SQRT_M = 1.1e6;
+  private static final double STICKING_PER_SQRT_M = 1.6e6;
+  private static final double LEVEL_SQRT_M = 0.01;
 
   private ChipLoading() {}
 
@@ -36,7 +37,8 @@ final class ChipLoading {
       return 1;
     }
     double layer = removalM3PerS / (point.rimSpeedMPerS() * contact.engagedLengthM());
-    double stuck = STICKING_PER_SQRT_M * layer * work.toughnessPaSqrtM() / work.hardnessPa();
+    double ductility = work.toughnessPaSqrtM() / work.hardnessPa();
+    double stuck = STICKING_PER_SQRT_M * layer * ductility / (1 + ductility / LEVEL_SQRT_M);
     double flush = 0.1 + 0.9 * point.coolantMlPerMin() / 50;
     return 1 / (1 + stuck / (flush * roomM));
   }

@@ -40,6 +40,7 @@ import org.jspecify.annotations.Nullable;
 public final class CandidateSearch {
   private static final double[] SPEED_SHARES = {1, 0.75, 0.5, 0.25};
   private static final double[] BULK_LOADS_N = {0.3, 0.5, 0.75, 1.0};
+  private static final double[] OPEN_LOADS_N = {0.3, 0.5, 0.75, 1.0, 1.5};
   private static final double[] LIGHT_LOADS_N = {0.2, 0.3, 0.4, 0.5};
   private static final double CONTROLLABLE_PULL_N = 0.25;
   private static final double REACTION_S = 0.3;
@@ -162,8 +163,11 @@ public final class CandidateSearch {
     return null;
   }
 
-  private static double[] loads(Purpose purpose) {
-    return purpose == Purpose.BULK ? BULK_LOADS_N : LIGHT_LOADS_N;
+  private double[] loads(Purpose purpose) {
+    if (purpose != Purpose.BULK) {
+      return LIGHT_LOADS_N;
+    }
+    return cutCase.outline().shape().walled() ? BULK_LOADS_N : OPEN_LOADS_N;
   }
 
   private static List<Stroke> strokes(Instrument instrument, Segment segment) {
@@ -282,10 +286,17 @@ public final class CandidateSearch {
     return new Engagement(diameter, Math.max(0.2e-3, Math.min(side, segment.engagedM())), depth);
   }
 
-  /** Ridges a ball leaves on a wall: 0.26 of their height counts as Ra. */
+  /**
+   * Ridges between passes, 0.26 of their height counts as Ra: a ball leaves them on any surface, a
+   * domed or pointed end on the floor of a cavity.
+   */
   private double ridge(Instrument instrument, Segment segment) {
-    boolean wall = cutCase.outline().shape().walled() && segment.purpose() != Purpose.POLISH;
-    if (!wall || instrument.properties().shape() != ShapeFamily.ROUND) {
+    ShapeFamily shape = instrument.properties().shape();
+    boolean floor =
+        cutCase.procedure() == Procedure.CAVITY_PREPARATION
+            && cutCase.outline().shape().walled()
+            && !shape.levelEnd();
+    if (segment.purpose() == Purpose.POLISH || (shape != ShapeFamily.ROUND && !floor)) {
       return 0;
     }
     double diameter = instrument.properties().headDiameter().metres();

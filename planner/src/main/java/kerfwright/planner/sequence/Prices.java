@@ -26,7 +26,7 @@ final class Prices {
   static final double SHARP_CORNER_S = 12;
 
   /** A micrometre of sound enamel lost. */
-  static final double ENAMEL_S_PER_M = 3 / 1e-6;
+  static final double ENAMEL_S_PER_M = 10 / 1e-6;
 
   private Prices() {}
 

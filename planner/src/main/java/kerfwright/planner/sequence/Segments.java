@@ -151,7 +151,9 @@ public record Segments(List<Segment> cuts, @Nullable Keep keep, @Nullable Layer 
   }
 
   private static boolean finishes(Procedure procedure) {
-    return procedure == Procedure.FINISH_COMPOSITE || procedure == Procedure.FINISH_CERAMIC;
+    return procedure == Procedure.FINISH_COMPOSITE
+        || procedure == Procedure.FINISH_CERAMIC
+        || procedure == Procedure.OCCLUSAL_ADJUSTMENT;
   }
 
   private static boolean punches(CutCase c) {
