@@ -13,7 +13,10 @@ import kerfwright.catalogue.table.Row;
 import kerfwright.catalogue.table.Table;
 import kerfwright.quantity.SourceKey;
 
-/** The register of sources: every key used in a table stands here. */
+/**
+ * The register of sources: every key used in a table stands here. A work that both files need may
+ * stand in both; the entry of the literature file is then the one shown.
+ */
 public final class Sources {
   private static final List<String> FILES =
       List.of("source/literature.csv", "source/standards.csv");
@@ -34,9 +37,9 @@ public final class Sources {
   /** Reads the register; a file of the list that is not packaged is passed over. */
   public static Sources load(Faults faults) {
     Map<SourceKey, Source> byKey = new TreeMap<>();
-    Set<String> seen = new HashSet<>();
     for (String file : FILES) {
       if (Table.exists(file)) {
+        Set<String> seen = new HashSet<>();
         Table.read(file, HEADER, faults).forEach(row -> put(row, seen, byKey));
       }
     }
@@ -46,13 +49,12 @@ public final class Sources {
   private static void put(Row row, Set<String> seen, Map<SourceKey, Source> byKey) {
     String key = row.uniqueId("key", seen);
     row.required("title");
-    row.required("seen");
     if (!key.matches("[a-z0-9][a-z0-9.-]*")) {
       row.fault("key", "'" + key + "' must be lower-case letters, digits, dots and hyphens");
     }
     if (row.sound()) {
       SourceKey sourceKey = new SourceKey(key);
-      byKey.put(
+      byKey.putIfAbsent(
           sourceKey,
           new Source(
               sourceKey,

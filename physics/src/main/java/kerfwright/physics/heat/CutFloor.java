@@ -7,9 +7,9 @@ package kerfwright.physics.heat;
  * the spot the node of line {@code row} rides on the floor, so the floor temperature is a value of
  * the mesh, not an extrapolation; {@code open} is the share of the element that is still there. The
  * column on the edge of the spot keeps its nodes; of its inner half the part below the floor
- * counts, weighted with linear shape functions. When the floor comes within a few steps of the next
- * line the sliver is taken away at once and the floor rests on the line until the cut gets there;
- * so a sliver never makes the equations stiff.
+ * counts, weighted with linear shape functions. A last sliver of an element, a few steps thick, is
+ * taken away at once when half of it is due, so it never makes the equations stiff and the floor is
+ * on average where it should be.
  *
  * <p>Moving the floor by d at fixed temperatures exchanges heat thus (l half the height left, T0
  * floor, T1 next node): rho c d T0 leaves with the chips, and rho c (d/2) (T0 + T1)/2 passes from
@@ -63,7 +63,7 @@ final class CutFloor {
   }
 
   /**
-   * Moves the floor down to a depth, or to the next line if that is nearer than a sliver.
+   * Moves the floor down to a depth, give or take half a sliver.
    *
    * @return heat per radian that left with the material, above 0 degC
    */
@@ -71,16 +71,19 @@ final class CutFloor {
     double removed = 0;
     while (targetM > depthM) {
       double next = grid.z[row + 1];
-      double dz = next - grid.z[row];
-      double step = targetM - depthM;
-      double left = Math.max(0, next - targetM);
-      if (left > SLIVER * dz && left > 3 * step) {
-        removed += shave(targetM, t);
-        return removed;
+      double left = next - targetM;
+      double sliver = Math.max(SLIVER * (next - grid.z[row]), 3 * (targetM - depthM));
+      if (left >= sliver) {
+        return removed + shave(targetM, t);
       }
-      if (left > SLIVER * dz && open > 0.5) {
-        // A long move: go half the way first, so that no volume is emptied in one stroke.
-        removed += shave(depthM + 0.25 * (next - depthM), t);
+      double rest = next - depthM;
+      if (rest > 2 * sliver) {
+        removed += shave(next - sliver, t);
+      } else if (rest > 0.5 * (next - grid.z[row])) {
+        // A long move: part of the way first, so that no volume is emptied in one stroke.
+        removed += shave(depthM + 0.25 * rest, t);
+      } else if (left > 0.5 * Math.min(sliver, rest)) {
+        return removed;
       } else {
         removed += takeSliver(t);
       }
