@@ -19,6 +19,7 @@ import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Exclusion;
+import kerfwright.planner.choice.Forms;
 import kerfwright.planner.choice.Segment;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
@@ -46,6 +47,7 @@ public final class CandidateSearch {
   private static final double REACTION_S = 0.3;
   private static final double SIDE_DEPTH_M = 50e-6;
   private static final double FINISH_DEPTH_M = 20e-6;
+  private static final double OVERLAP = 1.2;
   private static final double PITCH_SHARE = 0.25;
 
   private final CutCase cutCase;
@@ -131,7 +133,7 @@ public final class CandidateSearch {
     Exclusion why = null;
     double highest = HardLimits.highestRpm(instrument, handpiece);
     for (double share : SPEED_SHARES) {
-      for (double load : loads(segment.purpose())) {
+      for (double load : loads(segment)) {
         for (Stroke stroke : strokes(instrument, segment)) {
           Trial trial = at(instrument, handpiece, segment, share * highest, load, stroke);
           if (trial.candidate() == null) {
@@ -163,8 +165,8 @@ public final class CandidateSearch {
     return null;
   }
 
-  private double[] loads(Purpose purpose) {
-    if (purpose != Purpose.BULK) {
+  private double[] loads(Segment segment) {
+    if (segment.purpose() != Purpose.BULK || segment.wholeBelow()) {
       return LIGHT_LOADS_N;
     }
     return cutCase.outline().shape().walled() ? BULK_LOADS_N : OPEN_LOADS_N;
@@ -235,8 +237,8 @@ public final class CandidateSearch {
     CutResult cut = instrument.part().cut(work, contact, point);
     double volume = segment.volumeM3();
     double lives = volume * instrument.part().livesPerM3(work, rim);
-    double mean = cut.removalM3PerS() * Sharpness.meanOver(lives);
-    double cutS = volume / mean;
+    double mean = cut.removalM3PerS() * Sharpness.meanOver(Math.min(lives, Sharpness.LIFE_END));
+    double cutS = volume / mean * passesOverlap(contact);
     Substance left =
         segment.wholeBelow() && segment.below() != null ? segment.below().typical() : work;
     double ra = instrument.part().raM(left, cut) + ridge(instrument, segment);
@@ -266,16 +268,18 @@ public final class CandidateSearch {
         cutS,
         pace.pausesS(cutS),
         risk,
-        lives * Prices.ofLife(instrument.properties().kind()));
+        Prices.ofWear(instrument.properties().kind(), lives));
   }
 
   /**
-   * How the head meets the stretch. At the tip speed grows from zero, so its mean diameter counts.
+   * How the head meets the stretch. At the tip speed grows from zero, so a mean diameter counts,
+   * less where the end is flat and chips cannot get out (project settings).
    */
   static Engagement contact(Instrument instrument, Segment segment) {
     double diameter = instrument.properties().headDiameter().metres();
     if (segment.punch()) {
-      return new Engagement(diameter * 2 / 3, diameter / 2, SIDE_DEPTH_M);
+      double share = instrument.properties().shape().leavesSharpCorner() ? 0.5 : 2.0 / 3;
+      return new Engagement(diameter * share, diameter / 2, SIDE_DEPTH_M);
     }
     double side =
         Math.max(
@@ -325,6 +329,14 @@ public final class CandidateSearch {
     return below.removalM3PerS() / foot * REACTION_S;
   }
 
+  /** On an open surface a head shorter than the surface is wide goes over part of it twice. */
+  private double passesOverlap(Engagement contact) {
+    boolean whole =
+        cutCase.outline().shape().walled()
+            || contact.engagedLengthM() >= 0.95 * cutCase.outline().width().metres();
+    return whole ? 1 : OVERLAP;
+  }
+
   /** Pulled on, the instrument goes twice as far before the hand reacts (project setting). */
   private static double runAway(Stroke stroke) {
     return stroke == Stroke.WITH_ROTATION ? 2 : 1;
@@ -344,6 +356,8 @@ public final class CandidateSearch {
                 && instrument.properties().shape().leavesSharpCorner()
             ? Prices.SHARP_CORNER_S
             : 0;
-    return enamel + damage + corner + slipM * Prices.SLIP_S_PER_M;
+    double form =
+        Forms.wrongFor(cutCase, instrument.properties().shape()) ? Prices.WRONG_FORM_S : 0;
+    return enamel + damage + corner + form + slipM * Prices.SLIP_S_PER_M;
   }
 }

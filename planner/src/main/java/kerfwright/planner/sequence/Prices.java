@@ -1,6 +1,7 @@
 package kerfwright.planner.sequence;
 
 import kerfwright.catalogue.instrument.InstrumentKind;
+import kerfwright.physics.wear.Sharpness;
 
 /**
  * What wear, changes and risk are worth in seconds of chair time. All project settings, open to the
@@ -25,13 +26,17 @@ final class Prices {
   /** A sharp inner corner left in a cavity. */
   static final double SHARP_CORNER_S = 12;
 
+  /** A wall shaped with a head that has no straight side. */
+  static final double WRONG_FORM_S = 60;
+
   /** A micrometre of sound enamel lost. */
   static final double ENAMEL_S_PER_M = 10 / 1e-6;
 
   private Prices() {}
 
-  /** One whole instrument; a sintered one costs three times as much. */
-  static double ofLife(InstrumentKind kind) {
-    return kind == InstrumentKind.SINTERED_DIAMOND ? SINTERED_COSTS_MORE * LIFE_S : LIFE_S;
+  /** Wear of a step: its share of an instrument, and a change for each one worn out in it. */
+  static double ofWear(InstrumentKind kind, double lives) {
+    double life = kind == InstrumentKind.SINTERED_DIAMOND ? SINTERED_COSTS_MORE * LIFE_S : LIFE_S;
+    return lives * life + Math.floor(lives / Sharpness.LIFE_END) * CHANGE_S;
   }
 }

@@ -28,6 +28,7 @@ public record Segments(List<Segment> cuts, @Nullable Keep keep, @Nullable Layer 
   private static final double APPROACH_MOST_M = 0.5e-3;
   private static final double PUNCH_WIDTH_SHARE = 0.6;
   private static final double THIN_M = 0.15e-3;
+  private static final double FILM_M = 0.5e-3;
   private static final double THINNEST_M = 1e-6;
 
   public Segments {
@@ -97,7 +98,7 @@ public record Segments(List<Segment> cuts, @Nullable Keep keep, @Nullable Layer 
       return;
     }
     double approach =
-        last && !Double.isInfinite(margin)
+        last && !Double.isInfinite(margin) && to - from > (whole ? FILM_M : THIN_M)
             ? Math.min(APPROACH_MOST_M, APPROACH_SHARE * (to - from))
             : 0;
     double bulkTo = to - approach;
