@@ -4,6 +4,7 @@ import java.util.List;
 import kerfwright.app.casefile.CaseCatalogue;
 import kerfwright.app.casefile.CaseFile;
 import kerfwright.app.casefile.PackagedCatalogue;
+import kerfwright.app.casefile.UsualStackFindings;
 import kerfwright.app.cli.ServeOptions;
 import kerfwright.app.cli.Terminal;
 import kerfwright.app.demo.DemoPractice;
@@ -49,7 +50,8 @@ public record Wiring(
         cases,
         instruments,
         (cutCase, drawer, samples, seed) ->
-            Planner.plan(cutCase, drawer, new PlanOptions(samples, seed)),
+            UsualStackFindings.addTo(
+                Planner.plan(cutCase, drawer, new PlanOptions(samples, seed)), cases),
         () -> DemoPractice.drawer(new DrawerFile(instruments)),
         () -> DemoPractice.cases(new CaseFile(cases)),
         new NoDrawings(),
