@@ -12,9 +12,9 @@ import kerfwright.app.drawerfile.DrawerFile;
 import kerfwright.app.drawerfile.InstrumentLookup;
 import kerfwright.app.drawerfile.PackagedInstruments;
 import kerfwright.app.input.BadInput;
-import kerfwright.app.plan.NoDrawings;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.plan.PlanMaker;
+import kerfwright.app.plan.ScaleDrawings;
 import kerfwright.app.web.Serving;
 import kerfwright.planner.PlanOptions;
 import kerfwright.planner.Planner;
@@ -54,7 +54,7 @@ public record Wiring(
                 Planner.plan(cutCase, drawer, new PlanOptions(samples, seed)), cases),
         () -> DemoPractice.drawer(new DrawerFile(instruments)),
         () -> DemoPractice.cases(new CaseFile(cases)),
-        new NoDrawings(),
+        new ScaleDrawings(),
         (wiring, options, terminal) -> Serving.serve(wiring, options, terminal));
   }
 
