@@ -125,11 +125,7 @@ public final class Words {
 
   /** From where to where, measured from the outer surface. */
   public static String depth(PlannedStep step) {
-    return "from "
-        + Figures.tenth(step.fromMm().typical())
-        + " to "
-        + Figures.depth(step.toMm())
-        + " deep";
+    return Figures.tenth(step.fromMm().typical()) + " to " + Figures.depth(step.toMm());
   }
 
   /** One contact, the pause after it, and the whole. */
