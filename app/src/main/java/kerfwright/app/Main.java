@@ -11,7 +11,7 @@ public final class Main {
     Terminal terminal = Terminal.ofProcess();
     int code;
     try {
-      code = Commands.run(null, terminal, arguments);
+      code = Commands.run(Wiring.production(), terminal, arguments);
     } catch (Error broken) {
       code = terminal.broken("kerfwright", broken);
     }

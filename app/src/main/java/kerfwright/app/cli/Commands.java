@@ -14,12 +14,10 @@ public final class Commands {
   private Commands() {}
 
   /** Runs one command and tells its exit code. */
-  public static int run(@Nullable Wiring wiring, Terminal terminal, String... arguments) {
+  public static int run(Wiring wiring, Terminal terminal, String... arguments) {
     CommandLine line = new CommandLine(new Top());
-    if (wiring != null) {
-      line.addSubcommand(new ServeCommand(wiring, terminal));
-      line.addSubcommand(new PlanCommand(wiring, terminal));
-    }
+    line.addSubcommand(new ServeCommand(wiring, terminal));
+    line.addSubcommand(new PlanCommand(wiring, terminal));
     line.addSubcommand(new NumberCommand(terminal));
     line.addSubcommand(new ToothCommand(terminal));
     line.addSubcommand(new MaterialCommand(terminal));

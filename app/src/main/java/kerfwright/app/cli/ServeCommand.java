@@ -42,6 +42,6 @@ final class ServeCommand implements Callable<Integer> {
     if (port < 0 || port > 65535) {
       throw new BadInput("--port", "must be 0 to 65535, found " + port);
     }
-    return wiring.server().serve(new ServeOptions(demo, port, data), terminal);
+    return wiring.server().serve(wiring, new ServeOptions(demo, port, data), terminal);
   }
 }

@@ -42,7 +42,7 @@ public final class Figures {
 
   /** The middle of a depth alone, without unit. */
   public static String tenth(double mm) {
-    return places(mm, mm > 0 && mm < 0.995 ? 2 : 1);
+    return mm == 0 ? "0" : places(mm, mm < 0.995 ? 2 : 1);
   }
 
   /** A speed of rotation set: to three digits, grouped by thousands. */

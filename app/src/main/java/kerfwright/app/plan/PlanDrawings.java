@@ -15,7 +15,7 @@ public interface PlanDrawings {
   String instrument(PlannedStep step);
 
   /** Direction of rotation and of the stroke. */
-  String stroke(PlannedStep step);
+  String stroke(CutPlan plan, PlannedStep step);
 
   /** Section of the head: blades or grains. */
   String head(PlannedStep step);

@@ -82,7 +82,7 @@ public final class PlanText {
     var what = step.instrument().properties();
     String number = Words.number(what);
     row(
-        "Take",
+        Words.sameInstrument(plan, step) ? "Keep" : "Take",
         step.instrument().id()
             + ": "
             + Words.instrument(what)
@@ -127,7 +127,7 @@ public final class PlanText {
             "  ");
       }
     }
-    for (Finding caution : step.cautions()) {
+    for (Finding caution : Words.cautions(plan, step)) {
       row("Take care", caution.text() + Words.sources(caution.sources()), "  ");
     }
   }

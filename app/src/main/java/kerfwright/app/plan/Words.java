@@ -57,8 +57,30 @@ public final class Words {
   public static String material(CutPlan plan, PlannedStep step) {
     List<Layer> layers = plan.cutCase().layers();
     return step.layer() >= 0 && step.layer() < layers.size()
-        ? layers.get(step.layer()).material().label()
+        ? inSentence(layers.get(step.layer()).material().label())
         : step.materialId();
+  }
+
+  /** A label as it stands within a sentence: abbreviations keep their capitals. */
+  static String inSentence(String label) {
+    boolean word = label.length() > 1 && Character.isLowerCase(label.charAt(1));
+    return word ? Character.toLowerCase(label.charAt(0)) + label.substring(1) : label;
+  }
+
+  /** True where the instrument of the step before stays in. */
+  public static boolean sameInstrument(CutPlan plan, PlannedStep step) {
+    int index = plan.steps().indexOf(step);
+    return index > 0
+        && plan.steps().get(index - 1).instrument().id().equals(step.instrument().id());
+  }
+
+  /** Cautions of a step; what the step before said of the same instrument is not said again. */
+  public static List<Finding> cautions(CutPlan plan, PlannedStep step) {
+    if (!sameInstrument(plan, step)) {
+      return step.cautions();
+    }
+    List<Finding> before = plan.steps().get(plan.steps().indexOf(step) - 1).cautions();
+    return step.cautions().stream().filter(caution -> !before.contains(caution)).toList();
   }
 
   /** All layers in one line, outermost first. */
@@ -103,11 +125,7 @@ public final class Words {
 
   /** From where to where, measured from the outer surface. */
   public static String depth(PlannedStep step) {
-    return "from "
-        + Figures.tenth(step.fromMm().typical())
-        + " to "
-        + Figures.depth(step.toMm())
-        + " deep";
+    return Figures.tenth(step.fromMm().typical()) + " to " + Figures.depth(step.toMm());
   }
 
   /** One contact, the pause after it, and the whole. */
@@ -130,7 +148,7 @@ public final class Words {
   }
 
   public static String layer(Layer layer) {
-    return layer.material().label() + " " + Figures.millimetres(layer.thickness());
+    return inSentence(layer.material().label()) + " " + Figures.millimetres(layer.thickness());
   }
 
   public static String outline(Outline outline) {
@@ -152,7 +170,7 @@ public final class Words {
         cutCase.layers().stream()
             .map(layer -> layer.material())
             .filter(material -> material.id().equals(keep.materialId()))
-            .map(material -> material.label())
+            .map(material -> inSentence(material.label()))
             .findFirst()
             .orElse(keep.materialId());
     Length least = keep.atLeast();
