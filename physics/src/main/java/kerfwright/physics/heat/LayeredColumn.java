@@ -14,21 +14,21 @@ import java.util.Arrays;
  *   floor of P:  -k dP/dx = q + h (T_coolant - U - W) + k dU/dx - h_out (P - W)
  *
  *   x   depth below the floor, m      a   radius of the spot, m      R   radius of the body, m
- *   y   sqrt(x^2 + a^2), to the rim, m     q   heat flux into the floor   h   coefficient on the floor
+ *   y   sqrt(x^2 + a^2), to the rim   q   heat flux into the floor   h   coefficient on the floor
  * </pre>
  *
  * <p>Where W comes from: below the middle of a round source the temperature is that of a source
  * over the whole plane, less the same at the distance of the rim. This is exact at all times on an
- * insulated half-space (Carslaw and Jaeger 10.5, where it reads ierfc(x/..) - ierfc(y/..)); with the
- * plane outside held cold the second term carries the factor x/y; phi joins the two. The last term,
- * y_R = sqrt(x^2 + (2R - a)^2), is what an insulated side throws back. In layers, y is the depth
- * that warmth reaches in the same time as along the slanting path.
+ * insulated half-space (Carslaw and Jaeger 10.5, where it reads ierfc(x/..) - ierfc(y/..)); with
+ * the plane outside held cold the second term carries the factor x/y; phi joins the two. The last
+ * term, y_R = sqrt(x^2 + (2R - a)^2), is what an insulated side throws back. In layers, y is the
+ * depth that warmth reaches in the same time as along the slanting path.
  *
  * <p>The rim counts as nearer than a in two cases: under strokes without water on a floor amid
  * washed surroundings by up to a quarter (share of strokes times Bi/(1 + Bi), Bi = h a/k), and at
  * the bottom of a cavity d deep by sqrt((1 + a/(a + d))/2), because warmth then also spreads into
- * what stands beside the cavity: a full space takes up twice what a half-space does. These two joins
- * are our own; the tests show how far they carry.
+ * what stands beside the cavity: a full space takes up twice what a half-space does. These two
+ * joins are our own; the tests show how far they carry.
  *
  * <p>Valid for spots of 0.5 to 3 mm and depths of 2 to 5 mm; the tests state how far it may lie
  * from the axisymmetric solution. Leaves out: sideways spreading in a layer that conducts much
@@ -52,8 +52,6 @@ public final class LayeredColumn {
    * closed form (2q / pi k)(a - x arctan(a / x)) within 20 % from the floor to 4 a.
    */
   private static final double COLD_RIM = 0.25;
-      CB = Double.parseDouble(System.getProperty("cb", "1")),
-      PW = Double.parseDouble(System.getProperty("pw", "1"));
 
   private final ColumnChain plane = new ColumnChain();
   private final ColumnChain spot = new ColumnChain();
@@ -192,11 +190,9 @@ public final class LayeredColumn {
     double period = stretch.onS() + stretch.offS();
     if (stretch.onS() > 0) {
       double dry =
-          Math.max(
-              0, outside.coefficientWPerM2K() - stretch.spotWhileOn().coefficientWPerM2K());
+          Math.max(0, outside.coefficientWPerM2K() - stretch.spotWhileOn().coefficientWPerM2K());
       double biot = dry * spotRadiusM / k[row];
-      rimInStrokesM =
-          spotRadiusM * (1 - COLD_RIM * biot / (1 + biot) * stretch.onS() / period);
+      rimInStrokesM = spotRadiusM * (1 - COLD_RIM * biot / (1 + biot) * stretch.onS() / period);
     }
     if (stretch.onS() > 0
         && stretch.offS() > 0
