@@ -1,7 +1,6 @@
 package kerfwright.planner.sequence;
 
 import kerfwright.catalogue.instrument.InstrumentKind;
-import kerfwright.physics.wear.Sharpness;
 
 /**
  * What wear, changes and risk are worth in seconds of chair time. All project settings, open to the
@@ -12,10 +11,10 @@ final class Prices {
   private static final double SINTERED_COSTS_MORE = 3;
 
   /** Another instrument in the same handpiece. */
-  static final double CHANGE_S = 15;
+  static final double CHANGE_S = 20;
 
   /** Another handpiece as well. */
-  static final double HANDPIECE_S = 25;
+  static final double HANDPIECE_S = 30;
 
   /** A tenth of a millimetre too deep. */
   static final double SLIP_S_PER_M = 10 / 100e-6;
@@ -30,13 +29,13 @@ final class Prices {
   static final double WRONG_FORM_S = 60;
 
   /** A micrometre of sound enamel lost. */
-  static final double ENAMEL_S_PER_M = 10 / 1e-6;
+  static final double ENAMEL_S_PER_M = 20 / 1e-6;
 
   private Prices() {}
 
-  /** Wear of a step: its share of an instrument, and a change for each one worn out in it. */
+  /** Wear of a step: its share of an instrument. */
   static double ofWear(InstrumentKind kind, double lives) {
     double life = kind == InstrumentKind.SINTERED_DIAMOND ? SINTERED_COSTS_MORE * LIFE_S : LIFE_S;
-    return lives * life + Math.floor(lives / Sharpness.LIFE_END) * CHANGE_S;
+    return lives * life;
   }
 }
