@@ -229,8 +229,8 @@ public final class EvidenceRules {
                 && diamond(c)
                 && c.candidate().segment().purpose() != Purpose.FINISH
                 && c.candidate().stroke() != Stroke.AXIAL,
-        c -> c.candidate().stroke() == Stroke.WITH_ROTATION,
-        "On a machine, cutting with rotation needed much less force and energy in glass-ceramic.",
+        c -> false,
+        "",
         "On a machine, cutting with rotation needed much less force and energy in glass-ceramic; the"
             + " hand has no machine's hold.");
   }

@@ -20,6 +20,7 @@ public final class Vetoes {
     return List.of(
         new SofterThanTheWorkCannotCut(),
         new KeptSurfaceIsNotCutAsFastAsWhatCoversIt(),
+        new NeverADiamondOnAdhesive(),
         new SlipStaysInsideTheMargin(),
         new FinishingStartsFine());
   }
@@ -172,6 +173,33 @@ public final class Vetoes {
               code(),
               String.format(
                   Locale.ROOT, "leaves Ra %.1f um, too rough for finishing", c.raM() * 1e6)));
+    }
+  }
+
+  /** Bracket adhesive over enamel is never taken off with a diamond: it scratches the enamel. */
+  static final class NeverADiamondOnAdhesive implements Veto {
+    @Override
+    public String code() {
+      return "diamond-on-adhesive";
+    }
+
+    @Override
+    public Basis basis() {
+      return Basis.COMMON_PRACTICE;
+    }
+
+    @Override
+    public List<SourceKey> sources() {
+      return List.of(SourceKey.COMMON_PRACTICE);
+    }
+
+    @Override
+    public Optional<Exclusion> against(Candidate c, RuleContext context) {
+      boolean diamond = c.instrument().properties().kind().isDiamond();
+      return diamond && context.guardsEnamelUnderAdhesive()
+          ? Optional.of(
+              new Exclusion(code(), "is a diamond and would scratch the enamel that must stay"))
+          : Optional.empty();
     }
   }
 }
