@@ -43,7 +43,7 @@ import java.util.Arrays;
  */
 public final class LayeredColumn {
   /** Strokes and pauses shorter than this together are averaged. */
-  public static final double AVERAGED_PERIOD_S = 0.25;
+  public static final double AVERAGED_PERIOD_S = 0.1;
 
   /** Half of realistic cases lie nearer than this to the axisymmetric solution at the pulp. */
   public static final double MEDIAN_DIFFERENCE_K = 0.15;

@@ -91,9 +91,9 @@ class LayeredColumnTest {
         HeatBody.of(5, List.of(HeatCases.enamel(1.5), HeatCases.dentine(5)), 37, Face.held(37));
     Coolant water = new Coolant(3000, 25);
     // Contacts just below and just above the period at which averaging begins.
-    double[] averaged = pulse(body, 0.12, water, 1e5);
-    double[] resolved = pulse(body, 0.13, water, 1e5);
-    double[] without = pulse(body, 0.13, water, 0);
+    double[] averaged = pulse(body, 0.049, water, 1e5);
+    double[] resolved = pulse(body, 0.051, water, 1e5);
+    double[] without = pulse(body, 0.051, water, 0);
     // The bound stated with the class: a tenth of what the flux brings.
     double brought = resolved[39] - without[39];
     assertTrue(brought > 1);
