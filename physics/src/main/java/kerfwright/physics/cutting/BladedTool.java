@@ -1,0 +1,25 @@
+package kerfwright.physics.cutting;
+
+/**
+ * A bur's working part as the model needs it.
+ *
+ * @param blades number of blades z
+ * @param edgeRadiusM radius of the cutting edge, new
+ * @param edgeShare share of the blade's length that cuts: 1 for plain blades, less with cross cuts
+ * @param hardnessPa hardness of the blade
+ * @param runOutM eccentricity of the turning head
+ * @param stiffnessNPerM lateral stiffness at the head, overhung shank and neck
+ */
+public record BladedTool(
+    int blades,
+    double edgeRadiusM,
+    double edgeShare,
+    double hardnessPa,
+    double runOutM,
+    double stiffnessNPerM) {
+  public BladedTool {
+    if (blades < 1 || !(edgeRadiusM > 0) || !(edgeShare > 0) || !(hardnessPa > 0)) {
+      throw new IllegalArgumentException("A bladed tool needs at least one blade and an edge");
+    }
+  }
+}

@@ -1,0 +1,21 @@
+package kerfwright.physics.cutting;
+
+/**
+ * How the working part is run.
+ *
+ * @param loadN load of the hand on the contact
+ * @param rimSpeedMPerS speed of the rim under that load
+ * @param coolantMlPerMin water reaching the contact
+ * @param sharpness 1 when new, towards 0 as grains or edges blunt
+ */
+public record OperatingPoint(
+    double loadN, double rimSpeedMPerS, double coolantMlPerMin, double sharpness) {
+  public OperatingPoint {
+    if (!(loadN >= 0) || !(rimSpeedMPerS >= 0) || !(coolantMlPerMin >= 0)) {
+      throw new IllegalArgumentException("Load, speed and coolant must be zero or more");
+    }
+    if (!(sharpness > 0 && sharpness <= 1)) {
+      throw new IllegalArgumentException("Sharpness must be above 0 and at most 1");
+    }
+  }
+}
