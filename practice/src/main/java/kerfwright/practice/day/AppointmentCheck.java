@@ -62,7 +62,7 @@ final class AppointmentCheck {
       if (!types.contains(type)) {
         faults.add(
             new DayFault(
-                field, "\"" + type + "\" is in no stock", NearestName.expected(type, types)));
+                field, "\"" + type + "\" is in no stock", StockCheck.listedType(type, types)));
       } else if (!seen.add(type)) {
         faults.add(new DayFault(field, "\"" + type + "\" is listed twice", "each type once"));
       }

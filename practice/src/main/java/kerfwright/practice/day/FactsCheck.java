@@ -101,7 +101,7 @@ final class FactsCheck {
           new DayFault(
               at + ".type",
               "\"" + ref.type() + "\" is in no stock",
-              NearestName.expected(ref.type(), byType.keySet())));
+              StockCheck.listedType(ref.type(), byType.keySet())));
     } else if (ref.index() < 0 || ref.index() >= s.uses().size()) {
       faults.add(
           new DayFault(

@@ -1,8 +1,10 @@
 package kerfwright.practice.day;
 
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import kerfwright.catalogue.NearestName;
 
 /** What a stock must keep to. */
 final class StockCheck {
@@ -38,5 +40,10 @@ final class StockCheck {
         }
       }
     }
+  }
+
+  /** What was expected where a type is in no stock. */
+  static String listedType(String given, Collection<String> types) {
+    return "a type listed under instruments; " + NearestName.hint(given, types);
   }
 }
