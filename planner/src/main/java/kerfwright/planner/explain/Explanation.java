@@ -62,7 +62,7 @@ public final class Explanation {
         spread.raUm(),
         spread.timeS(),
         spread.lives(),
-        ChangeCue.of(c, next),
+        ChangeCue.of(c, next, context.cutCase().procedure()),
         reasons(c, others),
         cautions(c, spread));
   }
@@ -82,10 +82,7 @@ public final class Explanation {
       cautions.add(
           Finding.note(
               "maximum-speed",
-              String.format(
-                  Locale.ROOT,
-                  "Never above its %,.0f rpm; check the label.",
-                  p.maximumSpeed().rpm()),
+              "Never above its " + Words.rpm(p.maximumSpeed().rpm()) + "; check the label.",
               new SourceKey("supplier-safety-notes")));
     }
     if (spread.lives().high() > 1) {
@@ -125,7 +122,7 @@ public final class Explanation {
                     order,
                     o.instrument().drawer(),
                     o.handpiece().id(),
-                    why(chosen, o),
+                    why(chosen, o, changes(o, before, after) - changes(chosen, before, after)),
                     cost(o, before, after) / Math.max(1e-9, cost(chosen, before, after))));
   }
 
@@ -136,7 +133,12 @@ public final class Explanation {
         + (after == null ? 0 : Change.seconds(c, after));
   }
 
-  private static String why(Candidate chosen, Candidate other) {
+  private static int changes(Candidate c, @Nullable Candidate before, @Nullable Candidate after) {
+    return (before != null && Change.seconds(before, c) > 0 ? 1 : 0)
+        + (after != null && Change.seconds(c, after) > 0 ? 1 : 0);
+  }
+
+  private static String why(Candidate chosen, Candidate other, int moreChanges) {
     List<String> parts = new ArrayList<>();
     parts.add(
         String.format(
@@ -159,6 +161,9 @@ public final class Explanation {
               "%.0f %% of a life against %.0f %%",
               other.lives() * 100,
               chosen.lives() * 100));
+    }
+    if (moreChanges > 0) {
+      parts.add(moreChanges == 1 ? "one more change" : moreChanges + " more changes");
     }
     return String.join("; ", parts) + ".";
   }

@@ -295,14 +295,11 @@ public final class EvidenceRules {
   static EvidenceRule straightSidesForWalls() {
     return practice(
         "practice-straight-sides",
-        c ->
-            cuts(c)
-                && (c.context().cutCase().procedure() == Procedure.CROWN_PREPARATION
-                    || c.context().cutCase().procedure() == Procedure.VENEER_PREPARATION),
+        c -> cuts(c) && Forms.straightSided(c.context().cutCase()),
         c ->
             !Forms.wrongFor(c.context().cutCase(), c.candidate().instrument().properties().shape()),
-        "A straight or tapered side makes wall and finish line in one.",
-        "Walls and finish lines are made with a straight or tapered side.");
+        "A straight or tapered side makes an even wall.",
+        "Walls and slots are made with a straight or tapered side.");
   }
 
   static EvidenceRule carbideLastedInGlass() {
