@@ -44,7 +44,7 @@ final class ChangeCue {
     if (after.layer() != s.layer()) {
       String change = now.id().equals(next.id()) ? "go on with the same" : "change to " + next.id();
       return "When "
-          + low(after.material().label())
+          + after.material().inSentence()
           + " shows at about "
           + depth
           + ", "
@@ -70,17 +70,13 @@ final class ChangeCue {
           : "Stop at " + depth + ".";
     }
     if (s.wholeBelow()) {
-      return "Stop when " + low(s.below().label()) + " shows, at about " + depth + ": it stays.";
+      return "Stop when " + s.below().inSentence() + " shows, at about " + depth + ": it stays.";
     }
     return String.format(
         Locale.ROOT,
         "Stop at %s: %.2f mm of %s stay.",
         depth,
         s.marginM() * 1e3,
-        low(s.below().label()));
-  }
-
-  private static String low(String label) {
-    return label.toLowerCase(Locale.ROOT);
+        s.below().inSentence());
   }
 }

@@ -107,10 +107,18 @@ public final class Explanation {
   /** The next best other instrument for a step, of another kind or size. */
   public Optional<RunnerUp> runnerUp(
       int order,
-      Candidate chosen,
+      Candidate taken,
       List<Candidate> others,
       @Nullable Candidate before,
       @Nullable Candidate after) {
+    // a remedy against heat slows the choice alone: rivals are compared with it as it was before
+    Candidate chosen =
+        others.stream()
+            .filter(
+                o -> o.id().equals(taken.id()) && o.handpiece().id().equals(taken.handpiece().id()))
+            .findFirst()
+            .orElse(taken);
+    boolean remedied = chosen.loadN() != taken.loadN() || chosen.setRpm() != taken.setRpm();
     return others.stream()
         .filter(o -> !sameType(o.instrument().properties(), chosen.instrument().properties()))
         .min(
@@ -122,7 +130,8 @@ public final class Explanation {
                     order,
                     o.instrument().drawer(),
                     o.handpiece().id(),
-                    why(chosen, o, changes(o, before, after) - changes(chosen, before, after)),
+                    why(chosen, o, changes(o, before, after) - changes(chosen, before, after))
+                        + (remedied ? " Both before the remedies against heat." : ""),
                     cost(o, before, after) / Math.max(1e-9, cost(chosen, before, after))));
   }
 

@@ -19,6 +19,7 @@ public final class Vetoes {
   public static List<Veto> all() {
     return List.of(
         new SofterThanTheWorkCannotCut(),
+        new MetalCeramicAndResinAreNotGroundDry(),
         new KeptSurfaceIsNotCutAsFastAsWhatCoversIt(),
         new SlipStaysInsideTheMargin(),
         new FinishingStartsFine());
@@ -49,9 +50,49 @@ public final class Vetoes {
           ? Optional.empty()
           : Optional.of(
               new Exclusion(
-                  code(),
-                  "is too soft to cut "
-                      + candidate.segment().material().label().toLowerCase(Locale.ROOT)));
+                  code(), "is too soft to cut " + candidate.segment().material().inSentence()));
+    }
+  }
+
+  /**
+   * Metal, ceramic, amalgam and resin are not ground dry: hot dust, sparks and vapour. Finishing
+   * and polishing passes may be dry, and adhesive is cleaned off dry.
+   */
+  static final class MetalCeramicAndResinAreNotGroundDry implements Veto {
+    @Override
+    public String code() {
+      return "dry-grinding";
+    }
+
+    @Override
+    public Basis basis() {
+      return Basis.COMMON_PRACTICE;
+    }
+
+    @Override
+    public List<SourceKey> sources() {
+      return List.of(SourceKey.COMMON_PRACTICE);
+    }
+
+    @Override
+    public Optional<Exclusion> against(Candidate c, RuleContext context) {
+      Segment segment = c.segment();
+      boolean bulk = segment.purpose() == Purpose.BULK || segment.purpose() == Purpose.APPROACH;
+      boolean dusty =
+          switch (segment.material().group()) {
+            case METAL, CERAMIC, POLYMER -> true;
+            case TOOTH, CEMENT, BONE -> false;
+          };
+      boolean film = context.guardsEnamelUnderAdhesive();
+      if (!context.cutCase().dry() || !bulk || !dusty || film) {
+        return Optional.empty();
+      }
+      return Optional.of(
+          new Exclusion(
+              code(),
+              "would grind "
+                  + segment.material().inSentence()
+                  + " dry: at least 10 mL/min of water is needed, 50 is usual"));
     }
   }
 
