@@ -39,6 +39,11 @@ public enum GritClass {
     return isoCode;
   }
 
+  /** The word used in data files, e.g. extra-coarse. */
+  public String id() {
+    return label.replace(' ', '-');
+  }
+
   public String label() {
     return label;
   }

@@ -1,5 +1,10 @@
 package kerfwright.catalogue.instrument;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
 /** What the working part is made of and how it removes material. Only a bladed one is a bur. */
 public enum InstrumentKind {
   DIAMOND("diamond", "diamond instrument", false),
@@ -20,6 +25,17 @@ public enum InstrumentKind {
     this.id = id;
     this.label = label;
     this.bladed = bladed;
+  }
+
+  /** The kind with this id, upper and lower case counting the same. */
+  public static Optional<InstrumentKind> byId(String id) {
+    String wanted = id.strip().toLowerCase(Locale.ROOT);
+    return Arrays.stream(values()).filter(kind -> kind.id.equals(wanted)).findFirst();
+  }
+
+  /** Every id, for errors that name what is valid. */
+  public static List<String> ids() {
+    return Arrays.stream(values()).map(InstrumentKind::id).toList();
   }
 
   /** The id used in files and JSON. */

@@ -25,7 +25,12 @@ public record Material(
     METAL,
     CERAMIC,
     POLYMER,
-    CEMENT
+    CEMENT;
+
+    /** True where the cut surface stays in the mouth and its damage matters: tooth and ceramic. */
+    public boolean stays() {
+      return this == TOOTH || this == CERAMIC;
+    }
   }
 
   /**

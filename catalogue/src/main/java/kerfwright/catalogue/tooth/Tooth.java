@@ -17,4 +17,35 @@ public record Tooth(int fdi) {
               + fdi);
     }
   }
+
+  /** Position from the midline, 1 to 8, primary 1 to 5. */
+  public int position() {
+    return fdi % 10;
+  }
+
+  public boolean primary() {
+    return fdi / 10 > 4;
+  }
+
+  public boolean upper() {
+    int quadrant = (fdi / 10 - 1) % 4;
+    return quadrant == 0 || quadrant == 1;
+  }
+
+  /** The patient's right. */
+  public boolean right() {
+    int quadrant = (fdi / 10 - 1) % 4;
+    return quadrant == 0 || quadrant == 3;
+  }
+
+  public ToothClass toothClass() {
+    int i = position();
+    if (i <= 2) {
+      return ToothClass.INCISOR;
+    }
+    if (i == 3) {
+      return ToothClass.CANINE;
+    }
+    return primary() || i >= 6 ? ToothClass.MOLAR : ToothClass.PREMOLAR;
+  }
 }

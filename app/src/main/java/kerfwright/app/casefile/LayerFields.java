@@ -1,0 +1,153 @@
+package kerfwright.app.casefile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import kerfwright.app.input.Bounds;
+import kerfwright.app.input.Faults;
+import kerfwright.app.input.Fields;
+import kerfwright.app.input.Node;
+import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.stack.UsualLayer;
+import kerfwright.catalogue.stack.UsualStack;
+import kerfwright.planner.casework.Keep;
+import kerfwright.planner.casework.Layer;
+import kerfwright.quantity.Length;
+import kerfwright.quantity.Range;
+import org.jspecify.annotations.Nullable;
+
+/** The fields {@code layers} and {@code keep}. */
+final class LayerFields {
+  private static final Bounds THICKNESS = Bounds.above(0, 30, "mm");
+  private static final Bounds KEPT = Bounds.above(0, 20, "mm");
+  private static final int MOST_LAYERS = 20;
+
+  private final List<Material> materials;
+  private final List<String> ids;
+
+  LayerFields(CaseCatalogue catalogue) {
+    this.materials = catalogue.materials();
+    this.ids = materials.stream().map(Material::id).toList();
+  }
+
+  /** The stack; null where the field is missing or holds a fault. */
+  @Nullable List<Layer> stack(Fields fields, Faults faults) {
+    Node node = fields.optional("layers");
+    List<Node> items = node == null ? null : fields.items("layers", node);
+    if (items == null) {
+      return null;
+    }
+    if (items.isEmpty() || items.size() > MOST_LAYERS) {
+      fields.fault("layers", "must hold 1 to 20 layers, outermost first, found " + items.size());
+      return null;
+    }
+    List<Layer> stack = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      String path = "layers[" + i + "]";
+      if (items.get(i) instanceof Node.Mapping mapping) {
+        Layer layer = layer(new Fields(mapping, path, faults), faults);
+        if (layer != null) {
+          stack.add(layer);
+        }
+      } else {
+        Node found = items.get(i);
+        faults.add(
+            found.line(), path, "must hold material and thickness_mm, found " + found.describe());
+      }
+    }
+    return stack.size() == items.size() ? stack : null;
+  }
+
+  /** The usual layers; a fault where there are none or one of them has no usual thickness. */
+  @Nullable List<Layer> usual(Fields fields, @Nullable UsualStack usual) {
+    if (usual == null) {
+      fields.fault(
+          "layers",
+          "is missing, and no usual stack is known for this restoration and procedure; expected"
+              + " layers, outermost first, each with material and thickness_mm");
+      return null;
+    }
+    if (!usual.complete()) {
+      String lacking =
+          usual.missing().stream()
+              .map(layer -> layer.materialId() + " (" + layer.note() + ")")
+              .collect(Collectors.joining("; "));
+      fields.fault(
+          "layers",
+          "is missing, and the usual stack of "
+              + usual.label()
+              + " lacks a thickness of "
+              + lacking
+              + "; expected layers, outermost first, each with material and thickness_mm");
+      return null;
+    }
+    List<Layer> stack = new ArrayList<>();
+    for (UsualLayer layer : usual.layers()) {
+      Range<Length> thickness = layer.thickness();
+      for (Material material : materials) {
+        if (thickness != null && material.id().equals(layer.materialId())) {
+          stack.add(new Layer(material, thickness));
+        }
+      }
+    }
+    return stack;
+  }
+
+  private @Nullable Layer layer(Fields fields, Faults faults) {
+    Material material = material(fields);
+    Node node = fields.required("thickness_mm", "a number, or {low, typical, high}");
+    Range<Length> thickness = node == null ? null : thickness(fields, node, faults);
+    fields.rejectUnknown();
+    return material == null || thickness == null ? null : new Layer(material, thickness);
+  }
+
+  private @Nullable Material material(Fields fields) {
+    String id = fields.oneOf("material", "material", ids, true);
+    return materials.stream().filter(one -> one.id().equals(id)).findFirst().orElse(null);
+  }
+
+  private static @Nullable Range<Length> thickness(Fields fields, Node node, Faults faults) {
+    String path = fields.path("thickness_mm");
+    if (!(node instanceof Node.Mapping mapping)) {
+      Double value = Fields.number(path, node, THICKNESS, faults);
+      return value == null ? null : Range.exactly(Length.ofMillimetres(value));
+    }
+    Fields range = new Fields(mapping, path, faults);
+    Double low = range.number("low", THICKNESS, true);
+    Double typical = range.number("typical", THICKNESS, true);
+    Double high = range.number("high", THICKNESS, true);
+    range.rejectUnknown();
+    if (low == null || typical == null || high == null) {
+      return null;
+    }
+    if (low > typical || typical > high) {
+      faults.add(
+          node.line(),
+          path,
+          "must rise from low to typical to high, found " + low + ", " + typical + ", " + high);
+      return null;
+    }
+    return new Range<>(
+        Length.ofMillimetres(low), Length.ofMillimetres(typical), Length.ofMillimetres(high));
+  }
+
+  /** What must remain; null where nothing is asked or the field holds a fault. */
+  @Nullable Keep keep(Fields fields) {
+    Fields keep = fields.fields("keep", "material and at_least_mm", false);
+    if (keep == null) {
+      return null;
+    }
+    Material material = material(keep);
+    Node node = keep.required("at_least_mm", "a number of mm, or all");
+    boolean all = node instanceof Node.Scalar scalar && scalar.text().strip().equals("all");
+    Double least = null;
+    if (node != null && !all) {
+      least = keep.number("at_least_mm", KEPT, true);
+    }
+    keep.rejectUnknown();
+    if (material == null || !all && least == null) {
+      return null;
+    }
+    return new Keep(material.id(), least == null ? null : Length.ofMillimetres(least));
+  }
+}

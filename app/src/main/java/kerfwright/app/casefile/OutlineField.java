@@ -1,0 +1,48 @@
+package kerfwright.app.casefile;
+
+import java.util.Arrays;
+import java.util.List;
+import kerfwright.app.input.Bounds;
+import kerfwright.app.input.Fields;
+import kerfwright.planner.casework.Outline;
+import kerfwright.quantity.Length;
+import org.jspecify.annotations.Nullable;
+
+/** The field {@code outline}; a circle may give its diameter alone. */
+final class OutlineField {
+  private static final Bounds SIDE = Bounds.above(0, 60, "mm");
+
+  private OutlineField() {}
+
+  static @Nullable Outline read(Fields fields) {
+    Fields outline = fields.fields("outline", "shape, length_mm and width_mm", true);
+    if (outline == null) {
+      return null;
+    }
+    List<String> ids = Arrays.stream(Outline.Shape.values()).map(Outline.Shape::id).toList();
+    String id = outline.oneOf("shape", "shape", ids, true);
+    boolean circle = Outline.Shape.CIRCLE.id().equals(id);
+    boolean byDiameter = circle && outline.optional("diameter_mm") != null;
+    Double length = outline.number(byDiameter ? "diameter_mm" : "length_mm", SIDE, true);
+    Double width = byDiameter ? length : outline.number("width_mm", SIDE, true);
+    outline.rejectUnknown();
+    if (id == null || length == null || width == null) {
+      return null;
+    }
+    if (circle && !length.equals(width)) {
+      outline.fault("width_mm", "must equal length_mm in a circle, or give diameter_mm alone");
+      return null;
+    }
+    if (width > length) {
+      outline.fault(
+          "width_mm", "must be the shorter side, found " + width + " beside a length of " + length);
+      return null;
+    }
+    for (Outline.Shape shape : Outline.Shape.values()) {
+      if (shape.id().equals(id)) {
+        return new Outline(shape, Length.ofMillimetres(length), Length.ofMillimetres(width));
+      }
+    }
+    return null;
+  }
+}

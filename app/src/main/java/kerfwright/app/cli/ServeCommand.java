@@ -1,0 +1,47 @@
+package kerfwright.app.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import kerfwright.app.Wiring;
+import kerfwright.app.input.BadInput;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+@Command(
+    name = "serve",
+    mixinStandardHelpOptions = true,
+    description = "Starts the web pages on this machine (loopback only: there is no sign-in yet).")
+final class ServeCommand implements Callable<Integer> {
+  private final Wiring wiring;
+  private final Terminal terminal;
+
+  @Option(names = "--demo", description = "Bring an invented practice with drawer and cases.")
+  private boolean demo;
+
+  @Option(
+      names = "--port",
+      paramLabel = "N",
+      defaultValue = "7330",
+      description = "Port on loopback, 0 for any free one (default ${DEFAULT-VALUE}).")
+  private int port;
+
+  @Option(
+      names = "--data",
+      paramLabel = "DIR",
+      description = "Folder of the practice's own drawer.csv.")
+  private @Nullable Path data;
+
+  ServeCommand(Wiring wiring, Terminal terminal) {
+    this.wiring = wiring;
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws BadInput {
+    if (port < 0 || port > 65535) {
+      throw new BadInput("--port", "must be 0 to 65535, found " + port);
+    }
+    return wiring.server().serve(wiring, new ServeOptions(demo, port, data), terminal);
+  }
+}

@@ -1,0 +1,24 @@
+package kerfwright.app.drawerfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import kerfwright.catalogue.number.DrawerFields;
+import kerfwright.catalogue.number.FieldFault;
+import kerfwright.catalogue.number.InstrumentResolver;
+import kerfwright.catalogue.number.Resolution;
+
+/** Tells what an instrument is by the catalogue. */
+public final class PackagedInstruments implements InstrumentLookup {
+  @Override
+  public Answer resolve(Map<String, String> cells) {
+    Resolution resolution = InstrumentResolver.resolve(DrawerFields.of(cells));
+    List<Problem> problems = new ArrayList<>();
+    for (FieldFault fault : resolution.faults()) {
+      String found = fault.found().isEmpty() ? "is blank" : "holds '" + fault.found() + "'";
+      String nearest = fault.nearest().isEmpty() ? null : String.join(" or ", fault.nearest());
+      problems.add(new Problem(fault.field(), found + "; expected " + fault.expected(), nearest));
+    }
+    return new Answer(resolution.properties(), problems);
+  }
+}

@@ -1,0 +1,155 @@
+package kerfwright.app.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.SplittableRandom;
+import kerfwright.catalogue.instrument.GritClass;
+
+/**
+ * A patch of an abrasive surface to scale: grains of the size of the grit class, the patch and its
+ * magnification the same for every class. Where the grains lie is drawn by lot from a seed; the
+ * share of the surface they cover is a project setting with no source.
+ */
+public final class AbrasiveSurface {
+  static final double PATCH_WIDTH_MM = 1.0;
+  static final double PATCH_HEIGHT_MM = 0.5;
+
+  /** Drawing units a millimetre. */
+  static final double PER_MM = 296;
+
+  private static final double COVERED = 0.25;
+  private static final double LEFT = 12;
+  private static final double TOP = 12;
+
+  private record Grain(double x, double y, double size, List<Svg.Point> corners) {
+    /** Area, mm2, by the shoelace formula. */
+    double area() {
+      double twice = 0;
+      for (int i = 0; i < corners.size(); i++) {
+        Svg.Point a = corners.get(i);
+        Svg.Point b = corners.get((i + 1) % corners.size());
+        twice += a.x() * b.y() - b.x() * a.y();
+      }
+      return Math.abs(twice) / 2;
+    }
+  }
+
+  private AbrasiveSurface() {}
+
+  public static String draw(String id, GritClass grit, long seed) {
+    double low = grit.particleSize().low().millimetres();
+    double high = grit.particleSize().high().millimetres();
+    String size = String.format(Locale.ROOT, "%.0f to %.0f \u00b5m", low * 1000, high * 1000);
+    List<Grain> placed = place(low, high, new SplittableRandom(seed));
+    double area = placed.stream().mapToDouble(Grain::area).sum();
+    String cover = Math.round(100 * area / (PATCH_WIDTH_MM * PATCH_HEIGHT_MM)) + " %";
+    Svg svg =
+        Svg.image(
+            id,
+            320,
+            212,
+            "Abrasive surface, " + grit.label() + ", grains " + size,
+            "Patch of "
+                + PATCH_WIDTH_MM
+                + " by "
+                + PATCH_HEIGHT_MM
+                + " mm, grains to scale, placed by lot; share of the surface covered assumed at "
+                + cover
+                + ". Ring "
+                + grit.ring()
+                + ".");
+    double width = PATCH_WIDTH_MM * PER_MM;
+    double height = PATCH_HEIGHT_MM * PER_MM;
+    svg.rect(LEFT, TOP, width, height, Pen.BODY, "bond");
+    StringBuilder grains = new StringBuilder();
+    StringBuilder facets = new StringBuilder();
+    for (Grain grain : placed) {
+      grains.append(path(grain, 1, 0, grain.corners().size()));
+      if (grain.size() * PER_MM > 6) {
+        facets.append(path(grain, 0.6, 0, 4));
+      }
+    }
+    svg.path(grains.toString(), Pen.SOLID, "grains");
+    svg.path(facets.toString(), Pen.PAPER, "facets");
+    double bar = 0.1 * PER_MM;
+    double y = TOP + height + 14;
+    double right = LEFT + width;
+    svg.path(
+        "M"
+            + Svg.number(right - bar)
+            + " "
+            + Svg.number(y - 3)
+            + "v6M"
+            + Svg.number(right - bar)
+            + " "
+            + Svg.number(y)
+            + "h"
+            + Svg.number(bar)
+            + "M"
+            + Svg.number(right)
+            + " "
+            + Svg.number(y - 3)
+            + "v6",
+        Pen.INK,
+        "scale");
+    svg.text(right, y + 17, Anchor.END, Type.PLAIN, "100 \u00b5m");
+    svg.rect(LEFT, y - 4, 14, 8, RingColour.named(grit.ring()).attributes());
+    svg.text(LEFT + 20, y + 4, Anchor.START, Type.STRONG, grit.label() + ", ring " + grit.ring());
+    svg.text(LEFT + 20, y + 18, Anchor.START, Type.PLAIN, "grains " + size);
+    svg.text(
+        LEFT, y + 33, Anchor.START, Type.QUIET, "Placed by lot; " + cover + " covered is assumed.");
+    return svg.finish();
+  }
+
+  /** Darts that miss every earlier grain, until the wanted share is covered or room runs out. */
+  private static List<Grain> place(double low, double high, SplittableRandom lot) {
+    List<Grain> grains = new ArrayList<>();
+    double wanted = COVERED * PATCH_WIDTH_MM * PATCH_HEIGHT_MM;
+    double covered = 0;
+    for (int dart = 0; dart < 40_000 && covered < wanted; dart++) {
+      double size = low + (high - low) * lot.nextDouble();
+      double margin = size / 2;
+      Grain grain =
+          new Grain(
+              margin + (PATCH_WIDTH_MM - size) * lot.nextDouble(),
+              margin + (PATCH_HEIGHT_MM - size) * lot.nextDouble(),
+              size,
+              corners(size, lot));
+      if (grains.stream().allMatch(g -> apart(g, grain))) {
+        grains.add(grain);
+        covered += grain.area();
+      }
+    }
+    return grains;
+  }
+
+  private static boolean apart(Grain a, Grain b) {
+    return Math.hypot(a.x() - b.x(), a.y() - b.y()) > (a.size() + b.size()) / 2;
+  }
+
+  /** A blocky grain whose longest extent is its size; corners from its middle, mm. */
+  private static List<Svg.Point> corners(double size, SplittableRandom lot) {
+    double turn = lot.nextDouble() * Math.PI;
+    List<Svg.Point> points = new ArrayList<>();
+    for (int i = 0; i < 6; i++) {
+      // two opposite corners stand at full size, so that the grain is as large as it says
+      double share = i % 3 == 0 ? 1 : 0.72 + 0.24 * lot.nextDouble();
+      double angle = turn + 2 * Math.PI * i / 6;
+      points.add(
+          new Svg.Point(size / 2 * share * Math.cos(angle), size / 2 * share * Math.sin(angle)));
+    }
+    return points;
+  }
+
+  private static String path(Grain grain, double share, int from, int to) {
+    List<Svg.Point> points = new ArrayList<>();
+    for (Svg.Point p : grain.corners().subList(from, to)) {
+      points.add(
+          new Svg.Point(
+              LEFT + (grain.x() + share * p.x()) * PER_MM,
+              TOP + (grain.y() + share * p.y()) * PER_MM));
+    }
+    return Svg.through(points) + "Z";
+  }
+}

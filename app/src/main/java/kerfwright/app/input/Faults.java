@@ -1,0 +1,41 @@
+package kerfwright.app.input;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Collects the faults of one file while it is read to its end. */
+public final class Faults {
+  private final String origin;
+  private final List<Fault> found = new ArrayList<>();
+
+  public Faults(String origin) {
+    this.origin = origin;
+  }
+
+  public void add(int line, String field, String problem) {
+    add(line, field, problem, null);
+  }
+
+  public void add(int line, String field, String problem, @Nullable String nearest) {
+    found.add(new Fault(origin, line, field, problem, nearest));
+  }
+
+  public boolean none() {
+    return found.isEmpty();
+  }
+
+  /** Throws when anything was found, in the order of the lines. */
+  public void throwIfAny() throws BadInput {
+    if (!found.isEmpty()) {
+      throw failure();
+    }
+  }
+
+  public BadInput failure() {
+    List<Fault> ordered = new ArrayList<>(found);
+    ordered.sort(Comparator.comparingInt(Fault::line));
+    return new BadInput(ordered);
+  }
+}

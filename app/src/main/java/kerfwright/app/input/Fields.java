@@ -1,0 +1,168 @@
+package kerfwright.app.input;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import kerfwright.catalogue.NearestName;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The fields of one mapping, read one after the other; whatever is wrong goes to the faults and the
+ * value is null, so that reading goes on to the end. Call {@link #rejectUnknown()} last.
+ */
+public final class Fields {
+  private final Node.Mapping mapping;
+  private final String path;
+  private final Faults faults;
+  private final Set<String> known = new LinkedHashSet<>();
+
+  public Fields(Node.Mapping mapping, String path, Faults faults) {
+    this.mapping = mapping;
+    this.path = path;
+    this.faults = faults;
+  }
+
+  public String path(String name) {
+    return path.isEmpty() ? name : path + "." + name;
+  }
+
+  /** Line of a field, or of the mapping where the field is missing. */
+  public int line(String name) {
+    Node.Entry entry = mapping.entries().get(name);
+    return entry == null ? mapping.line() : entry.line();
+  }
+
+  public void fault(String name, String problem) {
+    faults.add(line(name), path(name), problem);
+  }
+
+  public void fault(String name, String problem, @Nullable String nearest) {
+    faults.add(line(name), path(name), problem, nearest);
+  }
+
+  /** The node of a field; null where it is missing or empty. */
+  public @Nullable Node optional(String name) {
+    known.add(name);
+    Node.Entry entry = mapping.entries().get(name);
+    if (entry == null
+        || entry.value() instanceof Node.Scalar scalar && scalar.kind() == Node.Scalar.Kind.EMPTY) {
+      return null;
+    }
+    return entry.value();
+  }
+
+  public @Nullable Node required(String name, String expected) {
+    Node node = optional(name);
+    if (node == null) {
+      faults.add(line(name), path(name), "is missing; expected " + expected);
+    }
+    return node;
+  }
+
+  public @Nullable String text(String name, String expected) {
+    Node node = required(name, expected);
+    return node == null ? null : text(name, node, expected);
+  }
+
+  private @Nullable String text(String name, Node node, String expected) {
+    if (node instanceof Node.Scalar scalar) {
+      return scalar.text().strip();
+    }
+    faults.add(node.line(), path(name), "must be " + expected + ", found " + node.describe());
+    return null;
+  }
+
+  /** One of a closed set of names; null where missing or unknown. */
+  public @Nullable String oneOf(
+      String name, String what, Collection<String> names, boolean required) {
+    String expected = "a " + what + ": " + list(names);
+    Node node = required ? required(name, expected) : optional(name);
+    String text = node == null ? null : text(name, node, expected);
+    if (text == null || names.contains(text)) {
+      return text;
+    }
+    unknown(line(name), path(name), what, text, names);
+    return null;
+  }
+
+  void unknown(int line, String field, String what, String text, Collection<String> names) {
+    faults.add(
+        line,
+        field,
+        "there is no " + what + " '" + text + "'; expected one of " + list(names),
+        NearestName.nearest(text, names).orElse(null));
+  }
+
+  /** Items of a list, or null where the field is missing or not a list. */
+  public @Nullable List<Node> items(String name, Node node) {
+    if (node instanceof Node.Listing listing) {
+      return listing.items();
+    }
+    faults.add(node.line(), path(name), "must be a list, found " + node.describe());
+    return null;
+  }
+
+  /** A number within bounds; null where missing or wrong. */
+  public @Nullable Double number(String name, Bounds bounds, boolean required) {
+    Node node = required ? required(name, bounds.expected()) : optional(name);
+    return node == null ? null : number(path(name), node, bounds, faults);
+  }
+
+  /** Reads a node as a number within bounds. */
+  public static @Nullable Double number(String path, Node node, Bounds bounds, Faults faults) {
+    if (!(node instanceof Node.Scalar scalar)) {
+      faults.add(node.line(), path, "must be " + bounds.expected() + ", found " + node.describe());
+      return null;
+    }
+    Double value = parse(scalar.text());
+    if (value == null || !bounds.allow(value)) {
+      faults.add(
+          node.line(), path, "must be " + bounds.expected() + ", found " + scalar.describe());
+      return null;
+    }
+    return value;
+  }
+
+  private static @Nullable Double parse(String text) {
+    String trimmed = text.strip();
+    if (!trimmed.matches("[+-]?(\\d{1,30}(\\.\\d{0,30})?|\\.\\d{1,30})([eE][+-]?\\d{1,3})?")) {
+      return null;
+    }
+    double value = new BigDecimal(trimmed).doubleValue();
+    return Double.isFinite(value) ? value : null;
+  }
+
+  /** The fields below a field, or null where it is missing or holds something else. */
+  public @Nullable Fields fields(String name, String expected, boolean required) {
+    Node node = required ? required(name, expected) : optional(name);
+    if (node == null) {
+      return null;
+    }
+    if (node instanceof Node.Mapping below) {
+      return new Fields(below, path(name), faults);
+    }
+    faults.add(node.line(), path(name), "must be " + expected + ", found " + node.describe());
+    return null;
+  }
+
+  /** Faults for every field nobody asked for. */
+  public void rejectUnknown() {
+    for (var entry : mapping.entries().entrySet()) {
+      if (!known.contains(entry.getKey())) {
+        faults.add(
+            entry.getValue().line(),
+            path(entry.getKey()),
+            "there is no such field here; expected " + list(known),
+            NearestName.nearest(entry.getKey(), known).orElse(null));
+      }
+    }
+  }
+
+  private static String list(Collection<String> names) {
+    List<String> all = new ArrayList<>(names);
+    return String.join(", ", all);
+  }
+}

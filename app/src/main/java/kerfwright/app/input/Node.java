@@ -1,0 +1,52 @@
+package kerfwright.app.input;
+
+import java.util.List;
+import java.util.Map;
+
+/** A piece of what was handed in, with the line it stands on (0 in a form). */
+public sealed interface Node permits Node.Scalar, Node.Listing, Node.Mapping {
+  int line();
+
+  /** What it is, for a message: text 'abc', a list, ... */
+  String describe();
+
+  /** A single value; its text is exactly what was written. */
+  record Scalar(String text, Kind kind, int line) implements Node {
+    /** How the value was written. */
+    public enum Kind {
+      TEXT,
+      NUMBER,
+      BOOLEAN,
+      EMPTY
+    }
+
+    @Override
+    public String describe() {
+      String shown = text.length() > 60 ? text.substring(0, 57) + "..." : text;
+      return kind == Kind.EMPTY ? "nothing" : "'" + shown + "'";
+    }
+  }
+
+  /** Several values in order. */
+  record Listing(List<Node> items, int line) implements Node {
+    public Listing {
+      items = List.copyOf(items);
+    }
+
+    @Override
+    public String describe() {
+      return "a list";
+    }
+  }
+
+  /** Named values in the order written. */
+  record Mapping(Map<String, Entry> entries, int line) implements Node {
+    @Override
+    public String describe() {
+      return "fields";
+    }
+  }
+
+  /** A named value and the line of its name. */
+  record Entry(Node value, int line) {}
+}

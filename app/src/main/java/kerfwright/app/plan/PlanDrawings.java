@@ -1,0 +1,22 @@
+package kerfwright.app.plan;
+
+import kerfwright.planner.plan.CutPlan;
+import kerfwright.planner.plan.PlannedStep;
+
+/** The drawings of a plan as SVG text; empty where there is none for it. */
+public interface PlanDrawings {
+  /** The tooth cut open: layers and how deep each step goes, to scale. */
+  String section(CutPlan plan);
+
+  /** Rise at the pulp wall against time. */
+  String heat(CutPlan plan);
+
+  /** Silhouette of the instrument, to scale. */
+  String instrument(PlannedStep step);
+
+  /** Direction of rotation and of the stroke. */
+  String stroke(CutPlan plan, PlannedStep step);
+
+  /** Section of the head: blades or grains. */
+  String head(PlannedStep step);
+}

@@ -1,0 +1,11 @@
+package kerfwright.app.plan;
+
+import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.DrawerSnapshot;
+import kerfwright.planner.plan.CutPlan;
+
+/** Makes a plan from a case and a drawer; the same four arguments give the same plan. */
+@FunctionalInterface
+public interface PlanMaker {
+  CutPlan plan(CutCase cutCase, DrawerSnapshot drawer, int samples, long seed);
+}

@@ -1,0 +1,91 @@
+package kerfwright.app.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import kerfwright.app.drawing.AbrasiveSurface;
+import kerfwright.app.drawing.BladeSection;
+import kerfwright.app.drawing.HeatChart;
+import kerfwright.app.drawing.InstrumentDrawing;
+import kerfwright.app.drawing.SectionDrawing;
+import kerfwright.app.drawing.StrokeDiagram;
+import kerfwright.catalogue.instrument.GritClass;
+import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.planner.plan.CutPlan;
+import kerfwright.planner.plan.PlannedStep;
+import kerfwright.planner.plan.PulpHeat;
+
+/** The drawings to scale. */
+public final class ScaleDrawings implements PlanDrawings {
+  /** Where the grains of a drawn surface lie is drawn by lot; always the same lot. */
+  private static final long GRAIN_SEED = 1;
+
+  @Override
+  public String section(CutPlan plan) {
+    return plan.steps().isEmpty() ? "" : SectionDrawing.draw("section", plan);
+  }
+
+  @Override
+  public String heat(CutPlan plan) {
+    PulpHeat pulp = plan.pulp();
+    if (pulp == null || pulp.curve().timesS().size() < 2) {
+      return "";
+    }
+    return HeatChart.draw("heat", pulp.curve(), pulp.limitK(), starts(plan));
+  }
+
+  /** When each step begins; the time the steps leave over goes to the changes between them. */
+  private static List<Double> starts(CutPlan plan) {
+    List<PlannedStep> steps = plan.steps();
+    double left = plan.totalTimeS().typical();
+    int changes = 0;
+    for (int i = 0; i < steps.size(); i++) {
+      left -= steps.get(i).timeS().typical();
+      changes += changed(steps, i) ? 1 : 0;
+    }
+    List<Double> starts = new ArrayList<>();
+    double at = 0;
+    for (int i = 0; i < steps.size(); i++) {
+      at += changed(steps, i) ? Math.max(0, left) / changes : 0;
+      starts.add(at);
+      at += steps.get(i).timeS().typical();
+    }
+    return starts;
+  }
+
+  private static boolean changed(List<PlannedStep> steps, int index) {
+    if (index == 0) {
+      return false;
+    }
+    PlannedStep before = steps.get(index - 1);
+    PlannedStep now = steps.get(index);
+    return !before.instrument().id().equals(now.instrument().id())
+        || !before.handpiece().id().equals(now.handpiece().id());
+  }
+
+  @Override
+  public String instrument(PlannedStep step) {
+    return InstrumentDrawing.full("instrument-" + step.order(), step.instrument().properties());
+  }
+
+  @Override
+  public String stroke(CutPlan plan, PlannedStep step) {
+    StrokeDiagram.Site site =
+        plan.cutCase().outline().shape().walled()
+            ? StrokeDiagram.Site.OPENING
+            : StrokeDiagram.Site.OUTSIDE;
+    return StrokeDiagram.draw("stroke-" + step.order(), step.stroke(), site);
+  }
+
+  @Override
+  public String head(PlannedStep step) {
+    InstrumentProperties what = step.instrument().properties();
+    Integer blades = what.blades();
+    GritClass grit = what.grit();
+    if (what.kind().bladed() && blades != null) {
+      return BladeSection.draw("head-" + step.order(), blades, what.headDiameter().millimetres());
+    }
+    return grit != null && what.kind().isDiamond()
+        ? AbrasiveSurface.draw("head-" + step.order(), grit, GRAIN_SEED)
+        : "";
+  }
+}

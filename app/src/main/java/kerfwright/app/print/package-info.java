@@ -1,0 +1,5 @@
+/** The printed card. */
+@NullMarked
+package kerfwright.app.print;
+
+import org.jspecify.annotations.NullMarked;

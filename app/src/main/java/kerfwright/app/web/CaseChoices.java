@@ -1,0 +1,53 @@
+package kerfwright.app.web;
+
+import java.util.Arrays;
+import java.util.List;
+import kerfwright.app.casefile.CaseCatalogue;
+import kerfwright.planner.casework.Outline;
+import kerfwright.planner.casework.Procedure;
+import kerfwright.planner.casework.PulpState;
+
+/** What can be chosen in the form of a case. */
+public record CaseChoices(
+    List<Choice> procedures,
+    List<Choice> pulps,
+    List<Choice> restorations,
+    List<Choice> materials,
+    List<Choice> shapes,
+    List<Choice> handpieces) {
+  /** One option: its id in files and its words. */
+  public record Choice(String id, String label) {}
+
+  static CaseChoices of(CaseCatalogue catalogue) {
+    return new CaseChoices(
+        Arrays.stream(Procedure.values()).map(p -> new Choice(p.id(), p.label())).toList(),
+        Arrays.stream(PulpState.values()).map(p -> new Choice(p.id(), words(p.id()))).toList(),
+        catalogue.restorations().stream().map(r -> new Choice(r.id(), r.label())).toList(),
+        catalogue.materials().stream().map(m -> new Choice(m.id(), m.label())).toList(),
+        Arrays.stream(Outline.Shape.values())
+            .map(s -> new Choice(s.id(), words(s.id()) + (s.walled() ? "" : " (open surface)")))
+            .toList(),
+        catalogue.handpieces().stream()
+            .map(h -> new Choice(h.id(), h.label() + " (" + h.shank().label() + ")"))
+            .toList());
+  }
+
+  private static String words(String id) {
+    return Character.toUpperCase(id.charAt(0)) + id.substring(1);
+  }
+
+  /** FDI numbers of one row of the arch picker, left to right as one looks at the patient. */
+  public List<Integer> arch(boolean upper, boolean primary) {
+    int right = (upper ? 1 : 4) + (primary ? 4 : 0);
+    int left = (upper ? 2 : 3) + (primary ? 4 : 0);
+    int last = primary ? 5 : 8;
+    List<Integer> teeth = new java.util.ArrayList<>();
+    for (int position = last; position >= 1; position--) {
+      teeth.add(right * 10 + position);
+    }
+    for (int position = 1; position <= last; position++) {
+      teeth.add(left * 10 + position);
+    }
+    return teeth;
+  }
+}

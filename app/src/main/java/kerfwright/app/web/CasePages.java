@@ -1,0 +1,109 @@
+package kerfwright.app.web;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import kerfwright.app.Wiring;
+import kerfwright.app.casefile.CaseCatalogue;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.input.Fault;
+import kerfwright.app.input.Node;
+import kerfwright.app.template.Templates;
+import kerfwright.catalogue.stack.UsualStack;
+import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.planner.casework.Procedure;
+
+/** The form of a new case; it works by plain links and buttons, script only makes it quicker. */
+final class CasePages {
+  private final Wiring wiring;
+  private final Templates templates;
+
+  CasePages(Wiring wiring, Templates templates) {
+    this.wiring = wiring;
+    this.templates = templates;
+  }
+
+  void form(Context call) {
+    Map<String, List<String>> sent = call.queryParamMap();
+    CaseForm form = sent.isEmpty() ? FilledForm.fresh(wiring.cases()) : CaseForm.of(sent);
+    List<Fault> faults = new ArrayList<>();
+    CaseForm changed = changed(form, faults);
+    call.html(page(changed, faults));
+  }
+
+  String page(CaseForm form, List<Fault> faults) {
+    CaseChoices choices = CaseChoices.of(wiring.cases());
+    return templates.render(
+        "case.jte",
+        Map.of("form", form, "choices", choices, "faults", FormFaults.of(form, faults)));
+  }
+
+  private CaseForm changed(CaseForm form, List<Fault> faults) {
+    String wanted = form.value("do");
+    if (wanted.equals("add-layer")) {
+      List<CaseForm.LayerRow> rows = new ArrayList<>(form.rows());
+      rows.add(new CaseForm.LayerRow(rows.size(), "", "", "", ""));
+      return form.withRows(rows);
+    }
+    if (wanted.startsWith("remove-layer-")) {
+      List<CaseForm.LayerRow> rows = new ArrayList<>(form.rows());
+      rows.removeIf(row -> wanted.equals("remove-layer-" + row.index()));
+      return form.withRows(rows);
+    }
+    if (wanted.equals("usual-layers")) {
+      return withUsualLayers(form, faults);
+    }
+    return form;
+  }
+
+  private CaseForm withUsualLayers(CaseForm form, List<Fault> faults) {
+    CaseCatalogue catalogue = wiring.cases();
+    Tooth tooth = null;
+    if (TypedTooth.node(form.tooth()) instanceof Node.Mapping typed) {
+      for (var entry : typed.entries().entrySet()) {
+        if (entry.getValue().value() instanceof Node.Scalar text) {
+          tooth = catalogue.tooth(entry.getKey(), text.text()).orElse(null);
+        }
+      }
+    }
+    Procedure procedure = null;
+    for (Procedure one : Procedure.values()) {
+      if (one.id().equals(form.value("procedure"))) {
+        procedure = one;
+      }
+    }
+    if (tooth == null || procedure == null) {
+      faults.add(
+          new Fault("case", 0, "layers", "tooth and procedure are needed to know them", null));
+      return form;
+    }
+    String restoration = form.value("restoration");
+    if (!restoration.isEmpty()
+        && catalogue.restorations().stream().noneMatch(one -> one.id().equals(restoration))) {
+      return form;
+    }
+    UsualStack usual =
+        catalogue
+            .usualStack(tooth, procedure, restoration.isEmpty() ? null : restoration)
+            .orElse(null);
+    if (usual == null) {
+      String none =
+          "no usual stack is known for this restoration and procedure; add the layers below";
+      faults.add(new Fault("case", 0, "layers", none, null));
+      return form;
+    }
+    for (int i = 0; i < usual.layers().size(); i++) {
+      if (usual.layers().get(i).missing()) {
+        String note = "no usual thickness: " + usual.layers().get(i).note();
+        faults.add(new Fault("case", 0, "layers[" + i + "]", note, null));
+      }
+    }
+    return form.withRows(FilledForm.rows(usual));
+  }
+
+  /** Renders the form again with what stands against it; nothing typed is lost. */
+  void refused(Context call, CaseForm form, BadInput bad) {
+    call.status(422).html(page(form, bad.faults()));
+  }
+}

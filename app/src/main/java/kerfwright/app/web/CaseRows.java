@@ -1,0 +1,20 @@
+package kerfwright.app.web;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The rows of layers a form shows, and every place in it where a fault can stand. */
+public final class CaseRows {
+  private CaseRows() {}
+
+  /** The rows as sent, also blank ones: a row just added is blank. */
+  public static List<CaseForm.LayerRow> shown(CaseForm form) {
+    return form.everyRow();
+  }
+
+  public static List<String> places(CaseForm form) {
+    List<String> places = new ArrayList<>(FormNode.PLACES);
+    form.everyRow().forEach(row -> places.add("layer-" + row.index()));
+    return places;
+  }
+}

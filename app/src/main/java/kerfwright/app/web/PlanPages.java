@@ -1,0 +1,120 @@
+package kerfwright.app.web;
+
+import io.javalin.http.Context;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.Map;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.input.Bounds;
+import kerfwright.app.input.Faults;
+import kerfwright.app.input.Fields;
+import kerfwright.app.input.Node;
+import kerfwright.app.input.SourceText;
+import kerfwright.app.input.TreeReader;
+import kerfwright.app.plan.PlanDrawings;
+import kerfwright.app.plan.PlanJson;
+import kerfwright.app.print.PlanCard;
+import kerfwright.app.template.Templates;
+import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.plan.CutPlan;
+
+/** The plan of a case as page, fragment, card and JSON. */
+final class PlanPages {
+  private final PlanDesk desk;
+  private final CasePages cases;
+  private final Templates templates;
+  private final PlanDrawings drawings;
+
+  PlanPages(PlanDesk desk, CasePages cases, Templates templates, PlanDrawings drawings) {
+    this.desk = desk;
+    this.cases = cases;
+    this.templates = templates;
+    this.drawings = drawings;
+  }
+
+  void page(Context call) {
+    CaseForm form = CaseForm.of(call.queryParamMap());
+    if (call.queryParamMap().isEmpty()) {
+      call.redirect("/case");
+      return;
+    }
+    try {
+      CutPlan plan = desk.plan(desk.read(form.toNode()));
+      call.html(
+          templates.render("plan.jte", Map.of("plan", plan, "form", form, "drawings", drawings)));
+    } catch (BadInput bad) {
+      cases.refused(call, form, bad);
+    }
+  }
+
+  /** The plan in short, beside the form; says calmly what is still missing. */
+  void preview(Context call) {
+    CaseForm form = CaseForm.of(call.queryParamMap());
+    PlanPreview preview;
+    try {
+      preview = PlanPreview.of(desk.plan(desk.read(form.toNode())));
+    } catch (BadInput bad) {
+      preview = PlanPreview.of(form, bad.faults());
+    }
+    call.html(templates.render("preview.jte", Map.of("preview", preview, "form", form)));
+  }
+
+  void json(Context call) {
+    try {
+      CaseForm form = CaseForm.of(call.queryParamMap());
+      CutPlan plan = desk.plan(desk.read(form.toNode()));
+      json(call, plan);
+    } catch (BadInput bad) {
+      ApiFaults.answer(call, bad);
+    }
+  }
+
+  void pdf(Context call) {
+    CaseForm form = CaseForm.of(call.queryParamMap());
+    try {
+      CutPlan plan = desk.plan(desk.read(form.toNode()));
+      if (plan.refused()) {
+        call.redirect("/plan?" + form.query());
+        return;
+      }
+      String name = plan.cutCase().reference().replaceAll("[^A-Za-z0-9._-]", "-");
+      call.contentType("application/pdf")
+          .header("Content-Disposition", "inline; filename=\"cut-plan-" + name + ".pdf\"")
+          .result(PlanCard.pdf(plan, drawings));
+    } catch (BadInput bad) {
+      cases.refused(call, form, bad);
+    }
+  }
+
+  /** The case file as JSON in, the plan as JSON out; {@code ?samples=} and {@code ?seed=}. */
+  void api(Context call) throws IOException {
+    try {
+      SourceText source = SourceText.of("request", new ByteArrayInputStream(call.bodyAsBytes()));
+      CutCase cutCase = desk.read(TreeReader.json(source));
+      int samples = (int) whole(call, "samples", PlanDesk.SAMPLES, 100_000);
+      long seed = whole(call, "seed", PlanDesk.SEED, 1_000_000_000_000L);
+      json(call, desk.plan(cutCase, samples, seed));
+    } catch (BadInput bad) {
+      ApiFaults.answer(call, bad);
+    }
+  }
+
+  private static long whole(Context call, String name, long otherwise, long most) throws BadInput {
+    String text = call.queryParam(name);
+    if (text == null) {
+      return otherwise;
+    }
+    Faults faults = new Faults("query");
+    Node node = new Node.Scalar(text, Node.Scalar.Kind.TEXT, 0);
+    Double value = Fields.number(name, node, Bounds.from(1, most, ""), faults);
+    if (value != null && value != Math.rint(value)) {
+      faults.add(0, name, "must be a whole number, found '" + text + "'");
+    }
+    faults.throwIfAny();
+    return value == null ? otherwise : value.longValue();
+  }
+
+  private static void json(Context call, CutPlan plan) {
+    call.contentType("application/json; charset=utf-8").result(PlanJson.text(plan));
+  }
+}

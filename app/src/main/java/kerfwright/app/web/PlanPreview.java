@@ -1,0 +1,51 @@
+package kerfwright.app.web;
+
+import java.util.List;
+import kerfwright.app.input.Fault;
+import kerfwright.planner.plan.CutPlan;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What stands beside the form while it is filled in.
+ *
+ * @param plan the plan, or null while the form does not give one
+ * @param wanted fields still empty, in words
+ * @param faults what was typed wrongly
+ */
+public record PlanPreview(@Nullable CutPlan plan, List<String> wanted, FormFaults faults) {
+  static PlanPreview of(CutPlan plan) {
+    return new PlanPreview(
+        plan, List.of(), FormFaults.of(CaseForm.of(java.util.Map.of()), List.of()));
+  }
+
+  static PlanPreview of(CaseForm form, List<Fault> faults) {
+    List<String> wanted =
+        faults.stream()
+            .filter(Fault::missing)
+            .map(fault -> words(fault.field()))
+            .distinct()
+            .toList();
+    List<Fault> wrong = faults.stream().filter(fault -> !fault.missing()).toList();
+    return new PlanPreview(null, wanted, FormFaults.of(form, wrong));
+  }
+
+  private static String words(String field) {
+    return switch (field) {
+      case "case" -> "a case reference";
+      case "coolant_ml_per_min" -> "the water";
+      case "outline.length_mm", "outline.diameter_mm" -> "the length of the outline";
+      case "outline.width_mm" -> "the width of the outline";
+      case "keep.at_least_mm" -> "how much must remain";
+      case "procedure", "tooth" -> "the " + field;
+      case "layers" -> "the layers (no usual stack is known here)";
+      default ->
+          field.startsWith("layers[")
+              ? "material and thickness of layer " + layerNumber(field)
+              : field.replace('_', ' ');
+    };
+  }
+
+  private static String layerNumber(String field) {
+    return Integer.toString(Integer.parseInt(field.substring(7, field.indexOf(']'))) + 1);
+  }
+}

@@ -1,0 +1,89 @@
+package kerfwright.app.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import java.util.List;
+import java.util.Map;
+import kerfwright.app.Wiring;
+import kerfwright.app.security.Gate;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.DrawerSnapshot;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** The web server: gate first, then the routes, each with the role that may call it. */
+public final class WebServer {
+  private static final Logger LOG = LoggerFactory.getLogger(WebServer.class);
+
+  private final Templates templates = new Templates();
+  private final Assets assets = new Assets();
+  private final StartPages start;
+  private final CasePages cases;
+  private final PlanPages plans;
+
+  private WebServer(Wiring wiring, DrawerSnapshot drawer, List<CutCase> examples, boolean demo) {
+    PlanDesk desk = new PlanDesk(wiring, drawer);
+    this.start = new StartPages(desk, templates, examples, demo);
+    this.cases = new CasePages(wiring, templates);
+    this.plans = new PlanPages(desk, cases, templates, wiring.drawings());
+  }
+
+  /** A server ready to start; it listens on loopback, whatever the caller wants. */
+  public static Javalin create(
+      Wiring wiring, DrawerSnapshot drawer, List<CutCase> examples, boolean demo, int port) {
+    WebServer server = new WebServer(wiring, drawer, examples, demo);
+    return Javalin.create(
+        config -> {
+          config.startup.showJavalinBanner = false;
+          config.startup.startupWatcherEnabled = false;
+          config.jetty.port = port;
+          Gate.install(config);
+          server.routes(config);
+          server.failures(config);
+        });
+  }
+
+  private void routes(JavalinConfig config) {
+    config.routes.get("/", start::start, Role.LOCAL);
+    config.routes.get("/case", cases::form, Role.LOCAL);
+    config.routes.get("/plan", plans::page, Role.LOCAL);
+    config.routes.get("/plan/preview", plans::preview, Role.LOCAL);
+    config.routes.get("/plan.json", plans::json, Role.LOCAL);
+    config.routes.get("/plan.pdf", plans::pdf, Role.LOCAL);
+    config.routes.post("/api/plan", plans::api, Role.LOCAL);
+    config.routes.get("/drawer", start::drawer, Role.LOCAL);
+    config.routes.get("/static/{name}", assets::serve, Role.LOCAL);
+  }
+
+  private void failures(JavalinConfig config) {
+    config.routes.exception(
+        HttpResponseException.class,
+        (failure, call) -> problem(call, failure.getStatus(), failure.getMessage()));
+    config.routes.exception(
+        Exception.class,
+        (failure, call) -> {
+          LOG.error("{} {} failed", call.method(), call.path(), failure);
+          problem(call, 500, null);
+        });
+    config.routes.error(404, "*", call -> problem(call, 404, null));
+  }
+
+  private void problem(Context call, int status, @org.jspecify.annotations.Nullable String detail) {
+    String words =
+        switch (status) {
+          case 403 -> "Not allowed. " + (detail == null ? "" : detail + ".");
+          case 404 -> "There is no such page.";
+          case 413 -> "That is too large: a case is at most 1 MiB.";
+          case 500 ->
+              "The program failed here. This is its fault, not yours; what you typed is"
+                  + " still in the form when you go back.";
+          default -> "This cannot be answered.";
+        };
+    call.status(status)
+        .html(templates.render("problem.jte", Map.of("status", status, "words", words)));
+  }
+}

@@ -1,0 +1,31 @@
+package kerfwright.catalogue.caution;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import kerfwright.quantity.Basis;
+import kerfwright.quantity.Finding;
+import kerfwright.quantity.SourceKey;
+
+/**
+ * A standing caution: a reminder for a licensed clinician.
+ *
+ * @param id C01 and so on
+ * @param when conditions, any one of which calls it up
+ * @param text the caution
+ * @param sources where it comes from
+ * @param basis how sure it is
+ */
+public record Caution(
+    String id, Set<CautionCondition> when, String text, List<SourceKey> sources, Basis basis) {
+  public Caution {
+    when = Set.copyOf(when);
+    sources = List.copyOf(sources);
+  }
+
+  /** The caution as a note with code caution-c01 and so on. */
+  public Finding finding() {
+    return new Finding(
+        Finding.Severity.NOTE, "caution-" + id.toLowerCase(Locale.ROOT), text, sources);
+  }
+}

@@ -1,0 +1,40 @@
+package kerfwright.catalogue.check;
+
+import kerfwright.catalogue.caution.Cautions;
+import kerfwright.catalogue.evidence.Evidence;
+import kerfwright.catalogue.limit.SafetyLimits;
+import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.material.ToolMaterials;
+import kerfwright.catalogue.reprocessing.ReprocessingFigures;
+import kerfwright.catalogue.source.Sources;
+import kerfwright.catalogue.stack.Anatomy;
+import kerfwright.catalogue.stack.UsualStacks;
+import kerfwright.catalogue.table.Faults;
+
+/** Reads every table of materials, stacks, evidence, cautions, limits and sources. */
+public final class PackagedData {
+  private PackagedData() {}
+
+  /**
+   * Reads all tables and throws {@link kerfwright.catalogue.table.BadDataException} with every
+   * fault of every file, if there is one.
+   */
+  public static void verify() {
+    faults().throwIfAny();
+  }
+
+  /** Every fault of every table. */
+  public static Faults faults() {
+    Faults faults = new Faults();
+    Sources sources = Sources.load(faults);
+    Materials materials = Materials.load(sources, faults);
+    ToolMaterials.load(sources, faults);
+    Anatomy anatomy = Anatomy.load(sources, faults);
+    UsualStacks.load(anatomy, materials, sources, faults);
+    Evidence.load(sources, faults);
+    Cautions.load(sources, faults);
+    SafetyLimits.load(sources, faults);
+    ReprocessingFigures.load(sources, faults);
+    return faults;
+  }
+}

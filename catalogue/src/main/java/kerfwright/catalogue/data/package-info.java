@@ -1,0 +1,5 @@
+/** Reads one topic's packaged rows with the standing every row carries. */
+@NullMarked
+package kerfwright.catalogue.data;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,153 @@
+package kerfwright.catalogue.handpiece;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import kerfwright.catalogue.NearestName;
+import kerfwright.catalogue.Provenance;
+import kerfwright.catalogue.data.DataRow;
+import kerfwright.catalogue.data.Topic;
+import kerfwright.catalogue.instrument.ShankType;
+import kerfwright.catalogue.table.DataFault;
+import kerfwright.physics.cutting.Drive;
+import kerfwright.physics.cutting.GearedDrive;
+import kerfwright.physics.cutting.TurbineDrive;
+import kerfwright.quantity.RotationalSpeed;
+import kerfwright.quantity.Torque;
+
+/**
+ * Handpieces of the catalogue by id.
+ *
+ * <p>The stall torque of the turbine is not typed in: for a straight torque-speed line from stall
+ * M0 to free running w0 the greatest power stands at half the free speed, P = M0 w0 / 4 (Dyson and
+ * Darvell 1999, abstract: torque closely linear), so M0 = 4 P / w0 from the free speed and the peak
+ * power of the data row.
+ */
+public final class Handpieces {
+  private static final Topic<HandpieceEntry> TOPIC =
+      Topic.read(
+          "handpiece",
+          List.of(
+              "handpiece",
+              "label",
+              "shank",
+              "drive",
+              "free_speed_rpm",
+              "peak_power_w",
+              "peak_power_low_w",
+              "peak_power_high_w",
+              "motor_speed_rpm",
+              "motor_torque_n_mm",
+              "ratio",
+              "efficiency"),
+          Handpieces::entry);
+
+  private Handpieces() {}
+
+  /** Every handpiece with its figures, in the order of the file. */
+  public static List<HandpieceEntry> entries() {
+    return TOPIC.rows();
+  }
+
+  public static List<Handpiece> all() {
+    return entries().stream().map(HandpieceEntry::handpiece).toList();
+  }
+
+  public static List<String> ids() {
+    return all().stream().map(Handpiece::id).toList();
+  }
+
+  /** The handpiece with this id; upper and lower case count the same. */
+  public static Optional<Handpiece> byId(String id) {
+    return entry(id).map(HandpieceEntry::handpiece);
+  }
+
+  /** The same with its figures. */
+  public static Optional<HandpieceEntry> entry(String id) {
+    String wanted = id.strip().toLowerCase(Locale.ROOT);
+    return entries().stream().filter(each -> each.handpiece().id().equals(wanted)).findFirst();
+  }
+
+  /** Valid ids nearest to what was typed. */
+  public static List<String> suggestions(String typed) {
+    return NearestName.suggestions(typed, ids(), 3);
+  }
+
+  public static List<DataFault> dataFaults() {
+    return TOPIC.faults();
+  }
+
+  /** M0 = 4 P / w0. */
+  static Torque stallTorque(RotationalSpeed freeSpeed, double peakPowerW) {
+    return new Torque(4 * peakPowerW / freeSpeed.radiansPerSecond());
+  }
+
+  private static HandpieceEntry entry(DataRow row) {
+    ShankType shank = row.requiredOneOf("shank", ShankType.values(), ShankType::name);
+    Provenance provenance = row.provenance();
+    List<String> figures = new ArrayList<>();
+    Drive drive =
+        switch (row.required("drive")) {
+          case "turbine" -> turbine(row, figures);
+          case "geared" -> geared(row, figures);
+          default -> {
+            row.expected("drive", "turbine or geared");
+            yield new TurbineDrive(new RotationalSpeed(1), new Torque(1));
+          }
+        };
+    Handpiece handpiece =
+        new Handpiece(
+            row.required("handpiece"), row.required("label"), shank, drive, provenance.sources());
+    return new HandpieceEntry(handpiece, figures, provenance);
+  }
+
+  private static Drive turbine(DataRow row, List<String> figures) {
+    RotationalSpeed free = RotationalSpeed.ofRpm(row.requiredNumber("free_speed_rpm"));
+    double power = row.requiredNumber("peak_power_w");
+    double low = row.requiredNumber("peak_power_low_w");
+    double high = row.requiredNumber("peak_power_high_w");
+    if (low > power || power > high) {
+      row.expected("peak_power_w", "a power between its low and high end");
+    }
+    Torque stall = stallTorque(free, power);
+    figures.add(say("free speed %.0f per min (weak source)", free.rpm()));
+    figures.add(say("greatest power %.0f W, %.0f to %.0f W read (weak source)", power, low, high));
+    figures.add(
+        say(
+            "stall torque %.2f N mm, %.2f to %.2f N mm over that range (derived: 4 P / w0)",
+            stall.newtonMillimetres(),
+            stallTorque(free, low).newtonMillimetres(),
+            stallTorque(free, high).newtonMillimetres()));
+    return new TurbineDrive(free, stall);
+  }
+
+  private static Drive geared(DataRow row, List<String> figures) {
+    RotationalSpeed motor = RotationalSpeed.ofRpm(row.requiredNumber("motor_speed_rpm"));
+    Torque torque = Torque.ofNewtonMillimetres(row.requiredNumber("motor_torque_n_mm"));
+    double ratio = row.requiredNumber("ratio");
+    double efficiency = row.requiredNumber("efficiency");
+    if (efficiency > 1) {
+      row.expected("efficiency", "a share not above 1");
+    }
+    GearedDrive drive = GearedDrive.of(motor, torque, ratio, efficiency);
+    figures.add(say("motor %.0f per min (weak source)", motor.rpm()));
+    figures.add(say("motor torque %.0f N mm (weak source)", torque.newtonMillimetres()));
+    figures.add(
+        say(
+            ratio < 1
+                ? "instrument turns %.1f times per turn of the motor (project setting)"
+                : "instrument turns %.0f times per turn of the motor",
+            ratio));
+    figures.add(say("efficiency of the gears %.2f (project setting)", efficiency));
+    figures.add(
+        say(
+            "at the instrument up to %.0f per min and %.1f N mm (derived)",
+            drive.freeSpeed().rpm(), drive.stallTorque().newtonMillimetres()));
+    return drive;
+  }
+
+  private static String say(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+}

@@ -1,0 +1,23 @@
+package kerfwright.catalogue.number;
+
+import java.util.List;
+
+/**
+ * Why a row names no usable instrument.
+ *
+ * @param field column, as in the drawer file
+ * @param found what stands there, empty where it is blank
+ * @param expected what was expected, or what it contradicts
+ * @param nearest nearest valid entries, may be empty
+ */
+public record FieldFault(String field, String found, String expected, List<String> nearest) {
+  public FieldFault {
+    nearest = List.copyOf(nearest);
+  }
+
+  public String inWords() {
+    String what = found.isEmpty() ? "is blank" : "'" + found + "'";
+    String near = nearest.isEmpty() ? "" : "; nearest valid: " + String.join(", ", nearest);
+    return field + " " + what + ": expected " + expected + near;
+  }
+}

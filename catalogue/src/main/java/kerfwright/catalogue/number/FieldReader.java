@@ -1,0 +1,152 @@
+package kerfwright.catalogue.number;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import kerfwright.catalogue.NearestName;
+import kerfwright.catalogue.instrument.InstrumentKind;
+import kerfwright.catalogue.instrument.InstrumentShape;
+import kerfwright.catalogue.instrument.ShankType;
+import kerfwright.catalogue.instrument.Shapes;
+import org.jspecify.annotations.Nullable;
+
+/** Reads single columns of a row and keeps every fault; a blank column gives null. */
+final class FieldReader {
+  private final List<FieldFault> faults = new ArrayList<>();
+
+  void fault(String field, String found, String expected, String... nearest) {
+    faults.add(new FieldFault(field, found, expected, List.of(nearest)));
+  }
+
+  List<FieldFault> faults() {
+    return faults;
+  }
+
+  /** True where a fault of this column is already noted. */
+  boolean faulty(String field) {
+    return faults.stream().anyMatch(fault -> fault.field().equals(field));
+  }
+
+  @Nullable NumberExplanation number(String text) {
+    if (text.isEmpty()) {
+      return null;
+    }
+    try {
+      return IsoNumber.parse(text).explain();
+    } catch (MalformedNumberException e) {
+      String place = e.position() > 0 ? " (character " + e.position() + ")" : "";
+      fault("iso", text, e.expected() + "; found " + e.found() + place);
+      return null;
+    }
+  }
+
+  @Nullable UsSize usSize(String text) {
+    if (text.isEmpty()) {
+      return null;
+    }
+    Optional<UsSize> size = UsSizes.find(text);
+    if (size.isEmpty()) {
+      add("us", text, "a US bur number of the catalogue", UsSizes.suggestions(text));
+    }
+    return size.orElse(null);
+  }
+
+  @Nullable InstrumentKind kind(String text) {
+    if (text.isEmpty()) {
+      return null;
+    }
+    Optional<InstrumentKind> kind = InstrumentKind.byId(text);
+    if (kind.isEmpty()) {
+      add(
+          "kind",
+          text,
+          "one of " + String.join(", ", InstrumentKind.ids()),
+          NearestName.suggestions(text, InstrumentKind.ids(), 2));
+    }
+    return kind.orElse(null);
+  }
+
+  @Nullable InstrumentShape shape(String text) {
+    if (text.isEmpty()) {
+      return null;
+    }
+    Optional<InstrumentShape> shape = Shapes.find(text);
+    if (shape.isEmpty()) {
+      add(
+          "shape",
+          text,
+          "an ISO 6360 shape code or a shape name of the catalogue",
+          Shapes.suggestions(text));
+      return null;
+    }
+    if (shape.get().rootCanal()) {
+      fault(
+          "shape",
+          text,
+          "a shape of a cutting, finishing or polishing instrument, not a root-canal one");
+      return null;
+    }
+    return shape.get();
+  }
+
+  @Nullable ShankType shank(String text) {
+    if (text.isEmpty()) {
+      return null;
+    }
+    for (ShankType type : ShankType.values()) {
+      if (type.name().equalsIgnoreCase(text) || type.label().equalsIgnoreCase(text)) {
+        return type;
+      }
+    }
+    add(
+        "shank",
+        text,
+        "FG, RA or HP",
+        NearestName.suggestions(
+            text, Arrays.stream(ShankType.values()).map(Enum::name).toList(), 1));
+    return null;
+  }
+
+  /** A number within limits; a comma is not taken for a point. */
+  @Nullable Double number(String field, String text, double least, double most, String unit) {
+    if (text.isEmpty()) {
+      return null;
+    }
+    if (text.matches("\\d{1,7}(\\.\\d{1,6})?")) {
+      double value = Double.parseDouble(text);
+      if (value >= least && value <= most) {
+        return value;
+      }
+    }
+    fault(
+        field,
+        text,
+        String.format(Locale.ROOT, "a number from %s to %s%s", plain(least), plain(most), unit));
+    return null;
+  }
+
+  /** A whole number within limits. */
+  @Nullable Integer whole(String field, String text, int least, int most) {
+    if (text.isEmpty()) {
+      return null;
+    }
+    if (text.matches("\\d{1,7}")) {
+      int value = Integer.parseInt(text);
+      if (value >= least && value <= most) {
+        return value;
+      }
+    }
+    fault(field, text, "a whole number from " + least + " to " + most);
+    return null;
+  }
+
+  private void add(String field, String found, String expected, List<String> nearest) {
+    faults.add(new FieldFault(field, found, expected, nearest));
+  }
+
+  private static String plain(double value) {
+    return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+  }
+}

@@ -1,0 +1,140 @@
+package kerfwright.catalogue.stack;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.source.Sources;
+import kerfwright.catalogue.table.Faults;
+import kerfwright.catalogue.table.Numbers;
+import kerfwright.catalogue.table.Row;
+import kerfwright.catalogue.table.Table;
+import kerfwright.quantity.Basis;
+import kerfwright.quantity.Length;
+import kerfwright.quantity.Range;
+import kerfwright.quantity.SourceKey;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the three files of the usual stacks. */
+final class StackTable {
+  private static final List<String> HEADER =
+      List.of(
+          "id",
+          "restoration",
+          "place",
+          "tooth",
+          "arch",
+          "order",
+          "material",
+          "low",
+          "typical",
+          "high",
+          "unit",
+          "arithmetic",
+          "taken_from",
+          "source",
+          "locator",
+          "basis",
+          "note");
+  private static final List<String> PLACES =
+      List.of("occlusal", "fossa", "facial", "lingual", "post");
+
+  /** Places a procedure works at, on a back and on a front tooth. */
+  record Places(String backTooth, String frontTooth) {}
+
+  private StackTable() {}
+
+  static Map<String, String> restorations(Faults faults) {
+    Map<String, String> labels = new LinkedHashMap<>();
+    Set<String> seen = new HashSet<>();
+    for (Row row : Table.read("stack/restorations.csv", List.of("id", "label"), faults)) {
+      labels.put(row.uniqueId("id", seen), row.required("label"));
+    }
+    return labels;
+  }
+
+  static Map<String, Places> places(Faults faults) {
+    Map<String, Places> places = new LinkedHashMap<>();
+    Set<String> seen = new HashSet<>();
+    for (Row row :
+        Table.read("stack/places.csv", List.of("procedure", "back_tooth", "front_tooth"), faults)) {
+      places.put(
+          row.uniqueId("procedure", seen),
+          new Places(row.oneOf("back_tooth", PLACES), row.oneOf("front_tooth", PLACES)));
+    }
+    return places;
+  }
+
+  static List<StackRow> rows(
+      List<String> restorations,
+      Anatomy anatomy,
+      Materials materials,
+      Sources sources,
+      Faults faults) {
+    List<StackRow> rows = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    for (Row row : Table.read("stack/values.csv", HEADER, faults)) {
+      row.uniqueId("id", seen);
+      String restoration = row.oneOf("restoration", restorations);
+      String place = row.oneOf("place", PLACES);
+      String tooth = row.oneOf("tooth", List.of("incisor", "canine", "premolar", "molar", "any"));
+      String arch = row.oneOf("arch", List.of("maxillary", "mandibular", "any"));
+      Double order = row.number("order");
+      if (order == null) {
+        row.fault("order", "must be given");
+      }
+      String material = row.oneOf("material", materials.ids());
+      row.oneOf("unit", List.of("mm"));
+      Range<Length> thickness = thickness(row);
+      Basis basis = row.basis();
+      List<SourceKey> keys = sources.keys(row, "source");
+      if (keys.isEmpty() && basis != Basis.PROJECT_SETTING) {
+        row.fault("source", "must name a source, or the basis must be project_setting");
+      }
+      List<String> takenFrom = row.list("taken_from");
+      for (String from : takenFrom) {
+        if (!anatomy.has(from)) {
+          row.fault("taken_from", "'" + from + "' is no row of the anatomy or restoration table");
+        }
+      }
+      if (row.sound() && order != null) {
+        rows.add(
+            new StackRow(
+                restoration,
+                place,
+                tooth,
+                arch,
+                order.intValue(),
+                new UsualLayer(
+                    material,
+                    thickness,
+                    row.text("arithmetic"),
+                    takenFrom,
+                    keys,
+                    basis,
+                    row.text("note"))));
+      }
+    }
+    return rows;
+  }
+
+  private static @Nullable Range<Length> thickness(Row row) {
+    Numbers numbers = row.numbers();
+    Double low = numbers.low();
+    Double typical = numbers.typical();
+    Double high = numbers.high();
+    if (low != null && typical != null && high != null && low > 0 && row.sound()) {
+      return new Range<>(
+          Length.ofMillimetres(low), Length.ofMillimetres(typical), Length.ofMillimetres(high));
+    }
+    if (low != null || typical != null || high != null) {
+      row.fault("low", "low, typical and high must all be above zero, or all be blank");
+    } else if (row.text("note").isEmpty()) {
+      row.fault("note", "a layer with no thickness must say why");
+    }
+    return null;
+  }
+}

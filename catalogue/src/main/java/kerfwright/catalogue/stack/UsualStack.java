@@ -1,0 +1,75 @@
+package kerfwright.catalogue.stack;
+
+import java.util.ArrayList;
+import java.util.List;
+import kerfwright.quantity.Basis;
+import kerfwright.quantity.Finding;
+import kerfwright.quantity.SourceKey;
+
+/**
+ * The layers usually met, outermost first.
+ *
+ * @param label what it is the usual stack of, in words
+ * @param restorationId the restoration
+ * @param place where on the tooth: occlusal, fossa, facial, lingual or post
+ * @param layers the layers
+ * @param remarks notes that hold for the stack as a whole, such as the influence of age
+ */
+public record UsualStack(
+    String label,
+    String restorationId,
+    String place,
+    List<UsualLayer> layers,
+    List<Finding> remarks) {
+  public UsualStack {
+    layers = List.copyOf(layers);
+    remarks = List.copyOf(remarks);
+  }
+
+  /** Layers whose thickness the user must give. */
+  public List<UsualLayer> missing() {
+    return layers.stream().filter(UsualLayer::missing).toList();
+  }
+
+  public boolean complete() {
+    return missing().isEmpty();
+  }
+
+  public List<SourceKey> sources() {
+    return layers.stream().flatMap(l -> l.sources().stream()).distinct().sorted().toList();
+  }
+
+  /** What must be told beside a plan that uses this stack. */
+  public List<Finding> findings() {
+    List<Finding> findings = new ArrayList<>();
+    findings.add(
+        new Finding(
+            Finding.Severity.NOTE,
+            "usual-stack",
+            "The layers are the usual ones of: " + label + ". Measure where it matters.",
+            sources()));
+    for (UsualLayer layer : layers) {
+      if (layer.missing()) {
+        findings.add(
+            new Finding(
+                Finding.Severity.WARN,
+                "usual-layer-missing",
+                "Layer " + layer.materialId() + " has no usual thickness: " + layer.note() + ".",
+                layer.sources()));
+      } else if (layer.basis() == Basis.FROM_MEMORY) {
+        findings.add(
+            new Finding(
+                Finding.Severity.WARN,
+                "usual-layer-from-memory",
+                "The thickness of layer "
+                    + layer.materialId()
+                    + " is from memory, not checked: "
+                    + layer.note()
+                    + ".",
+                layer.sources()));
+      }
+    }
+    findings.addAll(remarks);
+    return findings;
+  }
+}

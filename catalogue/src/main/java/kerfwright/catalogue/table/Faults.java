@@ -1,0 +1,24 @@
+package kerfwright.catalogue.table;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Gathers the faults of the tables, so that all are told at once. */
+public final class Faults {
+  private final List<DataFault> found = new ArrayList<>();
+
+  public void add(String file, long line, String column, String expected) {
+    found.add(new DataFault(file, line, column, expected));
+  }
+
+  public List<DataFault> found() {
+    return List.copyOf(found);
+  }
+
+  /** Throws with every fault gathered so far, if there is one. */
+  public void throwIfAny() {
+    if (!found.isEmpty()) {
+      throw new BadDataException(found());
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package kerfwright.catalogue.table;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/** A packaged CSV file with a known header. */
+public final class Table {
+  private static final String ROOT = "/kerfwright/catalogue/";
+
+  private Table() {}
+
+  /** Whether the file is packaged. */
+  public static boolean exists(String file) {
+    return Table.class.getResource(ROOT + file) != null;
+  }
+
+  /** Rows of a packaged file; a missing file or a wrong header is a fault and gives no rows. */
+  public static List<Row> read(String file, List<String> header, Faults faults) {
+    try (InputStream in = Table.class.getResourceAsStream(ROOT + file)) {
+      if (in == null) {
+        faults.add(file, 0, "-", "the file is missing");
+        return List.of();
+      }
+      return parse(file, new InputStreamReader(in, StandardCharsets.UTF_8), header, faults);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Rows of a text; a row with too many or too few cells is a fault and is left out. */
+  public static List<Row> parse(String file, Reader text, List<String> header, Faults faults) {
+    List<Row> rows = new ArrayList<>();
+    try (CSVParser parser = CSVFormat.RFC4180.builder().setTrim(true).get().parse(text)) {
+      boolean first = true;
+      for (CSVRecord cells : parser) {
+        long line = parser.getCurrentLineNumber();
+        if (first) {
+          first = false;
+          if (!cells.toList().equals(header)) {
+            faults.add(file, line, "-", "the header must be " + String.join(",", header));
+            return List.of();
+          }
+        } else if (cells.size() != header.size()) {
+          faults.add(
+              file,
+              line,
+              "-",
+              cells.size() + " cells, expected " + header.size() + " as the header");
+        } else {
+          rows.add(new Row(file, line, header, cells.toList(), faults));
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,18 @@
+package kerfwright.catalogue.tooth;
+
+/** Systems of naming a tooth. */
+public enum ToothSystem {
+  FDI("FDI (ISO 3950)"),
+  UNIVERSAL("Universal"),
+  PALMER("Palmer");
+
+  private final String label;
+
+  ToothSystem(String label) {
+    this.label = label;
+  }
+
+  public String label() {
+    return label;
+  }
+}

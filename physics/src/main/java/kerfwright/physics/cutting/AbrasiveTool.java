@@ -1,0 +1,25 @@
+package kerfwright.physics.cutting;
+
+/**
+ * The abrasive working part as the model needs it.
+ *
+ * @param grainSizeM grain size d
+ * @param protrusionShare how far grains stand out of the bond, share of d
+ * @param grainHardnessPa hardness of the grain
+ * @param rigidity 1 for a rigid bond; below 1 for elastic bonds of polishers and discs, which let
+ *     grains sink in so that each bites less
+ */
+public record AbrasiveTool(
+    double grainSizeM, double protrusionShare, double grainHardnessPa, double rigidity) {
+  public AbrasiveTool {
+    Require.positive("Grain size", "m", grainSizeM);
+    Require.positive("Protrusion of the grains", "of their size", protrusionShare);
+    Require.positive("Hardness of the grains", "Pa", grainHardnessPa);
+    Require.positive("Rigidity of the bond", "of a rigid one", rigidity);
+  }
+
+  /** Room for chips above the bond, m. */
+  public double chipRoomM() {
+    return protrusionShare * grainSizeM;
+  }
+}

@@ -1,0 +1,43 @@
+package kerfwright.physics.cutting;
+
+import kerfwright.physics.material.Substance;
+
+/**
+ * Load on one sliding grain above which lateral cracks form, P* = lambda K_c^4 / H^3, and the
+ * volume they lift from a length of travel, V/s = alpha P^(9/8) K_c^(-1/2) H^(-5/8) (E/H)^(4/5).
+ *
+ * <table>
+ *   <caption>Symbols</caption>
+ *   <tr><td>P</td><td>N</td><td>load on the grain</td></tr>
+ *   <tr><td>K_c</td><td>Pa sqrt(m)</td><td>fracture toughness</td></tr>
+ *   <tr><td>H, E</td><td>Pa</td><td>hardness, Young's modulus</td></tr>
+ *   <tr><td>lambda</td><td>-</td><td>2e4 when sliding, ten times below the 2e5 of static
+ *       indentation; both from memory, order only</td></tr>
+ *   <tr><td>alpha</td><td>-</td><td>dimensionless factor, fitted</td></tr>
+ * </table>
+ *
+ * <p>Leaves out: transformation toughening under a small contact, crack interaction between grains.
+ * Sources: Lawn BR, Marshall DB. J Am Ceram Soc 1979;62:347-350 (form of the threshold); Evans AG,
+ * Marshall DB, in Rigney (ed.), Fundamentals of Friction and Wear of Materials, 1981 (volume).
+ */
+public final class CrackThreshold {
+  private static final double SLIDING_FACTOR = 2e4;
+
+  private CrackThreshold() {}
+
+  /** Load on a grain above which it cracks the work, N. */
+  public static double loadN(Substance work) {
+    double k = work.toughnessPaSqrtM();
+    double h = work.hardnessPa();
+    return SLIDING_FACTOR * k * k * k * k / (h * h * h);
+  }
+
+  /** Volume lifted by lateral cracks over a length of travel at factor one, m3/m. */
+  public static double crackVolumePerLengthM2(Substance work, double grainLoadN) {
+    double h = work.hardnessPa();
+    return Math.pow(grainLoadN, 9.0 / 8)
+        * Math.pow(work.toughnessPaSqrtM(), -0.5)
+        * Math.pow(h, -5.0 / 8)
+        * Math.pow(work.youngPa() / h, 0.8);
+  }
+}

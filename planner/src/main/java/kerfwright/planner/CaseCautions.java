@@ -1,0 +1,62 @@
+package kerfwright.planner;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import kerfwright.catalogue.caution.CautionCondition;
+import kerfwright.catalogue.caution.Cautions;
+import kerfwright.catalogue.material.Material;
+import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.Procedure;
+import kerfwright.planner.plan.PlannedStep;
+import kerfwright.quantity.Finding;
+
+/** The standing cautions that go with a case; nothing switches them off. */
+final class CaseCautions {
+  private static final double HIGH_SPEED_RPM = 100_000;
+
+  private CaseCautions() {}
+
+  static List<Finding> of(CutCase c, List<PlannedStep> steps) {
+    Set<CautionCondition> when =
+        EnumSet.of(CautionCondition.ALWAYS, CautionCondition.MODEL_OUTPUT, CautionCondition.NOISE);
+    if (c.pulp().protectsPulp()) {
+      when.add(CautionCondition.VITAL_TOOTH);
+    }
+    if (c.handpieces().stream().anyMatch(h -> h.drive().freeSpeed().rpm() >= HIGH_SPEED_RPM)) {
+      when.add(CautionCondition.HIGH_SPEED);
+    }
+    Set<String> cut = new java.util.HashSet<>();
+    steps.forEach(s -> cut.add(s.materialId()));
+    c.layers().stream()
+        .map(l -> l.material())
+        .filter(m -> steps.isEmpty() || cut.contains(m.id()))
+        .forEach(m -> add(when, m));
+    if (c.procedure() == Procedure.POST_EXPOSURE) {
+      when.add(CautionCondition.POST);
+    }
+    if (c.procedure() == Procedure.CROWN_PREPARATION
+        || c.procedure() == Procedure.VENEER_PREPARATION
+        || c.procedure() == Procedure.CROWN_SECTIONING
+        || c.procedure() == Procedure.CAVITY_PREPARATION) {
+      when.add(CautionCondition.ADJACENT_TOOTH);
+    }
+    return Cautions.packaged().findings(when);
+  }
+
+  private static void add(Set<CautionCondition> when, Material m) {
+    switch (m.group()) {
+      case TOOTH -> when.add(CautionCondition.CUTTING_TOOTH);
+      case METAL -> when.add(CautionCondition.CUTTING_METAL);
+      case CERAMIC -> when.add(CautionCondition.CUTTING_CERAMIC);
+      case POLYMER, CEMENT -> when.add(CautionCondition.CUTTING_COMPOSITE);
+      case BONE -> when.add(CautionCondition.BONE);
+    }
+    if (m.id().startsWith("zirconia")) {
+      when.add(CautionCondition.CUTTING_ZIRCONIA);
+    }
+    if (m.id().equals("amalgam")) {
+      when.add(CautionCondition.AMALGAM);
+    }
+  }
+}

@@ -1,0 +1,63 @@
+package kerfwright.planner;
+
+import java.util.Locale;
+import java.util.Optional;
+import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.Keep;
+import kerfwright.planner.casework.Layer;
+import kerfwright.planner.casework.Procedure;
+import kerfwright.planner.sequence.Segments;
+import kerfwright.quantity.Finding;
+import kerfwright.quantity.SourceKey;
+
+/**
+ * Over a vital pulp at least 0.5 mm of dentine remains: below it odontoblasts fell by a third or
+ * more (Murray PE, Smith AJ, Windsor LJ, Mjor IA. Int Endod J 2003;36:33-43). An access cavity
+ * means to reach the chamber and is exempt.
+ */
+final class PulpDistance {
+  static final double LEAST_M = 0.5e-3;
+
+  private PulpDistance() {}
+
+  static Optional<Finding> refusal(CutCase c, Segments segments) {
+    if (!c.pulp().protectsPulp() || c.procedure() == Procedure.ACCESS_CAVITY) {
+      return Optional.empty();
+    }
+    double left = leftM(c, segments);
+    boolean hasDentine = c.layers().stream().anyMatch(l -> l.material().id().equals("dentine"));
+    if (!hasDentine || left >= LEAST_M - 1e-9) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.refuse(
+            "remaining-dentine",
+            String.format(
+                Locale.ROOT,
+                "Only %.2f mm of dentine would remain over a pulp that is %s; at least 0.5 mm is needed."
+                    + " Keep more dentine, or plan an access cavity.",
+                left * 1e3,
+                c.pulp().id()),
+            new SourceKey("murray-2003")));
+  }
+
+  /** Dentine left under the planned floor. */
+  static double leftM(CutCase c, Segments segments) {
+    double floor = segments.depthM();
+    double top = 0;
+    double left = 0;
+    for (Layer layer : c.layers()) {
+      double thick = layer.thickness().typical().metres();
+      if (layer.material().id().equals("dentine")) {
+        left += Math.max(0, top + thick - Math.max(top, floor));
+      }
+      top += thick;
+    }
+    return left;
+  }
+
+  static boolean filledIn(CutCase c, Segments segments) {
+    Keep keep = segments.keep();
+    return c.keep() == null && keep != null;
+  }
+}

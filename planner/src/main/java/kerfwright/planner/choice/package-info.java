@@ -1,0 +1,5 @@
+/** What can be chosen: stretches of the cut and candidates for each. */
+@NullMarked
+package kerfwright.planner.choice;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,173 @@
+package kerfwright.planner.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.planner.choice.Candidate;
+import kerfwright.planner.plan.Estimate;
+import kerfwright.planner.plan.PlannedStep;
+import kerfwright.planner.plan.Reason;
+import kerfwright.planner.plan.RunnerUp;
+import kerfwright.planner.rule.EvidenceRule;
+import kerfwright.planner.rule.EvidenceRules;
+import kerfwright.planner.rule.RuleContext;
+import kerfwright.planner.sequence.Change;
+import kerfwright.planner.sequence.TimedCut;
+import kerfwright.planner.uncertainty.StepSpread;
+import kerfwright.quantity.Finding;
+import kerfwright.quantity.SourceKey;
+import org.jspecify.annotations.Nullable;
+
+/** Turns chosen cuts and their spread into steps with reasons, cautions and runners-up. */
+public final class Explanation {
+  private final RuleContext context;
+  private final double coolantMlPerMin;
+
+  /** Explains in the context of a case. */
+  public Explanation(RuleContext context) {
+    this.context = context;
+    this.coolantMlPerMin = context.cutCase().coolant().millilitresPerMinute();
+  }
+
+  /** One step. */
+  public PlannedStep step(
+      int order,
+      TimedCut cut,
+      @Nullable Candidate next,
+      StepSpread spread,
+      List<Candidate> others) {
+    Candidate c = cut.candidate();
+    return new PlannedStep(
+        order,
+        c.segment().layer(),
+        c.segment().material().id(),
+        c.segment().purpose(),
+        c.instrument().drawer(),
+        c.handpiece(),
+        c.setRpm(),
+        spread.underLoadRpm(),
+        spread.rimMPerS(),
+        spread.loadN(),
+        Estimate.exactly(coolantMlPerMin),
+        c.stroke(),
+        Estimate.exactly(cut.pace().cutS()),
+        Estimate.exactly(cut.pace().pauseS()),
+        spread.fromMm(),
+        spread.toMm(),
+        spread.removalMm3PerMin(),
+        spread.powerW(),
+        spread.raUm(),
+        spread.timeS(),
+        spread.lives(),
+        ChangeCue.of(c, next),
+        reasons(c, others),
+        cautions(c, spread));
+  }
+
+  private List<Reason> reasons(Candidate c, List<Candidate> others) {
+    List<Reason> reasons = new ArrayList<>(ComputedReasons.of(c, others));
+    for (EvidenceRule rule : EvidenceRules.all()) {
+      rule.on(c, context).ifPresent(reasons::add);
+    }
+    return reasons;
+  }
+
+  private static List<Finding> cautions(Candidate c, StepSpread spread) {
+    List<Finding> cautions = new ArrayList<>();
+    InstrumentProperties p = c.instrument().properties();
+    if (p.maximumSpeed() != null) {
+      cautions.add(
+          Finding.note(
+              "maximum-speed",
+              String.format(
+                  Locale.ROOT,
+                  "Never above its %,.0f rpm; check the label.",
+                  p.maximumSpeed().rpm()),
+              new SourceKey("supplier-safety-notes")));
+    }
+    if (spread.lives().high() > 1) {
+      cautions.add(
+          Finding.warn(
+              "worn-out-in-step",
+              String.format(
+                  Locale.ROOT,
+                  "May be worn out before the step is done (%s to %s instruments): have another clean one"
+                      + " ready.",
+                  Words.figure(spread.lives().low()),
+                  Words.figure(spread.lives().high())),
+              new SourceKey("emir-2018")));
+    }
+    if (!p.assumed().isEmpty()) {
+      cautions.add(
+          Finding.note("assumed-dimensions", "Assumed: " + String.join("; ", p.assumed()) + "."));
+    }
+    return cautions;
+  }
+
+  /** The next best other instrument for a step, of another kind or size. */
+  public Optional<RunnerUp> runnerUp(
+      int order,
+      Candidate chosen,
+      List<Candidate> others,
+      @Nullable Candidate before,
+      @Nullable Candidate after) {
+    return others.stream()
+        .filter(o -> !sameType(o.instrument().properties(), chosen.instrument().properties()))
+        .min(
+            Comparator.comparingDouble((Candidate o) -> cost(o, before, after))
+                .thenComparing(Candidate::id))
+        .map(
+            o ->
+                new RunnerUp(
+                    order,
+                    o.instrument().drawer(),
+                    o.handpiece().id(),
+                    why(chosen, o),
+                    cost(o, before, after) / Math.max(1e-9, cost(chosen, before, after))));
+  }
+
+  /** Cost of a choice with the changes it brings. */
+  private static double cost(Candidate c, @Nullable Candidate before, @Nullable Candidate after) {
+    return c.costS()
+        + (before == null ? 0 : Change.seconds(before, c))
+        + (after == null ? 0 : Change.seconds(c, after));
+  }
+
+  private static String why(Candidate chosen, Candidate other) {
+    List<String> parts = new ArrayList<>();
+    parts.add(
+        String.format(
+            Locale.ROOT,
+            "%s cutting against %s",
+            Words.time(other.cutS()),
+            Words.time(chosen.cutS())));
+    if (other.raM() > 1.2 * chosen.raM() || other.raM() < 0.8 * chosen.raM()) {
+      parts.add(
+          String.format(
+              Locale.ROOT,
+              "Ra %s against %s um",
+              Words.figure(other.raM() * 1e6),
+              Words.figure(chosen.raM() * 1e6)));
+    }
+    if (Math.abs(other.lives() - chosen.lives()) > 0.1) {
+      parts.add(
+          String.format(
+              Locale.ROOT,
+              "%.0f %% of a life against %.0f %%",
+              other.lives() * 100,
+              chosen.lives() * 100));
+    }
+    return String.join("; ", parts) + ".";
+  }
+
+  private static boolean sameType(InstrumentProperties a, InstrumentProperties b) {
+    return a.kind() == b.kind()
+        && a.grit() == b.grit()
+        && java.util.Objects.equals(a.blades(), b.blades())
+        && a.shape() == b.shape()
+        && a.headDiameter().equals(b.headDiameter());
+  }
+}

@@ -1,0 +1,21 @@
+package kerfwright.planner.sequence;
+
+import java.util.List;
+import java.util.Map;
+import kerfwright.planner.choice.Candidate;
+import kerfwright.planner.choice.Exclusion;
+import kerfwright.planner.choice.Segment;
+
+/**
+ * What a search on a stretch found.
+ *
+ * @param segment the stretch
+ * @param candidates allowed choices, each at its cheapest operating point
+ * @param out why other instruments are out, by id
+ */
+public record Found(Segment segment, List<Candidate> candidates, Map<String, Exclusion> out) {
+  public Found {
+    candidates = List.copyOf(candidates);
+    out = Map.copyOf(out);
+  }
+}

@@ -1,0 +1,19 @@
+package kerfwright.planner.sequence;
+
+import kerfwright.planner.choice.Candidate;
+
+/**
+ * A chosen cut with its pace.
+ *
+ * @param candidate what is done
+ * @param pace contact and pause
+ */
+public record TimedCut(Candidate candidate, Pace pace) {
+  public double pausesS() {
+    return pace.pausesS(candidate.cutS());
+  }
+
+  public double timeS() {
+    return candidate.cutS() + pausesS();
+  }
+}

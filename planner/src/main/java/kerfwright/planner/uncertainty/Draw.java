@@ -1,0 +1,93 @@
+package kerfwright.planner.uncertainty;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Random;
+import kerfwright.catalogue.material.Material;
+import kerfwright.physics.material.Substance;
+import kerfwright.quantity.Length;
+import kerfwright.quantity.Range;
+
+/**
+ * One draw of everything uncertain. Thickness and properties: triangular between low, typical and
+ * high; models: log-normal factors, 95 percent within a factor of two for removal and of three for
+ * the heat share, shared by all steps of a draw because a wrong constant is wrong everywhere.
+ * {@link Random} is specified to the bit, so a seed gives the same draws on every machine.
+ */
+final class Draw {
+  static final double REMOVAL_SIGMA = Math.log(2) / 2;
+  static final double HEAT_SHARE_SIGMA = Math.log(3) / 2;
+  static final double SPRAY_SIGMA = 0.25;
+  static final double HAND_SIGMA = 0.15;
+
+  final double abrasiveFactor;
+  final double bladedFactor;
+  final double heatShareFactor;
+  final double sprayFactor;
+  final double loadFactor;
+  private final Random random;
+  private final Map<String, Substance> substances = new HashMap<>();
+
+  Draw(Random random) {
+    this.random = random;
+    abrasiveFactor = logNormal(REMOVAL_SIGMA);
+    bladedFactor = logNormal(REMOVAL_SIGMA);
+    heatShareFactor = logNormal(HEAT_SHARE_SIGMA);
+    sprayFactor = logNormal(SPRAY_SIGMA);
+    loadFactor = logNormal(HAND_SIGMA);
+  }
+
+  private double logNormal(double sigma) {
+    return Math.exp(sigma * random.nextGaussian());
+  }
+
+  double thicknessM(Range<Length> range) {
+    return triangular(
+        range.low().metres(), range.typical().metres(), range.high().metres(), random.nextDouble());
+  }
+
+  /** The same material has the same properties all through a draw. */
+  Substance substance(Material material) {
+    Substance known = substances.get(material.id());
+    if (known == null) {
+      known = drawn(material.spread());
+      substances.put(material.id(), known);
+    }
+    return known;
+  }
+
+  private Substance drawn(Material.Spread s) {
+    double hardness = random.nextDouble();
+    double h = between(s, Substance::hardnessPa, hardness);
+    double hard = between(s, Substance::hardPhaseHardnessPa, hardness);
+    return new Substance(
+        h,
+        between(s, Substance::youngPa, random.nextDouble()),
+        between(s, Substance::toughnessPaSqrtM, random.nextDouble()),
+        between(s, Substance::densityKgPerM3, random.nextDouble()),
+        between(s, Substance::conductivityWPerMK, random.nextDouble()),
+        between(s, Substance::specificHeatJPerKgK, random.nextDouble()),
+        Math.max(h, hard),
+        s.typical().hardPhaseShare());
+  }
+
+  private static double between(
+      Material.Spread s, java.util.function.ToDoubleFunction<Substance> value, double share) {
+    return triangular(
+        value.applyAsDouble(s.low()),
+        value.applyAsDouble(s.typical()),
+        value.applyAsDouble(s.high()),
+        share);
+  }
+
+  /** Inverse of the triangular distribution. */
+  static double triangular(double low, double mode, double high, double share) {
+    if (high <= low) {
+      return mode;
+    }
+    double split = (mode - low) / (high - low);
+    return share < split
+        ? low + Math.sqrt(share * (high - low) * (mode - low))
+        : high - Math.sqrt((1 - share) * (high - low) * (high - mode));
+  }
+}
