@@ -49,6 +49,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Planner {
   private static final double FAR_BEHIND = 2.5;
+  private static final int REMEDY_ROUNDS = 6;
+  private static final double ENOUGH_WATER = 49.9;
 
   private final CutCase cutCase;
   private final PlanOptions options;
@@ -100,7 +102,11 @@ public final class Planner {
     Length goal = FinishGoal.of(cutCase);
     FinishChain chain = goal == null ? null : new FinishChain(finishers(), goal.metres());
     List<Candidate> path =
-        new ArrayList<>(ShortestSequence.of(stretches, c -> chain == null ? 0 : chain.costS(c)));
+        new ArrayList<>(
+            ShortestSequence.of(
+                stretches,
+                c -> chain == null ? 0 : wallsS(chain, c),
+                c -> chain == null ? 0 : chain.costS(c)));
     Candidate last = path.get(path.size() - 1);
     if (chain != null && goal != null) {
       if (!chain.reachable(last)) {
@@ -114,6 +120,16 @@ public final class Planner {
       sequence.add(new TimedCut(c, Pace.usual(c.segment().purpose(), flow)));
     }
     return sequence;
+  }
+
+  /** A dentine wall left rougher than wanted has to be finished too. */
+  private double wallsS(FinishChain chain, Candidate c) {
+    String id = c.segment().material().id();
+    boolean wall =
+        cutCase.outline().shape().walled()
+            && !c.segment().punch()
+            && (id.equals("dentine") || id.equals("carious-dentine"));
+    return wall ? chain.costS(c) : 0;
   }
 
   private static Finding unreachable(Length goal, Candidate last) {
@@ -181,20 +197,27 @@ public final class Planner {
     PulpWall wall = SequenceHeat.wall(cutCase);
     Remedies remedies = new Remedies(wall, HeatInputs.TYPICAL, search);
     List<TimedCut> sequence = planned;
+    double every = Math.max(0.25, lastsS(planned) / 120);
+    WallHistory shown = wall.shown(SequenceHeat.cuts(sequence), HeatInputs.TYPICAL, every);
     if (cutCase.pulp().protectsPulp()) {
-      Remedies.Outcome outcome = remedies.apply(planned);
-      sequence = outcome.sequence();
-      noteRemedies(outcome);
-      if (!outcome.holds()) {
-        return refused(tooHot(outcome, remedies));
+      // The quick column guides the search for remedies; the axisymmetric result decides.
+      double target = WallHistory.LIMIT_K;
+      for (int i = 0; i < REMEDY_ROUNDS && shown.peakK() >= WallHistory.LIMIT_K; i++) {
+        double quick = remedies.peakK(sequence);
+        target = Math.min(0.9 * target, 0.95 * quick * WallHistory.LIMIT_K / shown.peakK());
+        List<TimedCut> cooler = remedies.apply(sequence, target);
+        if (cooler.equals(sequence)) {
+          break;
+        }
+        sequence = cooler;
+        shown = wall.shown(SequenceHeat.cuts(sequence), HeatInputs.TYPICAL, every);
+      }
+      noteRemedies(remedies.taken());
+      if (shown.peakK() >= WallHistory.LIMIT_K) {
+        return refused(tooHot(sequence, shown.peakK(), remedies));
       }
     }
     double lasts = lastsS(sequence);
-    WallHistory shown =
-        wall.shown(SequenceHeat.cuts(sequence), HeatInputs.TYPICAL, Math.max(0.25, lasts / 120));
-    if (cutCase.pulp().protectsPulp() && shown.peakK() >= WallHistory.LIMIT_K) {
-      return refused(tooHot(new Remedies.Outcome(sequence, shown.peakK(), List.of()), remedies));
-    }
     SampledPlan sampled =
         new Sampler(cutCase, sequence, options.samples(), lasts).run(options.seed());
     return assemble(sequence, shown, sampled, wall);
@@ -216,9 +239,10 @@ public final class Planner {
     for (int i = 0; i < sequence.size(); i++) {
       Candidate c = sequence.get(i).candidate();
       Candidate next = i + 1 < sequence.size() ? sequence.get(i + 1).candidate() : null;
+      Candidate before = i > 0 ? sequence.get(i - 1).candidate() : null;
       List<Candidate> rivals = others.getOrDefault(c.segment(), List.of());
       steps.add(explanation.step(i + 1, sequence.get(i), next, sampled.steps().get(i), rivals));
-      explanation.runnerUp(i + 1, c, rivals).ifPresent(runnersUp::add);
+      explanation.runnerUp(i + 1, c, rivals, before, next).ifPresent(runnersUp::add);
       refusals.farBehind(c, FAR_BEHIND).ifPresent(this::addOnce);
     }
     PulpHeat pulp = pulp(shown, sampled);
@@ -301,7 +325,7 @@ public final class Planner {
                   left),
               new SourceKey("murray-2003")));
     }
-    if (cutCase.coolant().millilitresPerMinute() < 50) {
+    if (cutCase.coolant().millilitresPerMinute() < ENOUGH_WATER) {
       findings.add(
           Finding.warn(
               "little-water",
@@ -320,20 +344,20 @@ public final class Planner {
                 + " measured for your instruments."));
   }
 
-  private void noteRemedies(Remedies.Outcome outcome) {
-    if (!outcome.taken().isEmpty()) {
+  private void noteRemedies(List<String> taken) {
+    if (!taken.isEmpty()) {
       findings.add(
           Finding.note(
               "heat-remedies",
               "To stay below 5.5 K at the pulp wall the plan takes "
-                  + String.join(", ", outcome.taken())
+                  + String.join(", ", taken)
                   + ".",
               new SourceKey("zach-cohen-1965")));
     }
   }
 
-  private static Finding tooHot(Remedies.Outcome outcome, Remedies remedies) {
-    double withWater = remedies.peakWithWaterK(outcome.sequence(), 50);
+  private static Finding tooHot(List<TimedCut> sequence, double peakK, Remedies remedies) {
+    double withWater = remedies.peakWithWaterK(sequence, 50);
     String water =
         withWater < WallHistory.LIMIT_K
             ? String.format(
@@ -345,7 +369,7 @@ public final class Planner {
                 Locale.ROOT,
                 "The pulp wall would warm by %s K; 5.5 K is the screening limit and lighter load, lower"
                     + " speed and pauses do not bring it below.",
-                Words.figure(outcome.peakK()))
+                Words.figure(peakK))
             + water,
         new SourceKey("zach-cohen-1965"));
   }

@@ -102,8 +102,8 @@ public final class BladeSection {
     double from = Math.max(core, 1 - drop);
     double to = edgeAngle - pitch + ahead;
     double start = edgeAngle - land;
-    for (int i = 1; i <= 8; i++) {
-      double u = i / 8.0;
+    for (int i = 1; i <= 16; i++) {
+      double u = i / 16.0;
       // the back falls to the core over the first two thirds of the flute, then follows it
       double fall = Math.min(1, u / 0.65);
       double r = core + (from - core) * (1 + Math.cos(Math.PI * fall)) / 2;

@@ -61,8 +61,8 @@ public final class InstrumentDrawing {
     }
     String larger =
         headPerMm / perMm > 1.1
-            ? "Below: head " + Figures.of(headPerMm / perMm) + " times larger. "
-            : "Below: head once more. ";
+            ? "Lower drawing: head " + Figures.of(headPerMm / perMm) + " times larger. "
+            : "Lower drawing: head again. ";
     String rule = s.assumed().get(0);
     int colon = rule.indexOf(':');
     svg.text(

@@ -11,7 +11,10 @@ final class Svg {
 
   private final StringBuilder out = new StringBuilder();
 
-  Svg(String id, String role, double width, double height, String title, String description) {
+  Svg(String id, String role, double wide, double high, String title, String description) {
+    // printing takes whole numbers only for the size of a drawing
+    double width = Math.ceil(wide);
+    double height = Math.ceil(high);
     if (!id.matches("[A-Za-z][A-Za-z0-9_-]*")) {
       throw new IllegalArgumentException(
           "A drawing's id is a letter, then letters, digits, - or _; got " + id);

@@ -29,6 +29,7 @@ class EveryDrawingTest {
     assertEquals(role, svg.root().getAttribute("role"));
     assertEquals(id + "-title", svg.all("title").get(0).getAttribute("id"));
     assertEquals(id + "-desc", svg.all("desc").get(0).getAttribute("id"));
+    assertTrue(svg.root().getAttribute("height").matches("\\d+"), "print takes whole numbers");
     assertTrue(svg.all("title").get(0).getTextContent().length() > 10);
     assertTrue(svg.all("desc").get(0).getTextContent().length() > 20);
   }

@@ -8,7 +8,7 @@ package kerfwright.catalogue.instrument;
  * wall (project setting, from the geometry of the family).
  */
 public enum ShapeFamily {
-  ROUND("round", true, 0.25),
+  ROUND("round", true, 0.7),
   INVERTED_CONE("inverted cone", true, 0.5),
   CUP("cup", true, 0.5),
   WHEEL("wheel", false, 1.0),
@@ -72,5 +72,14 @@ public enum ShapeFamily {
         || this == TAPER_FLAT_END
         || this == INVERTED_CONE
         || this == WHEEL;
+  }
+
+  /** True where the end is flat, its edge sharp or rounded, so that it leaves a level floor. */
+  public boolean levelEnd() {
+    return leavesSharpCorner()
+        || this == PEAR
+        || this == PEAR_ELONGATED
+        || this == CYLINDER_ROUNDED_EDGE
+        || this == TAPER_ROUNDED_EDGE;
   }
 }

@@ -38,9 +38,14 @@ public final class Materials {
     List<Row> list = Table.read("material/list.csv", LIST_HEADER, faults);
     List<String> ids = list.stream().map(row -> row.text("id")).toList();
     List<PropertyTables.Published> published =
-        PropertyTables.published("material/values.csv", ids, sources, faults);
+        PropertyTables.published(
+            Table.read("material/values.csv", PropertyTables.PUBLISHED, faults), ids, sources);
     List<ModelInput> inputs =
-        PropertyTables.inputs("model-input/values.csv", ids, published, sources, faults);
+        PropertyTables.inputs(
+            Table.read("model-input/values.csv", PropertyTables.INPUT, faults),
+            ids,
+            published,
+            sources);
     Map<String, MaterialReport> byId = new LinkedHashMap<>();
     Set<String> seen = new HashSet<>();
     for (Row row : list) {

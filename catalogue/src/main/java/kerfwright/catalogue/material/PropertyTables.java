@@ -7,16 +7,14 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import kerfwright.catalogue.source.Sources;
-import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.table.Numbers;
 import kerfwright.catalogue.table.Row;
-import kerfwright.catalogue.table.Table;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.SourceKey;
 
 /** Reads the two shapes of property tables: published values, and what the models take. */
 final class PropertyTables {
-  private static final List<String> PUBLISHED =
+  static final List<String> PUBLISHED =
       List.of(
           "id",
           "material",
@@ -31,7 +29,7 @@ final class PropertyTables {
           "basis",
           "preferred",
           "note");
-  private static final List<String> INPUT =
+  static final List<String> INPUT =
       List.of(
           "id",
           "material",
@@ -51,11 +49,10 @@ final class PropertyTables {
 
   private PropertyTables() {}
 
-  static List<Published> published(
-      String file, List<String> materials, Sources sources, Faults faults) {
+  static List<Published> published(List<Row> table, List<String> materials, Sources sources) {
     List<Published> rows = new ArrayList<>();
     Set<String> ids = new HashSet<>();
-    for (Row row : Table.read(file, PUBLISHED, faults)) {
+    for (Row row : table) {
       String id = row.uniqueId("id", ids);
       String material = row.oneOf("material", materials);
       Optional<Property> property = property(row);
@@ -86,16 +83,12 @@ final class PropertyTables {
   }
 
   static List<ModelInput> inputs(
-      String file,
-      List<String> materials,
-      List<Published> published,
-      Sources sources,
-      Faults faults) {
+      List<Row> table, List<String> materials, List<Published> published, Sources sources) {
     List<ModelInput> rows = new ArrayList<>();
     Set<String> ids = new HashSet<>();
     Set<String> known = new HashSet<>();
     published.forEach(p -> known.add(p.value().id()));
-    for (Row row : Table.read(file, INPUT, faults)) {
+    for (Row row : table) {
       String id = row.uniqueId("id", ids);
       String material = row.oneOf("material", materials);
       Optional<Property> property = property(row);

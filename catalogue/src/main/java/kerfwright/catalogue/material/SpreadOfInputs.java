@@ -3,6 +3,7 @@ package kerfwright.catalogue.material;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import kerfwright.catalogue.table.Row;
@@ -54,12 +55,10 @@ final class SpreadOfInputs {
   private static Substance substance(
       Map<Property, ModelInput> inputs, ToDoubleFunction<ModelInput> end) {
     double[] values =
-        inputs.isEmpty()
-            ? new double[0]
-            : NEEDED.stream()
-                .map(inputs::get)
-                .mapToDouble(input -> end.applyAsDouble(java.util.Objects.requireNonNull(input)))
-                .toArray();
+        NEEDED.stream()
+            .map(inputs::get)
+            .mapToDouble(input -> end.applyAsDouble(Objects.requireNonNull(input)))
+            .toArray();
     return new Substance(
         values[0], values[1], values[2], values[3], values[4], values[5], values[6], values[7]);
   }

@@ -1,6 +1,7 @@
 package kerfwright.catalogue.material;
 
 import java.util.List;
+import kerfwright.quantity.Basis;
 import kerfwright.quantity.Pressure;
 import kerfwright.quantity.Range;
 import org.jspecify.annotations.Nullable;
@@ -36,7 +37,7 @@ public record ToolMaterial(
         .anyMatch(
             i ->
                 i.property() == Property.FLEXURAL_STRENGTH
-                    && i.basis() != kerfwright.quantity.Basis.PROJECT_SETTING
+                    && i.basis() != Basis.PROJECT_SETTING
                     && i.basis().mayFeedSafetyLimit());
   }
 }

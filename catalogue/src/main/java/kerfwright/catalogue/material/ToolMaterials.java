@@ -33,9 +33,16 @@ public final class ToolMaterials {
     List<Row> list = Table.read("tool-material/list.csv", LIST_HEADER, faults);
     List<String> ids = list.stream().map(row -> row.text("id")).toList();
     List<PropertyTables.Published> published =
-        PropertyTables.published("tool-material/published.csv", ids, sources, faults);
+        PropertyTables.published(
+            Table.read("tool-material/published.csv", PropertyTables.PUBLISHED, faults),
+            ids,
+            sources);
     List<ModelInput> inputs =
-        PropertyTables.inputs("tool-material/values.csv", ids, published, sources, faults);
+        PropertyTables.inputs(
+            Table.read("tool-material/values.csv", PropertyTables.INPUT, faults),
+            ids,
+            published,
+            sources);
     Map<String, ToolMaterial> byId = new LinkedHashMap<>();
     Set<String> seen = new HashSet<>();
     for (Row row : list) {

@@ -32,8 +32,11 @@ public record NumberSize(Rule rule, Length tenths, Length hundredths, Basis basi
         rule == Rule.TENTHS ? Basis.SEEN : Basis.FROM_MEMORY);
   }
 
-  /** The size, or null where the number does not tell which rule holds. */
+  /** The size, or null where it is 000 or the number does not tell which rule holds. */
   public @Nullable Length length() {
+    if (tenths.metres() == 0) {
+      return null;
+    }
     return switch (rule) {
       case TENTHS -> tenths;
       case HUNDREDTHS -> hundredths;

@@ -56,10 +56,13 @@ public final class Anatomy {
 
   private final List<AnatomyRow> teeth;
   private final List<RestorationRow> restorations;
+  private final Set<String> ids = new HashSet<>();
 
   private Anatomy(List<AnatomyRow> teeth, List<RestorationRow> restorations) {
     this.teeth = List.copyOf(teeth);
     this.restorations = List.copyOf(restorations);
+    teeth.forEach(row -> ids.add(row.id()));
+    restorations.forEach(row -> ids.add(row.id()));
   }
 
   public static Anatomy packaged() {
@@ -166,7 +169,7 @@ public final class Anatomy {
 
   /** Whether a row of either table has the id. */
   boolean has(String id) {
-    return tooth(id).isPresent() || restoration(id).isPresent();
+    return ids.contains(id);
   }
 
   private static final class Packaged {

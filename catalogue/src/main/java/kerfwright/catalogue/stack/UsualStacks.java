@@ -1,6 +1,7 @@
 package kerfwright.catalogue.stack;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.source.Sources;
 import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.quantity.Basis;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
@@ -19,9 +21,6 @@ import org.jspecify.annotations.Nullable;
 public final class UsualStacks {
   /** The id of a tooth with nothing on it. */
   public static final String NATURAL = "none";
-
-  private static final Map<String, String> NEXT_BEST =
-      Map.of("fossa", "occlusal", "lingual", "facial");
 
   private final Map<String, String> restorations;
   private final Map<String, StackTable.Places> places;
@@ -51,7 +50,7 @@ public final class UsualStacks {
 
   /** Restorations by id, each with its name for people. */
   public Map<String, String> restorations() {
-    return java.util.Collections.unmodifiableMap(restorations);
+    return Collections.unmodifiableMap(restorations);
   }
 
   /** Procedures by id that a usual stack can be asked for. */
@@ -84,8 +83,8 @@ public final class UsualStacks {
     ToothPlace where = ToothPlace.of(tooth);
     String place = where.front() ? at.frontTooth() : at.backTooth();
     List<UsualLayer> layers = layers(restoration, place, where);
-    if (layers.isEmpty() && NEXT_BEST.containsKey(place)) {
-      place = NEXT_BEST.getOrDefault(place, place);
+    if (layers.isEmpty() && place.equals("fossa")) {
+      place = "occlusal"; // a crown is no thinner in the fossa, as far as is told
       layers = layers(restoration, place, where);
     }
     if (layers.isEmpty()) {
@@ -121,7 +120,7 @@ public final class UsualStacks {
         "",
         List.of(),
         List.of(),
-        kerfwright.quantity.Basis.PROJECT_SETTING,
+        Basis.PROJECT_SETTING,
         "no figure retrieved for primary teeth: measure on the radiograph");
   }
 

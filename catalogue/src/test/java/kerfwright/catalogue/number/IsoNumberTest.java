@@ -150,6 +150,13 @@ class IsoNumberTest {
   }
 
   @Test
+  void sizeZeroIsUnknownAndHasNoLength() {
+    NumberExplanation told = IsoNumber.parse("806 314 001 524 000").explain();
+    assertNull(told.size().length());
+    assertFalse(told.groups().get(4).known());
+  }
+
+  @Test
   void digitsSixteenToEighteenAreKeptAndNotInterpreted() {
     IsoNumber number = IsoNumber.parse("806 314 001 524 016 080");
     assertEquals("080", number.extension());

@@ -11,8 +11,7 @@ import kerfwright.physics.material.Substance;
  * more load brings more grains in, up to all of them: N = N0 (1 - exp(-F / (N0 P0))), N0 = A / (1.6
  * d)^2. The share of the load on grains above the crack threshold P_c is, with x = sqrt(2 P_c / P),
  * exp(-x) (x^2/2 + x + 1). Below it a grain ploughs V/s = f_ab P/H, above it cracks lift the volume
- * of {@link CrackThreshold}. Soft chips stick: the clean share is 1 / (1 + t/(flush r)), t the chip
- * layer left on the rim in a turn times the stickiness K_c/H, r the room above the bond.
+ * of {@link CrackThreshold}. Soft chips stick, see {@link ChipLoading}.
  *
  * <table>
  *   <caption>Symbols</caption>
@@ -34,8 +33,7 @@ public final class AbrasiveCutting {
   private static final double HEIGHT_SCALE = 0.005;
   private static final double INDENT_FACTOR = 12;
   private static final double CRACK_VOLUME = 0.10;
-  private static final double WHOLE_CONTACT = 0.02;
-  private static final double STICKING = 1.1e6;
+  private static final double WHOLE_CONTACT = 0.03;
   private static final double FORCE_RATIO = 0.5;
 
   private AbrasiveCutting() {}
@@ -70,11 +68,10 @@ public final class AbrasiveCutting {
                 * point.loadN()
                 * cracking
             : 0;
-    double flush = flush(point.coolantMlPerMin());
     double sharp =
         able * point.sharpness() * debrisShare(point.coolantMlPerMin()) * tool.rigidity();
     double dry = WHOLE_CONTACT * sharp * point.rimSpeedMPerS() * (ploughed + cracked);
-    double clean = 1 / (1 + layerOnRim(dry, point, contact, work) / (flush * tool.chipRoomM()));
+    double clean = ChipLoading.cleanShare(dry, point, contact, work, tool.chipRoomM());
     double tangential = FORCE_RATIO * point.loadN();
     double bite = grainLoad > 0 ? Math.sqrt(grainLoad / (INDENT_FACTOR * work.hardnessPa())) : 0;
     return new CutResult(
@@ -92,21 +89,6 @@ public final class AbrasiveCutting {
   private static double liftedShare(Substance work) {
     double ductility = work.toughnessPaSqrtM() / work.hardnessPa();
     return 0.15 + 0.45 / (1 + ductility / 2e-3);
-  }
-
-  /** Chips that stick: layer left on the rim a turn, weighted by how ductile the work is, m. */
-  private static double layerOnRim(
-      double removalM3PerS, OperatingPoint point, Engagement contact, Substance work) {
-    if (point.rimSpeedMPerS() <= 0) {
-      return 0;
-    }
-    double layer = removalM3PerS / (point.rimSpeedMPerS() * contact.engagedLengthM());
-    return STICKING * layer * work.toughnessPaSqrtM() / work.hardnessPa();
-  }
-
-  /** How well water carries chips off; one at 50 mL/min. */
-  private static double flush(double coolantMlPerMin) {
-    return 0.1 + 0.9 * coolantMlPerMin / 50;
   }
 
   /** Debris under the contact: rate rose with flow from 15 to 44 mL/min (DC020; form ours). */

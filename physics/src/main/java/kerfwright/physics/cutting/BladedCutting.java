@@ -32,6 +32,7 @@ public final class BladedCutting {
   private static final double FORCE_RATIO = 0.6;
   private static final double UNIT_FORCE_OVER_HARDNESS = 1.2;
   private static final double SIZE_EFFECT = 0.27;
+  private static final double FLUTE_DEPTH = 0.3;
   private static final double PLOUGHING_HALF = 0.5;
 
   private BladedCutting() {}
@@ -64,7 +65,10 @@ public final class BladedCutting {
         sunk
             / (sunk + PLOUGHING_HALF)
             * HardnessRatio.cuttingShare(tool.hardnessPa(), work.hardnessPa());
-    double removal = edgeLengthM * chip * point.rimSpeedMPerS() * chipShare;
+    double free = edgeLengthM * chip * point.rimSpeedMPerS() * chipShare;
+    double flute = FLUTE_DEPTH * Math.PI * contact.diameterM() / tool.blades();
+    double clean = ChipLoading.cleanShare(free, point, contact, work, flute);
+    double removal = free * clean;
     return new CutResult(
         removal,
         tangential,
@@ -72,7 +76,7 @@ public final class BladedCutting {
         0,
         edgeLoadNPerM * 1e-3,
         chip,
-        1,
+        clean,
         chipShare);
   }
 }

@@ -4,7 +4,6 @@ import java.util.Arrays;
 
 /** Reads depths and floor of the column after every step and keeps what falls due. */
 final class ColumnRecorder {
-  private final double[] z;
   private final int[] element;
   private final double[] depthM;
   private final double everyS;
@@ -23,7 +22,6 @@ final class ColumnRecorder {
   private int steps;
 
   ColumnRecorder(double[] depthsMm, double[] z, double everyS, double durationS, double initialC) {
-    this.z = z;
     this.everyS = everyS;
     element = new int[depthsMm.length];
     depthM = new double[depthsMm.length];
@@ -54,32 +52,13 @@ final class ColumnRecorder {
     peakFloorC = initialC;
   }
 
-  void step(
-      double[] plane,
-      double[] spot,
-      int row,
-      double floorM,
-      double cutToM,
-      double atS,
-      double planeAtFloorC) {
+  void step(LayeredColumn column, double cutToM, double atS) {
     steps++;
-    double floorNow = planeAtFloorC + spot[row];
+    double floorNow = column.floorC();
     peakFloorC = Math.max(peakFloorC, floorNow);
     for (int p = 0; p < now.length; p++) {
-      int j = element[p];
-      double value;
-      if (depthM[p] <= floorM) {
-        value = floorNow;
-      } else {
-        double share = (depthM[p] - z[j]) / (z[j + 1] - z[j]);
-        double top = j == row ? floorM : z[j];
-        double spotShare = (depthM[p] - top) / (z[j + 1] - top);
-        value =
-            plane[j]
-                + share * (plane[j + 1] - plane[j])
-                + spot[j]
-                + spotShare * (spot[j + 1] - spot[j]);
-      }
+      double value =
+          depthM[p] <= column.floorM() ? floorNow : column.temperatureC(depthM[p], element[p]);
       now[p] = value;
       peakC[p] = Math.max(peakC[p], value);
     }

@@ -6,20 +6,20 @@ import kerfwright.physics.material.Substance;
 /**
  * Roughness Ra a pass leaves, and how deep its damage reaches.
  *
- * <p>Abrasive: Ra = 0.010 d (1 + 1.5 f), d grain size, f share of the load that cracks: set by
- * grit, hardly by load, as Yin L et al. (Wear 2003;255:975-989) and Dong saw; "some percent of
- * grain size" is common practice. Blades: Ra = 0.8 um (6/z)^0.8, for z blades: run-out and blade
- * spacing set it, feed marks are nanometres; brittle layers chip besides (Clarke I et al.: carbide
- * chips enamel margins), times 1 + B/B0 with B = H/K_c and B0 = 4e3 1/sqrt(m). The three constants
- * are project settings: order of magnitude only.
+ * <p>Abrasive: Ra = 0.022 d g (1 + 0.3 f), d grain size, g rigidity of the bond, f share of the
+ * load that cracks: set by grit, hardly by load, as Yin L et al. (Wear 2003;255:975-989) and Dong
+ * saw; "some percent of grain size" is common practice. Blades: Ra = 0.8 um (6/z)^0.8, for z
+ * blades: run-out and blade spacing set it, feed marks are nanometres; brittle layers chip besides
+ * (Clarke I et al.: carbide chips enamel margins), times 1 + B/B0 with B = H/K_c and B0 = 4e3
+ * 1/sqrt(m). The three constants are project settings: order of magnitude only.
  *
  * <p>Damage: lateral cracks run at the floor of the plastic zone, depth 0.43 (E/H)^(2/5)
  * (P/H)^(1/2) for a grain load P (Evans and Marshall 1981; factor from memory), weighted by f;
  * where nothing cracks, the torn layer is about four times Ra.
  */
 public final class Roughness {
-  private static final double ABRASIVE_SHARE = 0.010;
-  private static final double CRACK_ROUGHENS = 1.5;
+  private static final double ABRASIVE_SHARE = 0.022;
+  private static final double CRACK_ROUGHENS = 0.3;
   private static final double SIX_BLADES_M = 0.8e-6;
   private static final double BLADE_EXPONENT = 0.8;
   private static final double CHIPPING_BRITTLENESS = 4e3;

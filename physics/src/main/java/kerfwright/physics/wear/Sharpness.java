@@ -10,6 +10,9 @@ public final class Sharpness {
   /** Below this a working part is worn out. */
   public static final double WORN_OUT = 1.0 / 3;
 
+  /** Lives after which that is reached: ln 3. */
+  public static final double LIFE_END = Math.log(3);
+
   /**
    * Loss of sharpness for one steam sterilisation of a diamond: 1 - (33.38/39.55)^(1/5) (DC060,
    * DC061).

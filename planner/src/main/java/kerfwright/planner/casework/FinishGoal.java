@@ -19,8 +19,8 @@ public final class FinishGoal {
     return switch (c.procedure()) {
       case FINISH_COMPOSITE, FINISH_CERAMIC, OCCLUSAL_ADJUSTMENT, ADHESIVE_CLEAN_UP ->
           Length.ofMicrometres(0.2);
-      case CAVITY_PREPARATION -> Length.ofMicrometres(1.0);
-      case ENAMEL_BEVEL, CROWN_PREPARATION, VENEER_PREPARATION -> Length.ofMicrometres(1.5);
+      case CAVITY_PREPARATION, CROWN_PREPARATION -> Length.ofMicrometres(1.0);
+      case ENAMEL_BEVEL, VENEER_PREPARATION -> Length.ofMicrometres(1.5);
       case ACCESS_CAVITY, CROWN_SECTIONING, AMALGAM_REMOVAL, COMPOSITE_REMOVAL, POST_EXPOSURE ->
           null;
     };

@@ -14,6 +14,7 @@ import kerfwright.planner.plan.RunnerUp;
 import kerfwright.planner.rule.EvidenceRule;
 import kerfwright.planner.rule.EvidenceRules;
 import kerfwright.planner.rule.RuleContext;
+import kerfwright.planner.sequence.Change;
 import kerfwright.planner.sequence.TimedCut;
 import kerfwright.planner.uncertainty.StepSpread;
 import kerfwright.quantity.Finding;
@@ -107,10 +108,17 @@ public final class Explanation {
   }
 
   /** The next best other instrument for a step, of another kind or size. */
-  public Optional<RunnerUp> runnerUp(int order, Candidate chosen, List<Candidate> others) {
+  public Optional<RunnerUp> runnerUp(
+      int order,
+      Candidate chosen,
+      List<Candidate> others,
+      @Nullable Candidate before,
+      @Nullable Candidate after) {
     return others.stream()
         .filter(o -> !sameType(o.instrument().properties(), chosen.instrument().properties()))
-        .min(Comparator.comparingDouble(Candidate::costS).thenComparing(Candidate::id))
+        .min(
+            Comparator.comparingDouble((Candidate o) -> cost(o, before, after))
+                .thenComparing(Candidate::id))
         .map(
             o ->
                 new RunnerUp(
@@ -118,7 +126,14 @@ public final class Explanation {
                     o.instrument().drawer(),
                     o.handpiece().id(),
                     why(chosen, o),
-                    o.costS() / Math.max(1e-9, chosen.costS())));
+                    cost(o, before, after) / Math.max(1e-9, cost(chosen, before, after))));
+  }
+
+  /** Cost of a choice with the changes it brings. */
+  private static double cost(Candidate c, @Nullable Candidate before, @Nullable Candidate after) {
+    return c.costS()
+        + (before == null ? 0 : Change.seconds(before, c))
+        + (after == null ? 0 : Change.seconds(c, after));
   }
 
   private static String why(Candidate chosen, Candidate other) {

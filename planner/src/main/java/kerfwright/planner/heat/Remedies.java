@@ -36,32 +36,27 @@ public final class Remedies {
     this.search = search;
   }
 
-  /** A sequence and the peak it reaches. */
-  public record Outcome(List<TimedCut> sequence, double peakK, List<String> taken) {
-    public Outcome {
-      sequence = List.copyOf(sequence);
-      taken = List.copyOf(taken);
-    }
-
-    public boolean holds() {
-      return peakK < WallHistory.LIMIT_K;
-    }
-  }
-
-  /** Applies remedies until the limit holds or nothing helps any more. */
-  public Outcome apply(List<TimedCut> planned) {
+  /** Applies remedies until the column's peak is below the target or nothing helps any more. */
+  public List<TimedCut> apply(List<TimedCut> planned, double targetK) {
     List<TimedCut> sequence = new ArrayList<>(planned);
-    double peak = peak(sequence);
-    for (int i = 0; i < MOST && peak >= WallHistory.LIMIT_K; i++) {
+    double peak = peakK(sequence);
+    for (int i = 0; i < MOST && peak >= targetK; i++) {
       Optional<Trial> best = bestTrial(sequence, peak);
       if (best.isEmpty()) {
         break;
       }
       sequence.set(best.get().index(), best.get().cut());
       peak = best.get().peakK();
-      taken.add(best.get().said());
+      if (!taken.contains(best.get().said())) {
+        taken.add(best.get().said());
+      }
     }
-    return new Outcome(sequence, peak, taken);
+    return sequence;
+  }
+
+  /** What was done, in words, in the order it was done. */
+  public List<String> taken() {
+    return List.copyOf(taken);
   }
 
   private record Trial(int index, TimedCut cut, double peakK, double extraS, String said) {
@@ -76,7 +71,7 @@ public final class Remedies {
       for (Change change : changes(sequence.get(i))) {
         List<TimedCut> trial = new ArrayList<>(sequence);
         trial.set(i, change.cut());
-        double reached = peak(trial);
+        double reached = peakK(trial);
         if (reached < peak - 0.01) {
           double extra = change.cut().timeS() - sequence.get(i).timeS();
           Trial found =
@@ -120,7 +115,8 @@ public final class Remedies {
     return changes;
   }
 
-  private double peak(List<TimedCut> sequence) {
+  /** The peak by the quick column. */
+  public double peakK(List<TimedCut> sequence) {
     return wall.quick(column, SequenceHeat.cuts(sequence), inputs, EVERY_S).peakK();
   }
 

@@ -11,6 +11,7 @@ import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.material.Material;
 import kerfwright.planner.casework.Procedure;
+import kerfwright.planner.choice.Forms;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.planner.rule.EvidenceRule.Choice;
@@ -43,6 +44,8 @@ public final class EvidenceRules {
         fewBladesForMetal(),
         manyBladesOnAdhesive(),
         roundedInnerCorners(),
+        straightSidesForWalls(),
+        carbideLastedInGlass(),
         fineDiamondIsSmootherOnDentineMargins(),
         fineCarbideIsSmootherOnComposite(),
         sterilisingDullsDiamonds(),
@@ -226,8 +229,8 @@ public final class EvidenceRules {
                 && diamond(c)
                 && c.candidate().segment().purpose() != Purpose.FINISH
                 && c.candidate().stroke() != Stroke.AXIAL,
-        c -> c.candidate().stroke() == Stroke.WITH_ROTATION,
-        "On a machine, cutting with rotation needed much less force and energy in glass-ceramic.",
+        c -> false,
+        "",
         "On a machine, cutting with rotation needed much less force and energy in glass-ceramic; the"
             + " hand has no machine's hold.");
   }
@@ -287,6 +290,31 @@ public final class EvidenceRules {
         c -> !c.candidate().instrument().properties().shape().leavesSharpCorner(),
         "A rounded end leaves rounded inner corners, which spare the tooth.",
         "A flat end leaves sharp inner corners.");
+  }
+
+  static EvidenceRule straightSidesForWalls() {
+    return practice(
+        "practice-straight-sides",
+        c ->
+            cuts(c)
+                && (c.context().cutCase().procedure() == Procedure.CROWN_PREPARATION
+                    || c.context().cutCase().procedure() == Procedure.VENEER_PREPARATION),
+        c ->
+            !Forms.wrongFor(c.context().cutCase(), c.candidate().instrument().properties().shape()),
+        "A straight or tapered side makes wall and finish line in one.",
+        "Walls and finish lines are made with a straight or tapered side.");
+  }
+
+  static EvidenceRule carbideLastedInGlass() {
+    return read(
+        "test-carbide-lasts-in-glass",
+        "fais-2009",
+        c -> cuts(c) && material(c).group() == Material.Group.CERAMIC,
+        c -> kind(c) == InstrumentKind.CARBIDE,
+        "One carbide cut 0.26 g of glass in half an hour on a bench: its edges may last longer than"
+            + " the plan takes.",
+        "One carbide cut 0.26 g of glass in half an hour on a bench: carbide may last longer in"
+            + " ceramic than the trade says.");
   }
 
   static EvidenceRule fineDiamondIsSmootherOnDentineMargins() {

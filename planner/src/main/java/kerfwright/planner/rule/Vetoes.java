@@ -20,7 +20,9 @@ public final class Vetoes {
     return List.of(
         new SofterThanTheWorkCannotCut(),
         new KeptSurfaceIsNotCutAsFastAsWhatCoversIt(),
-        new SlipStaysInsideTheMargin());
+        new NeverADiamondOnAdhesive(),
+        new SlipStaysInsideTheMargin(),
+        new FinishingStartsFine());
   }
 
   /** A tool needs about 1.2 times the hardness of the layer. */
@@ -139,6 +141,65 @@ public final class Vetoes {
                   "would go %.2f mm too deep before the hand reacts, half of the %.2f mm kept are allowed",
                   c.slipM() * 1e3,
                   segment.marginM() * 1e3)));
+    }
+  }
+
+  /** What finishes a surface leaves Ra 2 micrometres or less: fine grit or many blades. */
+  static final class FinishingStartsFine implements Veto {
+    private static final double ROUGHEST_M = 2e-6;
+
+    @Override
+    public String code() {
+      return "too-rough-for-finishing";
+    }
+
+    @Override
+    public Basis basis() {
+      return Basis.COMMON_PRACTICE;
+    }
+
+    @Override
+    public List<SourceKey> sources() {
+      return List.of(SourceKey.COMMON_PRACTICE);
+    }
+
+    @Override
+    public Optional<Exclusion> against(Candidate c, RuleContext context) {
+      if (c.segment().purpose() != Purpose.FINISH || c.raM() <= ROUGHEST_M) {
+        return Optional.empty();
+      }
+      return Optional.of(
+          new Exclusion(
+              code(),
+              String.format(
+                  Locale.ROOT, "leaves Ra %.1f um, too rough for finishing", c.raM() * 1e6)));
+    }
+  }
+
+  /** Bracket adhesive over enamel is never taken off with a diamond: it scratches the enamel. */
+  static final class NeverADiamondOnAdhesive implements Veto {
+    @Override
+    public String code() {
+      return "diamond-on-adhesive";
+    }
+
+    @Override
+    public Basis basis() {
+      return Basis.COMMON_PRACTICE;
+    }
+
+    @Override
+    public List<SourceKey> sources() {
+      return List.of(SourceKey.COMMON_PRACTICE);
+    }
+
+    @Override
+    public Optional<Exclusion> against(Candidate c, RuleContext context) {
+      boolean diamond = c.instrument().properties().kind().isDiamond();
+      return diamond && context.guardsEnamelUnderAdhesive()
+          ? Optional.of(
+              new Exclusion(code(), "is a diamond and would scratch the enamel that must stay"))
+          : Optional.empty();
     }
   }
 }

@@ -19,6 +19,7 @@ import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Exclusion;
+import kerfwright.planner.choice.Forms;
 import kerfwright.planner.choice.Segment;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
@@ -40,11 +41,13 @@ import org.jspecify.annotations.Nullable;
 public final class CandidateSearch {
   private static final double[] SPEED_SHARES = {1, 0.75, 0.5, 0.25};
   private static final double[] BULK_LOADS_N = {0.3, 0.5, 0.75, 1.0};
-  private static final double[] LIGHT_LOADS_N = {0.2, 0.3, 0.5};
+  private static final double[] OPEN_LOADS_N = {0.3, 0.5, 0.75, 1.0, 1.5};
+  private static final double[] LIGHT_LOADS_N = {0.2, 0.3, 0.4, 0.5};
   private static final double CONTROLLABLE_PULL_N = 0.25;
   private static final double REACTION_S = 0.3;
   private static final double SIDE_DEPTH_M = 50e-6;
   private static final double FINISH_DEPTH_M = 20e-6;
+  private static final double OVERLAP = 1.2;
   private static final double PITCH_SHARE = 0.25;
 
   private final CutCase cutCase;
@@ -130,7 +133,7 @@ public final class CandidateSearch {
     Exclusion why = null;
     double highest = HardLimits.highestRpm(instrument, handpiece);
     for (double share : SPEED_SHARES) {
-      for (double load : loads(segment.purpose())) {
+      for (double load : loads(segment)) {
         for (Stroke stroke : strokes(instrument, segment)) {
           Trial trial = at(instrument, handpiece, segment, share * highest, load, stroke);
           if (trial.candidate() == null) {
@@ -162,8 +165,11 @@ public final class CandidateSearch {
     return null;
   }
 
-  private static double[] loads(Purpose purpose) {
-    return purpose == Purpose.BULK ? BULK_LOADS_N : LIGHT_LOADS_N;
+  private double[] loads(Segment segment) {
+    if (segment.purpose() != Purpose.BULK || segment.wholeBelow()) {
+      return LIGHT_LOADS_N;
+    }
+    return cutCase.outline().shape().walled() ? BULK_LOADS_N : OPEN_LOADS_N;
   }
 
   private static List<Stroke> strokes(Instrument instrument, Segment segment) {
@@ -230,16 +236,18 @@ public final class CandidateSearch {
     OperatingPoint point = new OperatingPoint(load, rim, flow, instrument.part().sharpness());
     CutResult cut = instrument.part().cut(work, contact, point);
     double volume = segment.volumeM3();
-    double lives = volume * instrument.part().livesPerM3(work);
-    double mean = cut.removalM3PerS() * Sharpness.meanOver(lives);
-    double cutS = volume / mean;
-    double ra = instrument.part().raM(work, cut) + ridge(instrument, segment);
+    double lives = volume * instrument.part().livesPerM3(work, rim);
+    double mean = cut.removalM3PerS() * Sharpness.meanOver(Math.min(lives, Sharpness.LIFE_END));
+    double cutS = volume / mean * passesOverlap(contact);
+    Substance left =
+        segment.wholeBelow() && segment.below() != null ? segment.below().typical() : work;
+    double ra = instrument.part().raM(left, cut) + ridge(instrument, segment);
     double damage =
         instrument.part() instanceof AbrasivePart
             ? Roughness.damageDepthM(ra, cut.unitLoadN(), cut.brittleShare(), work)
             : Roughness.damageDepthM(ra, 0, 0, work);
-    double slip = slip(instrument, segment, contact, point, cut);
-    double risk = risk(instrument, segment, damage, slip);
+    double slip = slip(instrument, segment, contact, point, cut) * runAway(stroke);
+    double risk = risk(instrument, segment, cut, damage, slip);
     Pace pace = Pace.usual(segment.purpose(), flow);
     return new Candidate(
         instrument,
@@ -260,16 +268,18 @@ public final class CandidateSearch {
         cutS,
         pace.pausesS(cutS),
         risk,
-        lives * Prices.LIFE_S);
+        Prices.ofWear(instrument.properties().kind(), lives));
   }
 
   /**
-   * How the head meets the stretch. At the tip speed grows from zero, so its mean diameter counts.
+   * How the head meets the stretch. At the tip speed grows from zero, so a mean diameter counts,
+   * less where the end is flat and chips cannot get out (project settings).
    */
   static Engagement contact(Instrument instrument, Segment segment) {
     double diameter = instrument.properties().headDiameter().metres();
     if (segment.punch()) {
-      return new Engagement(diameter * 2 / 3, diameter / 2, SIDE_DEPTH_M);
+      double share = instrument.properties().shape().leavesSharpCorner() ? 0.5 : 2.0 / 3;
+      return new Engagement(diameter * share, diameter / 2, SIDE_DEPTH_M);
     }
     double side =
         Math.max(
@@ -280,10 +290,17 @@ public final class CandidateSearch {
     return new Engagement(diameter, Math.max(0.2e-3, Math.min(side, segment.engagedM())), depth);
   }
 
-  /** Ridges a ball leaves on a wall: 0.26 of their height counts as Ra. */
+  /**
+   * Ridges between passes, 0.26 of their height counts as Ra: a ball leaves them on any surface, a
+   * domed or pointed end on the floor of a cavity.
+   */
   private double ridge(Instrument instrument, Segment segment) {
-    boolean wall = cutCase.outline().shape().walled() && segment.purpose() != Purpose.POLISH;
-    if (!wall || instrument.properties().shape() != ShapeFamily.ROUND) {
+    ShapeFamily shape = instrument.properties().shape();
+    boolean floor =
+        cutCase.procedure() == Procedure.CAVITY_PREPARATION
+            && cutCase.outline().shape().walled()
+            && !shape.levelEnd();
+    if (segment.purpose() == Purpose.POLISH || (shape != ShapeFamily.ROUND && !floor)) {
       return 0;
     }
     double diameter = instrument.properties().headDiameter().metres();
@@ -312,19 +329,35 @@ public final class CandidateSearch {
     return below.removalM3PerS() / foot * REACTION_S;
   }
 
-  private double risk(Instrument instrument, Segment segment, double damageM, double slipM) {
+  /** On an open surface a head shorter than the surface is wide goes over part of it twice. */
+  private double passesOverlap(Engagement contact) {
+    boolean whole =
+        cutCase.outline().shape().walled()
+            || contact.engagedLengthM() >= 0.95 * cutCase.outline().width().metres();
+    return whole ? 1 : OVERLAP;
+  }
+
+  /** Pulled on, the instrument goes twice as far before the hand reacts (project setting). */
+  private static double runAway(Stroke stroke) {
+    return stroke == Stroke.WITH_ROTATION ? 2 : 1;
+  }
+
+  private double risk(
+      Instrument instrument, Segment segment, CutResult cut, double damageM, double slipM) {
     double enamel =
         segment.wholeBelow() && cutCase.procedure() == Procedure.ADHESIVE_CLEAN_UP
-            ? slipM * Prices.ENAMEL_S_PER_M
+            ? (slipM + damageM) * Prices.ENAMEL_S_PER_M
             : 0;
     boolean stays =
         cutCase.procedure() != Procedure.CROWN_SECTIONING && segment.material().group().stays();
-    double damage = stays ? damageM * Prices.DAMAGE_S_PER_M : 0;
+    double damage = stays ? damageM * cut.brittleShare() * Prices.DAMAGE_S_PER_M : 0;
     double corner =
         cutCase.procedure() == Procedure.CAVITY_PREPARATION
                 && instrument.properties().shape().leavesSharpCorner()
             ? Prices.SHARP_CORNER_S
             : 0;
-    return enamel + damage + corner + slipM * Prices.SLIP_S_PER_M;
+    double form =
+        Forms.wrongFor(cutCase, instrument.properties().shape()) ? Prices.WRONG_FORM_S : 0;
+    return enamel + damage + corner + form + slipM * Prices.SLIP_S_PER_M;
   }
 }

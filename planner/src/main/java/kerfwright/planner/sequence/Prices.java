@@ -1,18 +1,20 @@
 package kerfwright.planner.sequence;
 
+import kerfwright.catalogue.instrument.InstrumentKind;
+
 /**
  * What wear, changes and risk are worth in seconds of chair time. All project settings, open to the
  * practice's own figures.
  */
 final class Prices {
-  /** One whole instrument. */
-  static final double LIFE_S = 60;
+  private static final double LIFE_S = 60;
+  private static final double SINTERED_COSTS_MORE = 3;
 
   /** Another instrument in the same handpiece. */
-  static final double CHANGE_S = 15;
+  static final double CHANGE_S = 20;
 
   /** Another handpiece as well. */
-  static final double HANDPIECE_S = 25;
+  static final double HANDPIECE_S = 30;
 
   /** A tenth of a millimetre too deep. */
   static final double SLIP_S_PER_M = 10 / 100e-6;
@@ -23,8 +25,17 @@ final class Prices {
   /** A sharp inner corner left in a cavity. */
   static final double SHARP_CORNER_S = 12;
 
+  /** A wall shaped with a head that has no straight side. */
+  static final double WRONG_FORM_S = 60;
+
   /** A micrometre of sound enamel lost. */
-  static final double ENAMEL_S_PER_M = 3 / 1e-6;
+  static final double ENAMEL_S_PER_M = 20 / 1e-6;
 
   private Prices() {}
+
+  /** Wear of a step: its share of an instrument. */
+  static double ofWear(InstrumentKind kind, double lives) {
+    double life = kind == InstrumentKind.SINTERED_DIAMOND ? SINTERED_COSTS_MORE * LIFE_S : LIFE_S;
+    return lives * life;
+  }
 }

@@ -27,6 +27,8 @@ public record Segments(List<Segment> cuts, @Nullable Keep keep, @Nullable Layer 
   private static final double APPROACH_SHARE = 0.3;
   private static final double APPROACH_MOST_M = 0.5e-3;
   private static final double PUNCH_WIDTH_SHARE = 0.6;
+  private static final double THIN_M = 0.15e-3;
+  private static final double FILM_M = 0.5e-3;
   private static final double THINNEST_M = 1e-6;
 
   public Segments {
@@ -46,11 +48,11 @@ public record Segments(List<Segment> cuts, @Nullable Keep keep, @Nullable Layer 
       double left = kept && keep != null && keep.atLeast() != null ? keep.atLeast().metres() : 0;
       double cut = kept && keep != null && keep.all() ? 0 : Math.max(0, thick - left);
       if (cut > THINNEST_M) {
-        boolean last = kept || i == c.layers().size() - 1 || nextIsKept(c, i, keep);
+        boolean last = kept || i == c.layers().size() - 1 || nextStaysWhole(c, i, keep);
         Layer under = kept || i + 1 >= c.layers().size() ? null : c.layers().get(i + 1);
         Material below = kept ? layer.material() : under == null ? null : under.material();
         double margin = last ? margin(kept ? left : -1, under) : Double.POSITIVE_INFINITY;
-        boolean whole = !kept && nextIsKept(c, i, keep) && keep != null && keep.all();
+        boolean whole = !kept && nextStaysWhole(c, i, keep);
         add(cuts, c, i, layer.material(), depth, depth + cut, below, last, margin, whole);
       }
       depth += cut;
@@ -69,8 +71,9 @@ public record Segments(List<Segment> cuts, @Nullable Keep keep, @Nullable Layer 
     return under == null ? Double.POSITIVE_INFINITY : under.thickness().typical().metres();
   }
 
-  private static boolean nextIsKept(CutCase c, int i, @Nullable Keep keep) {
+  private static boolean nextStaysWhole(CutCase c, int i, @Nullable Keep keep) {
     return keep != null
+        && keep.all()
         && i + 1 < c.layers().size()
         && c.layers().get(i + 1).material().id().equals(keep.materialId());
   }
@@ -95,7 +98,7 @@ public record Segments(List<Segment> cuts, @Nullable Keep keep, @Nullable Layer 
       return;
     }
     double approach =
-        last && !Double.isInfinite(margin)
+        last && !Double.isInfinite(margin) && to - from > (whole ? FILM_M : THIN_M)
             ? Math.min(APPROACH_MOST_M, APPROACH_SHARE * (to - from))
             : 0;
     double bulkTo = to - approach;
@@ -128,8 +131,8 @@ public record Segments(List<Segment> cuts, @Nullable Keep keep, @Nullable Layer 
             area - punchArea,
             wall,
             below,
-            Double.POSITIVE_INFINITY,
-            false));
+            approach > 0 ? Double.POSITIVE_INFINITY : margin,
+            approach <= 0 && whole));
     if (approach > 0) {
       double height = c.outline().shape().walled() ? Math.max(approach, 0.3e-3) : wall;
       cuts.add(
@@ -149,7 +152,9 @@ public record Segments(List<Segment> cuts, @Nullable Keep keep, @Nullable Layer 
   }
 
   private static boolean finishes(Procedure procedure) {
-    return procedure == Procedure.FINISH_COMPOSITE || procedure == Procedure.FINISH_CERAMIC;
+    return procedure == Procedure.FINISH_COMPOSITE
+        || procedure == Procedure.FINISH_CERAMIC
+        || procedure == Procedure.OCCLUSAL_ADJUSTMENT;
   }
 
   private static boolean punches(CutCase c) {

@@ -20,9 +20,13 @@ public final class ShortestSequence {
    * The cheapest choice for each stretch.
    *
    * @param stretches candidates for each stretch, none empty
+   * @param besides what a choice costs besides its own cost, seconds
    * @param afterwards what still has to be paid after the last one, seconds (finishing)
    */
-  public static List<Candidate> of(List<Found> stretches, ToDoubleFunction<Candidate> afterwards) {
+  public static List<Candidate> of(
+      List<Found> stretches,
+      ToDoubleFunction<Candidate> besides,
+      ToDoubleFunction<Candidate> afterwards) {
     List<Map<Candidate, Candidate>> cameFrom = new ArrayList<>();
     Map<Candidate, Double> before = Map.of();
     for (Found stretch : stretches) {
@@ -31,7 +35,7 @@ public final class ShortestSequence {
       Best best = new Best(before);
       for (Candidate c : stretch.candidates()) {
         Way way = best.into(c);
-        now.put(c, c.costS() + way.cost());
+        now.put(c, c.costS() + besides.applyAsDouble(c) + way.cost());
         if (way.from() != null) {
           from.put(c, way.from());
         }

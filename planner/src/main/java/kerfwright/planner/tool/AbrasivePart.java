@@ -23,8 +23,8 @@ public record AbrasivePart(AbrasiveTool tool, double reserveLayers, double sharp
   }
 
   @Override
-  public double livesPerM3(Substance work) {
-    return GrainWear.livesPerM3(work, tool.grainSizeM(), reserveLayers);
+  public double livesPerM3(Substance work, double rimSpeedMPerS) {
+    return GrainWear.livesPerM3(work, tool.grainSizeM(), reserveLayers, rimSpeedMPerS);
   }
 
   @Override

@@ -22,7 +22,7 @@ public record BladedPart(BladedTool tool, double sharpness) implements WorkingPa
   }
 
   @Override
-  public double livesPerM3(Substance work) {
+  public double livesPerM3(Substance work, double rimSpeedMPerS) {
     return EdgeWear.livesPerM3(work, tool.hardnessPa());
   }
 

@@ -14,7 +14,7 @@ public sealed interface WorkingPart permits AbrasivePart, BladedPart {
   double raM(Substance work, CutResult cut);
 
   /** Share of its life used by a volume, 1/m3. */
-  double livesPerM3(Substance work);
+  double livesPerM3(Substance work, double rimSpeedMPerS);
 
   /** Force along the rim over load. */
   double forceRatio();

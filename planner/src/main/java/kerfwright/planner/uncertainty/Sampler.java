@@ -168,9 +168,13 @@ public final class Sampler {
     double from = depths.sampledM(segment.layer(), segment.fromM());
     double to = depths.sampledM(segment.layer(), segment.toM());
     double volume = Math.max(1e-13, segment.areaM2() * (to - from));
-    double lives = volume * instrument.part().livesPerM3(work);
-    double rate = Math.max(1e-15, cut.removalM3PerS() * factor * Sharpness.meanOver(lives));
-    double cutting = volume / rate;
+    double lives = volume * instrument.part().livesPerM3(work, rim);
+    double rate =
+        Math.max(
+            1e-15,
+            cut.removalM3PerS() * factor * Sharpness.meanOver(Math.min(lives, Sharpness.LIFE_END)));
+    double overlap = c.cutS() * c.meanRemovalM3PerS() / c.segment().volumeM3();
+    double cutting = volume / rate * overlap;
     double[] values = {
       rpm,
       rim,

@@ -1,0 +1,126 @@
+package kerfwright.catalogue.number;
+
+import static java.util.Objects.requireNonNull;
+
+import kerfwright.catalogue.instrument.Characteristic;
+import kerfwright.catalogue.instrument.GritClass;
+import kerfwright.catalogue.instrument.Grits;
+import kerfwright.catalogue.instrument.InstrumentKind;
+import kerfwright.quantity.Basis;
+import org.jspecify.annotations.Nullable;
+
+/** Grit of an abrasive instrument, blades and cross cuts of a bur. */
+final class GritAndBlades extends RowPart {
+  GritAndBlades(RowPart row) {
+    super(row);
+  }
+
+  @Nullable GritClass grit(@Nullable InstrumentKind kind) {
+    Characteristic told = fitting(kind);
+    GritClass fromNumber = told == null ? null : told.grit();
+    GritClass typed = row.grit().isEmpty() ? null : Grits.find(row.grit()).orElse(null);
+    if (!row.grit().isEmpty() && kind != null && kind.bladed()) {
+      read.fault("grit", row.grit(), "blank for a " + kind.label() + "; give blades instead");
+      return null;
+    }
+    if (!row.grit().isEmpty() && typed == null) {
+      read.fault(
+          "grit",
+          row.grit(),
+          "a grit class, its ISO code or its ring colour; " + Grits.hint(row.grit()));
+      return null;
+    }
+    if (typed != null && fromNumber != null && typed != fromNumber) {
+      read.fault(
+          "grit",
+          row.grit(),
+          "what the number says: "
+              + number().number().characteristic()
+              + " is "
+              + fromNumber.label(),
+          fromNumber.label());
+    }
+    if (typed == null && fromNumber != null && told != null) {
+      noteMemory(
+          "grit " + fromNumber.label() + " from characteristic " + told.code(),
+          told.provenance().basis());
+    }
+    if (typed == null && fromNumber == null && kind != null && kind.isDiamond()) {
+      assumed.add("grit is not known");
+    }
+    return typed != null ? typed : fromNumber;
+  }
+
+  @Nullable Integer blades(@Nullable InstrumentKind kind) {
+    Integer typed = read.whole("blades", row.blades(), 2, 60);
+    if (kind == null) {
+      return typed;
+    }
+    if (!kind.bladed()) {
+      if (!row.blades().isEmpty()) {
+        read.fault("blades", row.blades(), "blank for a " + kind.label() + ", which has no blades");
+      }
+      return null;
+    }
+    Characteristic told = fitting(kind);
+    Integer usual = told == null ? null : told.usualBlades();
+    Basis basis = told == null ? null : told.usualBladesBasis();
+    if (typed != null) {
+      if (usual != null && (usual >= 12) != (typed >= 12)) {
+        assumed.add(
+            "blades "
+                + typed
+                + " as listed, though toothing "
+                + requireNonNull(told).code()
+                + " usually has "
+                + usual);
+      }
+      return typed;
+    }
+    if (us != null && us.bladesLow() != null) {
+      Integer low = us.bladesLow();
+      Integer high = us.bladesHigh();
+      String range = low.equals(high) ? "" : " (usual " + low + " to " + high + ")";
+      assumed.add(
+          "blades "
+              + low
+              + range
+              + ", usual for US No. "
+              + us.number()
+              + " ("
+              + us.provenance().basis().label()
+              + ")");
+      return low;
+    }
+    if (usual != null && basis != null && told != null) {
+      assumed.add(
+          "blades " + usual + ", usual for toothing " + told.code() + " (" + basis.label() + ")");
+      return usual;
+    }
+    if (!read.faulty("blades")) {
+      assumed.add("number of blades is not known");
+    }
+    return null;
+  }
+
+  boolean crossCut() {
+    Characteristic told = number == null ? null : number.characteristic();
+    return told != null && told.crossCut() || us != null && us.crossCut();
+  }
+
+  /** The characteristic of the number; one that cannot belong to this kind is a fault, once. */
+  private @Nullable Characteristic fitting(@Nullable InstrumentKind kind) {
+    Characteristic told = number == null || number.rootCanal() ? null : number.characteristic();
+    if (told == null || kind == null || told.appliesTo().fits(kind)) {
+      return told;
+    }
+    boolean kindFits = number().workingPart() == null;
+    if (kindFits && !read.faulty("kind")) {
+      read.fault(
+          "kind",
+          row.kind(),
+          "what the number says: " + told.code() + " is for " + told.appliesTo().label());
+    }
+    return null;
+  }
+}

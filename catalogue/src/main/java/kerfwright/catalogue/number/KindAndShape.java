@@ -1,0 +1,126 @@
+package kerfwright.catalogue.number;
+
+import static java.util.Objects.requireNonNull;
+
+import kerfwright.catalogue.instrument.InstrumentKind;
+import kerfwright.catalogue.instrument.InstrumentShape;
+import kerfwright.catalogue.instrument.ShapeFamily;
+import kerfwright.catalogue.instrument.Shapes;
+import kerfwright.catalogue.instrument.WorkingPart;
+import org.jspecify.annotations.Nullable;
+
+/** Kind and shape of a row: columns, number and US size must agree. */
+final class KindAndShape extends RowPart {
+  KindAndShape(RowPart row) {
+    super(row);
+  }
+
+  record ResolvedShape(ShapeFamily family, String name, InstrumentShape shape) {}
+
+  @Nullable InstrumentKind kind() {
+    InstrumentKind typed = read.kind(row.kind());
+    WorkingPart part = number == null ? null : number.workingPart();
+    if (number != null && number.rootCanal()) {
+      read.fault(
+          "iso",
+          row.iso(),
+          "a cutting, finishing or polishing instrument; the shape is one of a"
+              + " root-canal instrument");
+    }
+    if (typed != null && us != null && !typed.bladed()) {
+      read.fault("us", row.us(), "blank, because US sizes are of burs and kind says " + typed.id());
+    }
+    boolean told = part != null && !part.kinds().isEmpty();
+    if (typed != null) {
+      if (told && !requireNonNull(part).kinds().contains(typed)) {
+        read.fault(
+            "kind",
+            row.kind(),
+            "what the number says: " + part.group() + " is " + part.inWords(),
+            part.kinds().get(0).id());
+      }
+      return typed;
+    }
+    if (told) {
+      InstrumentKind first = requireNonNull(part).kinds().get(0);
+      if (part.kinds().size() > 1
+          && first != InstrumentKind.DIAMOND
+          && first != InstrumentKind.SINTERED_DIAMOND) {
+        assumed.add("kind " + first.id() + " from material group " + part.group());
+      }
+      if (us != null && !first.bladed()) {
+        read.fault("us", row.us(), "blank, because the number is of no bur: " + part.inWords());
+      }
+      return first;
+    }
+    if (!read.faulty("kind") && !read.faulty("iso")) {
+      read.fault(
+          "kind",
+          "",
+          "one of "
+              + String.join(", ", InstrumentKind.ids())
+              + " (neither a US size nor the short form of a number tells)");
+    }
+    return null;
+  }
+
+  @Nullable ResolvedShape shape() {
+    InstrumentShape typed = read.shape(row.shape());
+    InstrumentShape told = number == null || number.rootCanal() ? null : number.shape();
+    InstrumentShape found = told != null ? told : typed;
+    if (told != null && typed != null) {
+      boolean sameCode = typed.code().isEmpty() || typed.code().equals(told.code());
+      if (typed.family() != told.family() || !sameCode) {
+        read.fault(
+            "shape",
+            row.shape(),
+            "what the number says: " + told.code() + " " + told.name(),
+            told.code());
+      }
+    }
+    if (us != null) {
+      ShapeFamily other = found == null ? null : found.family();
+      if (other != null && other != us.family() && !related(other, us.family())) {
+        read.fault(
+            number != null && told != null ? "us" : "shape",
+            number != null && told != null ? row.us() : row.shape(),
+            "the same shape: US No. "
+                + us.number()
+                + " is "
+                + us.shapeName()
+                + ", not "
+                + other.label());
+      }
+      if (found == null) {
+        String code = us.isoShape();
+        found = code == null ? Shapes.ofFamily(us.family()) : Shapes.byCode(code).orElseThrow();
+        noteMemory(
+            "shape " + us.shapeName() + " from US No. " + us.number(), us.provenance().basis());
+        return new ResolvedShape(us.family(), us.shapeName(), found);
+      }
+    }
+    if (found == null) {
+      if (!read.faulty("shape") && !read.faulty("iso") && !read.faulty("us")) {
+        String unknown =
+            number == null
+                ? ""
+                : "; shape " + number.number().shape() + " of the number is unknown";
+        read.fault("shape", "", "an ISO 6360 shape code or a shape name" + unknown);
+      }
+      return null;
+    }
+    if (told != null) {
+      noteMemory("shape " + told.code() + " read as " + told.name(), told.provenance().basis());
+    }
+    return new ResolvedShape(requireNonNull(found.family()), found.name(), found);
+  }
+
+  /** Pear forms share their codes loosely between long and short. */
+  private static boolean related(ShapeFamily a, ShapeFamily b) {
+    return pear(a) && pear(b);
+  }
+
+  private static boolean pear(ShapeFamily family) {
+    return family == ShapeFamily.PEAR || family == ShapeFamily.PEAR_ELONGATED;
+  }
+}

@@ -1,0 +1,57 @@
+package kerfwright.catalogue.number;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import kerfwright.quantity.Basis;
+import org.jspecify.annotations.Nullable;
+
+/** A row being resolved: its columns, what its number and US size say, and what was noted. */
+class RowPart {
+  final DrawerFields row;
+  final FieldReader read;
+  final List<String> assumed;
+  final @Nullable NumberExplanation number;
+  final @Nullable UsSize us;
+
+  RowPart(DrawerFields row) {
+    this.row = row;
+    this.read = new FieldReader();
+    this.assumed = new ArrayList<>();
+    this.number = read.number(row.iso());
+    this.us = read.usSize(row.us());
+  }
+
+  RowPart(RowPart other) {
+    this.row = other.row;
+    this.read = other.read;
+    this.assumed = other.assumed;
+    this.number = other.number;
+    this.us = other.us;
+  }
+
+  void noteMemory(String what, Basis basis) {
+    if (basis == Basis.FROM_MEMORY) {
+      assumed.add(what + " (" + basis.label() + ")");
+    }
+  }
+
+  NumberExplanation number() {
+    return requireNonNull(number);
+  }
+
+  UsSize us() {
+    return requireNonNull(us);
+  }
+
+  static String mm(double millimetres) {
+    return plain(millimetres) + " mm";
+  }
+
+  static String plain(double millimetres) {
+    String text = String.format(Locale.ROOT, "%.2f", millimetres);
+    return text.endsWith("0") ? text.substring(0, text.length() - 1) : text;
+  }
+}

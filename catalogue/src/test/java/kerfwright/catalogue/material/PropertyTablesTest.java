@@ -1,0 +1,71 @@
+package kerfwright.catalogue.material;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.StringReader;
+import java.util.List;
+import kerfwright.catalogue.source.Sources;
+import kerfwright.catalogue.table.Faults;
+import kerfwright.catalogue.table.Table;
+import org.junit.jupiter.api.Test;
+
+class PropertyTablesTest {
+  private final Faults faults = new Faults();
+
+  @Test
+  void aSoundRowIsRead() {
+    assertEquals(1, published("a,enamel,hardness,1,2,3,GPa,,park-2008,,seen,yes,").size());
+    assertTrue(faults.found().isEmpty());
+  }
+
+  @Test
+  void anUnknownUnitIsAFault() {
+    published("a,enamel,hardness,1,2,3,HV,,park-2008,,seen,yes,");
+    assertEquals("t.csv:2, column unit: 'HV' must be GPa", faults.found().get(0).toString());
+  }
+
+  @Test
+  void anUnknownSourceIsAFault() {
+    published("a,enamel,hardness,1,2,3,GPa,,nobody-1900,,seen,yes,");
+    assertTrue(faults.found().get(0).expected().contains("not in the register"));
+  }
+
+  @Test
+  void anUnknownPropertyAndMaterialAreFaults() {
+    published("a,granite,colour,1,2,3,GPa,,park-2008,,seen,yes,");
+    assertEquals(
+        List.of("material", "quantity"), faults.found().stream().map(f -> f.column()).toList());
+  }
+
+  @Test
+  void aValueWithoutSourceMustBeAProjectSettingWithAReason() {
+    inputs("a,enamel,hardness,1,2,3,GPa,,,,from_memory,");
+    inputs("a,enamel,hardness,1,2,3,GPa,,,,project_setting,");
+    assertEquals(List.of("source", "note"), faults.found().stream().map(f -> f.column()).toList());
+  }
+
+  @Test
+  void aModelInputNeedsAllThreeNumbersAndKnownRows() {
+    inputs("a,enamel,hardness,1,,3,GPa,ghost-1,park-2008,,seen,");
+    assertEquals(
+        List.of("low", "taken_from"), faults.found().stream().map(f -> f.column()).toList());
+  }
+
+  private List<PropertyTables.Published> published(String row) {
+    String text = String.join(",", PropertyTables.PUBLISHED) + "\n" + row + "\n";
+    return PropertyTables.published(
+        Table.parse("t.csv", new StringReader(text), PropertyTables.PUBLISHED, faults),
+        List.of("enamel"),
+        Sources.packaged());
+  }
+
+  private void inputs(String row) {
+    String text = String.join(",", PropertyTables.INPUT) + "\n" + row + "\n";
+    PropertyTables.inputs(
+        Table.parse("t.csv", new StringReader(text), PropertyTables.INPUT, faults),
+        List.of("enamel"),
+        List.of(),
+        Sources.packaged());
+  }
+}
