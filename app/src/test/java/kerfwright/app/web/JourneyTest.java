@@ -56,7 +56,7 @@ class JourneyTest {
         .click();
     fillIn(page);
     Locator preview = page.locator("#preview");
-    PlaywrightAssertions.assertThat(preview).containsText("Pulp wall rises by");
+    PlaywrightAssertions.assertThat(preview).containsText("pulp wall rises by");
     PlaywrightAssertions.assertThat(preview).containsText("With the usual layers");
     Browser.shoot(page, "case-filled-in");
     page.locator("p.actions button").click();
@@ -107,6 +107,19 @@ class JourneyTest {
     PlaywrightAssertions.assertThat(page.locator("fieldset.layer")).hasCount(before);
     assertEquals("K-7001", page.getByLabel("Case reference").inputValue());
     PlaywrightAssertions.assertThat(page.locator("#preview")).containsText("Open the plan");
+  }
+
+  @Test
+  void whatIsMissingStaysToldAfterThePlanWasAskedFor() {
+    Page page = browser.page();
+    page.navigate(app.address("/case"));
+    page.waitForTimeout(700);
+    PlaywrightAssertions.assertThat(page.locator("#fault-procedure")).isEmpty();
+    page.locator("p.actions button").click();
+    PlaywrightAssertions.assertThat(page.locator("#fault-procedure")).containsText("is missing");
+    page.getByLabel("Case reference").fill("K-7003");
+    PlaywrightAssertions.assertThat(page.locator("#fault-case")).isEmpty();
+    PlaywrightAssertions.assertThat(page.locator("#fault-procedure")).containsText("is missing");
   }
 
   @Test
