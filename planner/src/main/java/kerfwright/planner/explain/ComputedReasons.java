@@ -96,11 +96,11 @@ final class ComputedReasons {
             "model-chip",
             String.format(
                 Locale.ROOT,
-                "%.0f of its %d blades cut at this load, each lifting a chip of %s nm; %s of the edge's"
+                "%.0f of its %d blades cut at this load, each lifting a chip of %s; %s of the edge's"
                     + " work lifts chips, the rest ploughs.",
                 cutting,
                 part.tool().blades(),
-                Words.figure(c.cut().chipThicknessM() * 1e9),
+                Words.thickness(c.cut().chipThicknessM()),
                 percent(c.cut().chipShare())),
             lifts,
             "enamel-carbide-2019"));
