@@ -40,6 +40,9 @@ final class DaySearch {
   DayPlan run() {
     board.offer(FirstPlan.of(view, limits.seed()));
     anneal();
+    if (progress.stopped()) {
+      return board.plan();
+    }
     if (!NativeSolver.available()) {
       return new BeamDayPlanner().goOn(view, limits, board, progress::stopped);
     }
@@ -53,7 +56,9 @@ final class DaySearch {
     ready.hint(board.best());
     ready.model.minimize(ready.loads());
     solve(Goal.LOADS, ready.model, ready::read, timeLeft() * LOADS_SHARE);
-    wear();
+    if (!progress.stopped()) {
+      wear();
+    }
     return board.plan();
   }
 
@@ -81,12 +86,12 @@ final class DaySearch {
     int n = view.types.size();
     int[] least = new int[n];
     int sum = 0;
-    for (int k = 0; k < n; k++) {
+    for (int k = 0; k < n && timeLeft() > 0; k++) {
       least[k] = byType.least(k, timeLeft() / (2 * (n - k)));
       sum += least[k];
     }
     board.bound(Goal.WEAR, sum);
-    for (int k = 0; k < n; k++) {
+    for (int k = 0; k < n && timeLeft() > 0; k++) {
       Timetable t = board.best().copy(view);
       if (byType.improve(t, k, least[k], timeLeft() / (2 * (n - k)))) {
         t.trim(view);
