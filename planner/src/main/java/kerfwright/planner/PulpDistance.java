@@ -3,7 +3,6 @@ package kerfwright.planner;
 import java.util.Locale;
 import java.util.Optional;
 import kerfwright.planner.casework.CutCase;
-import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.sequence.Segments;
@@ -54,10 +53,5 @@ final class PulpDistance {
       top += thick;
     }
     return left;
-  }
-
-  static boolean filledIn(CutCase c, Segments segments) {
-    Keep keep = segments.keep();
-    return c.keep() == null && keep != null;
   }
 }
