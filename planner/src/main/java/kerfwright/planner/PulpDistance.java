@@ -2,6 +2,7 @@ package kerfwright.planner;
 
 import java.util.Locale;
 import java.util.Optional;
+import kerfwright.catalogue.limit.SafetyLimits;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Procedure;
@@ -15,7 +16,7 @@ import kerfwright.quantity.SourceKey;
  * means to reach the chamber and is exempt.
  */
 final class PulpDistance {
-  static final double LEAST_M = 0.5e-3;
+  static final double LEAST_M = SafetyLimits.packaged().remainingDentine().metres();
 
   private PulpDistance() {}
 
