@@ -93,6 +93,12 @@ class RuleOutcomesTest {
             .outline(Outline.Shape.PATCH, 4, 3)
             .build());
     all.add(
+        ACase.of(Procedure.AMALGAM_REMOVAL)
+            .layer("amalgam", 2)
+            .layer("dentine", 2)
+            .water(0)
+            .build());
+    all.add(
         ACase.of(Procedure.FINISH_COMPOSITE)
             .layer("composite", 2)
             .layer("dentine", 2)

@@ -61,14 +61,16 @@ final class ComputedReasons {
     String figures =
         String.format(
             Locale.ROOT,
-            "each grain carries %s N, cracks need about %s N",
+            "a grain carries %s N on average, cracks need about %s N",
             Words.figure(grain),
             Words.figure(threshold));
     reasons.add(
         computed(
             "model-crack-share",
             cracks
-                ? "The layer is cracked off: "
+                ? (c.cut().brittleShare() > 0.5
+                        ? "The layer is cracked off: "
+                        : "The most loaded grains crack the layer off, the others plough: ")
                     + figures
                     + "; "
                     + percent(c.cut().brittleShare())

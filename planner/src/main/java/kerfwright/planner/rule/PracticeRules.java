@@ -148,13 +148,10 @@ final class PracticeRules {
   static EvidenceRule straightSidesForWalls() {
     return practice(
         "practice-straight-sides",
-        c ->
-            c.cuts()
-                && (c.procedure() == Procedure.CROWN_PREPARATION
-                    || c.procedure() == Procedure.VENEER_PREPARATION),
+        c -> c.cuts() && Forms.straightSided(c.context().cutCase()),
         c -> !Forms.wrongFor(c.context().cutCase(), c.shape()),
-        "A straight or tapered side makes wall and finish line in one.",
-        "Walls and finish lines are made with a straight or tapered side.");
+        "A straight or tapered side makes an even wall.",
+        "Walls and slots are made with a straight or tapered side.");
   }
 
   static EvidenceRule slowSpeedOverThePulp() {

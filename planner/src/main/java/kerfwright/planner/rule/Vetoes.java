@@ -22,6 +22,7 @@ public final class Vetoes {
   private static final List<Veto> ALL =
       List.of(
           softerThanTheWorkCannotCut(),
+          metalCeramicAndResinAreNotGroundDry(),
           keptSurfaceIsNotCutAsFastAsWhatCoversIt(),
           slipStaysInsideTheMargin(),
           finishingStartsFine(),
@@ -51,7 +52,39 @@ public final class Vetoes {
         : Optional.of(
             new Exclusion(
                 "softer-than-the-work",
-                "is too soft to cut " + c.segment().material().label().toLowerCase(Locale.ROOT)));
+                "is too soft to cut " + c.segment().material().inSentence()));
+  }
+
+  /**
+   * Metal, ceramic, amalgam and resin are not ground dry: hot dust, sparks and vapour. Finishing
+   * and polishing passes may be dry, and adhesive is cleaned off dry.
+   */
+  static Veto metalCeramicAndResinAreNotGroundDry() {
+    return new Veto(
+        "dry-grinding",
+        Basis.COMMON_PRACTICE,
+        List.of(SourceKey.COMMON_PRACTICE),
+        Vetoes::againstDryGrinding);
+  }
+
+  private static Optional<Exclusion> againstDryGrinding(Candidate c, RuleContext context) {
+    Segment segment = c.segment();
+    boolean bulk = segment.purpose() == Purpose.BULK || segment.purpose() == Purpose.APPROACH;
+    boolean dusty =
+        switch (segment.material().group()) {
+          case METAL, CERAMIC, POLYMER -> true;
+          case TOOTH, CEMENT, BONE -> false;
+        };
+    boolean film = context.guardsEnamelUnderAdhesive();
+    if (!context.cutCase().dry() || !bulk || !dusty || film) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Exclusion(
+            "dry-grinding",
+            "would grind "
+                + segment.material().inSentence()
+                + " dry: at least 10 mL/min of water is needed, 50 is usual"));
   }
 
   /**

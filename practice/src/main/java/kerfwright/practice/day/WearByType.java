@@ -27,7 +27,7 @@ final class WearByType {
     CpModel model = new CpModel();
     WearFlow flow = new WearFlow(model, view, type);
     model.minimize(flow.unevenness);
-    return Math.max(0, search.run(model, seconds, v -> {}, b -> {}).bound());
+    return Math.max(0, search.run(model, Search.RELAXATION, seconds, v -> {}, b -> {}).bound());
   }
 
   /** Rearranges type k inside the given loads; true if it got more even. */
@@ -60,6 +60,7 @@ final class WearByType {
     boolean[] better = new boolean[1];
     search.run(
         model,
+        Search.RELAXATION,
         seconds,
         value -> {
           for (int q = 0; q < view.slots(); q++) {
