@@ -245,7 +245,7 @@ public final class Planner {
       explanation.runnerUp(i + 1, c, rivals, before, next).ifPresent(runnersUp::add);
       refusals.farBehind(c, FAR_BEHIND).ifPresent(this::addOnce);
     }
-    PulpHeat pulp = pulp(shown, sampled);
+    PulpHeat pulp = pulp(shown, sampled, PulpDistance.leftM(cutCase, segments) * 1e3);
     warnings(pulp, wall);
     return new CutPlan(
         cutCase,
@@ -265,7 +265,7 @@ public final class Planner {
     }
   }
 
-  private static PulpHeat pulp(WallHistory shown, SampledPlan sampled) {
+  private static PulpHeat pulp(WallHistory shown, SampledPlan sampled, double leftMm) {
     // The samples run on the quick column; what it lies off the axisymmetric result shifts the
     // band.
     double shift = shown.peakK() - sampled.peakK().typical();
@@ -277,7 +277,7 @@ public final class Planner {
         above,
         WallHistory.LIMIT_K,
         dose,
-        sampled.remainingDentineMm(),
+        around(leftMm, sampled.remainingDentineMm(), 0),
         curve(shown, sampled));
   }
 

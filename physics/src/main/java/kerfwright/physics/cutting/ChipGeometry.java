@@ -36,8 +36,12 @@ public final class ChipGeometry {
   /** Mean thickness of the chip, m; settingAngleRad is a right angle for straight blades. */
   public static double meanM(
       double feedPerBladeM, double depthOfCutM, double diameterM, double settingAngleRad) {
-    double angle = engagementAngleRad(depthOfCutM, diameterM);
-    return 2 * depthOfCutM * feedPerBladeM / (diameterM * angle) * Math.sin(settingAngleRad);
+    double depth = Math.min(depthOfCutM, diameterM);
+    if (depth <= 0) {
+      return 0; // the limit of a thinning cut; the formula itself would be 0/0
+    }
+    double angle = engagementAngleRad(depth, diameterM);
+    return 2 * depth * feedPerBladeM / (diameterM * angle) * Math.sin(settingAngleRad);
   }
 
   /** Feed in one turn, m. */

@@ -13,6 +13,10 @@ import kerfwright.quantity.Torque;
  * linear from stall to free running).
  */
 public record TurbineDrive(RotationalSpeed freeSpeed, Torque stallTorque) implements Drive {
+  public TurbineDrive {
+    Require.positive("Free speed", "1/s", freeSpeed.revolutionsPerSecond());
+  }
+
   @Override
   public RotationalSpeed speedUnder(Torque load, RotationalSpeed set) {
     double share = Math.min(1, set.revolutionsPerSecond() / freeSpeed.revolutionsPerSecond());

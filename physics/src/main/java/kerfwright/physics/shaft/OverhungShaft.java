@@ -40,11 +40,31 @@ public record OverhungShaft(
   private static final int SLICES = 60;
 
   public OverhungShaft {
-    if (shankLengthM < 0 || neckLengthM < 0 || !(shankLengthM + neckLengthM > 0)) {
-      throw new IllegalArgumentException("An overhung shaft needs a length above zero");
+    if (!(shankLengthM >= 0) || !(neckLengthM >= 0) || !(shankLengthM + neckLengthM > 0)) {
+      throw new IllegalArgumentException(
+          "An overhung shaft needs a length above zero, got "
+              + shankLengthM
+              + " m of shank, "
+              + neckLengthM
+              + " m of neck");
     }
-    if (!(shankDiameterM > 0) || !(neckDiameterM > 0) || headMassKg < 0) {
-      throw new IllegalArgumentException("An overhung shaft needs diameters above zero");
+    if (!(shankDiameterM > 0) || !(neckDiameterM > 0) || !(headMassKg >= 0)) {
+      throw new IllegalArgumentException(
+          "An overhung shaft needs diameters above zero and a mass of zero or more, got "
+              + shankDiameterM
+              + " m, "
+              + neckDiameterM
+              + " m, "
+              + headMassKg
+              + " kg");
+    }
+    if (!(youngPa > 0) || !(densityKgPerM3 > 0)) {
+      throw new IllegalArgumentException(
+          "An overhung shaft needs stiffness and density above zero, got "
+              + youngPa
+              + " Pa, "
+              + densityKgPerM3
+              + " kg/m3");
     }
   }
 

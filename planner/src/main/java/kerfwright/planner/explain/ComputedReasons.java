@@ -102,7 +102,7 @@ final class ComputedReasons {
                     + " work lifts chips, the rest ploughs.",
                 cutting,
                 part.tool().blades(),
-                Words.small(c.cut().chipThicknessM()),
+                Words.thickness(c.cut().chipThicknessM()),
                 percent(c.cut().chipShare())),
             lifts,
             "enamel-carbide-2019"));

@@ -50,13 +50,13 @@ public final class Explanation {
         c.setRpm(),
         spread.underLoadRpm(),
         spread.rimMPerS(),
-        spread.loadN(),
+        around(c.loadN(), spread.loadN()),
         Estimate.exactly(coolantMlPerMin),
         c.stroke(),
         Estimate.exactly(cut.pace().cutS()),
         Estimate.exactly(cut.pace().pauseS()),
-        spread.fromMm(),
-        spread.toMm(),
+        around(c.segment().fromM() * 1e3, spread.fromMm()),
+        around(c.segment().toM() * 1e3, spread.toMm()),
         spread.removalMm3PerMin(),
         spread.powerW(),
         spread.raUm(),
@@ -65,6 +65,11 @@ public final class Explanation {
         ChangeCue.of(c, next, context.cutCase().procedure()),
         reasons(c, others),
         cautions(c, spread));
+  }
+
+  /** What is planned, with the spread around it. */
+  private static Estimate around(double planned, Estimate spread) {
+    return new Estimate(Math.min(planned, spread.low()), planned, Math.max(planned, spread.high()));
   }
 
   private List<Reason> reasons(Candidate c, List<Candidate> others) {

@@ -1,0 +1,9 @@
+package kerfwright.practice.day;
+
+/** Plans a day with a constraint solver; the model is {@link ReadyModel} and {@link WearModel}. */
+public final class CpSatDayPlanner implements DayPlanner {
+  @Override
+  public DayPlan plan(DayProblem problem, SearchLimits limits, DayProgress progress) {
+    return new DaySearch(problem, limits, progress).run();
+  }
+}

@@ -1,0 +1,16 @@
+package kerfwright.practice.day;
+
+/** Plans a day. Every plan handed out has passed {@link DayReferee}. */
+public interface DayPlanner {
+  /** Plans the whole day; returns the best plan found when time is up or the search is stopped. */
+  DayPlan plan(DayProblem problem, SearchLimits limits, DayProgress progress);
+
+  default DayPlan plan(DayProblem problem, SearchLimits limits) {
+    return plan(problem, limits, DayProgress.NONE);
+  }
+
+  /** The planner this machine can run: the solver where its native library loads, else ours. */
+  static DayPlanner forThisMachine() {
+    return NativeSolver.available() ? new CpSatDayPlanner() : new BeamDayPlanner();
+  }
+}
