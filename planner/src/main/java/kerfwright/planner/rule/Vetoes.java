@@ -60,17 +60,29 @@ public final class Vetoes {
 
   /**
    * Metal, ceramic, amalgam and resin are not ground dry: hot dust, sparks and vapour. Finishing
+<<<<<<< HEAD
    * and polishing passes may be dry, and adhesive is cleaned off dry.
+=======
+   * and polishing passes may be dry, and bracket adhesive is cleaned off dry.
+>>>>>>> examples
    */
   static Veto metalCeramicAndResinAreNotGroundDry() {
     return new Veto(
         "dry-grinding",
         Basis.COMMON_PRACTICE,
         List.of(SourceKey.COMMON_PRACTICE),
+<<<<<<< HEAD
         Vetoes::againstDryGrinding);
   }
 
   private static Optional<Exclusion> againstDryGrinding(Candidate c, RuleContext context) {
+=======
+        Vetoes::againstMetalCeramicAndResinAreNotGroundDry);
+  }
+
+  private static Optional<Exclusion> againstMetalCeramicAndResinAreNotGroundDry(
+      Candidate c, RuleContext context) {
+>>>>>>> examples
     Segment segment = c.segment();
     boolean bulk = segment.purpose() == Purpose.BULK || segment.purpose() == Purpose.APPROACH;
     boolean dusty =
@@ -78,8 +90,12 @@ public final class Vetoes {
           case METAL, CERAMIC, POLYMER -> true;
           case TOOTH, CEMENT, BONE -> false;
         };
+<<<<<<< HEAD
     boolean film = context.guardsEnamelUnderAdhesive();
     if (!context.cutCase().dry() || !bulk || !dusty || film) {
+=======
+    if (!context.cutCase().dry() || !bulk || !dusty || context.guardsEnamelUnderAdhesive()) {
+>>>>>>> examples
       return Optional.empty();
     }
     return Optional.of(
