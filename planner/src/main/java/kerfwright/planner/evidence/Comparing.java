@@ -60,6 +60,11 @@ public final class Comparing {
     return Figure.of(asked.figure()).of(Trial.typical(setUp, draw), asked.unit());
   }
 
+  /** The figure of a trial. */
+  public static double figure(EvidenceCase asked, Trial trial) {
+    return Figure.of(asked.figure()).of(trial, asked.unit());
+  }
+
   private double[] samples(EvidenceCase asked, SetUp setUp) {
     return known.computeIfAbsent(
         new Computed(asked.figure(), setUp.id(), asked.unit()),
