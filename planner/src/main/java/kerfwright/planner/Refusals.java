@@ -37,7 +37,7 @@ final class Refusals {
         String.format(
             Locale.ROOT,
             "No clean instrument is allowed for %s (%s, %.1f to %.1f mm)",
-            segment.material().label().toLowerCase(Locale.ROOT),
+            segment.material().inSentence(),
             segment.purpose().id(),
             segment.fromM() * 1e3,
             segment.toM() * 1e3);
@@ -101,7 +101,7 @@ final class Refusals {
                         "%s through %s is the best in the drawer but poor: %.0f s of cutting and %.1f"
                             + " instruments. A %s would cut for %.0f s: add one.",
                         chosen.id(),
-                        chosen.segment().material().label().toLowerCase(Locale.ROOT),
+                        chosen.segment().material().inSentence(),
                         chosen.cutS(),
                         chosen.lives(),
                         b.id(),

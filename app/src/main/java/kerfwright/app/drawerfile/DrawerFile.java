@@ -113,7 +113,7 @@ public final class DrawerFile {
         faults.add(line, name, "this column stands in the header twice");
       }
     }
-    for (String needed : List.of("id", "kind", "state")) {
+    for (String needed : List.of("id", "state")) {
       if (!header.containsKey(needed)) {
         faults.add(
             line,

@@ -48,13 +48,13 @@ public final class PlanText {
 
   private void heading(CutCase cutCase) {
     line(
-        "CUT PLAN  "
+        "CUT PLAN "
             + cutCase.reference()
-            + "  tooth "
+            + ": tooth "
             + cutCase.tooth().fdi()
-            + " (FDI)  "
-            + cutCase.procedure().label()
-            + "  pulp "
+            + " (FDI), "
+            + cutCase.procedure().label().toLowerCase(Locale.ROOT)
+            + ", pulp "
             + cutCase.pulp().id());
     row("Layers", Words.layers(cutCase), "");
     if (cutCase.stackFilledIn()) {
@@ -158,7 +158,7 @@ public final class PlanText {
             + " K, above it for "
             + Figures.withRange(pulp.secondsAboveLimit(), "s"),
         "  ");
-    row("Thermal dose", Figures.withRange(pulp.cem43Min(), "min at 43 degC (CEM43)"), "  ");
+    row("Thermal dose", Figures.withRange(pulp.cem43Min(), "min") + " at 43 degC (CEM43)", "  ");
     row("Dentine left", Figures.depth(pulp.remainingDentineMm()), "  ");
   }
 

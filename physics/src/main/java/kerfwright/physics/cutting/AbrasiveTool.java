@@ -12,9 +12,10 @@ package kerfwright.physics.cutting;
 public record AbrasiveTool(
     double grainSizeM, double protrusionShare, double grainHardnessPa, double rigidity) {
   public AbrasiveTool {
-    if (!(grainSizeM > 0) || !(protrusionShare > 0) || !(grainHardnessPa > 0) || !(rigidity > 0)) {
-      throw new IllegalArgumentException("An abrasive tool needs values above zero");
-    }
+    Require.positive("Grain size", "m", grainSizeM);
+    Require.positive("Protrusion of the grains", "of their size", protrusionShare);
+    Require.positive("Hardness of the grains", "Pa", grainHardnessPa);
+    Require.positive("Rigidity of the bond", "of a rigid one", rigidity);
   }
 
   /** Room for chips above the bond, m. */

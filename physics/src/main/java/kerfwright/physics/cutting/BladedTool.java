@@ -18,8 +18,13 @@ public record BladedTool(
     double runOutM,
     double stiffnessNPerM) {
   public BladedTool {
-    if (blades < 1 || !(edgeRadiusM > 0) || !(edgeShare > 0) || !(hardnessPa > 0)) {
-      throw new IllegalArgumentException("A bladed tool needs at least one blade and an edge");
+    if (blades < 1) {
+      throw new IllegalArgumentException("A bladed tool needs at least one blade, got " + blades);
     }
+    Require.positive("Edge radius", "m", edgeRadiusM);
+    Require.positive("Cutting share of the edge", "of its length", edgeShare);
+    Require.positive("Hardness of the blades", "Pa", hardnessPa);
+    Require.notNegative("Run-out", "m", runOutM);
+    Require.positive("Stiffness at the head", "N/m", stiffnessNPerM);
   }
 }

@@ -14,9 +14,9 @@ package kerfwright.physics.cutting;
  *   <tr><td>phi_s</td><td>rad</td><td>engagement angle</td></tr>
  * </table>
  *
- * <p>Valid for f << D; the true path makes the chip against rotation slightly longer and thinner.
- * Source: Dietrich J, Tschaetsch H. Praxis der Zerspantechnik, 11th ed. 2014, as coded in public
- * open code.
+ * <p>Valid for f << D; the true path makes the chip against rotation slightly longer and thinner,
+ * which is left out, as is run-out: with hand feed it exceeds f by far. Source: Dietrich J,
+ * Tschaetsch H. Praxis der Zerspantechnik, 11th ed. 2014, as coded in public open code.
  */
 public final class ChipGeometry {
   private ChipGeometry() {}
@@ -36,8 +36,12 @@ public final class ChipGeometry {
   /** Mean thickness of the chip, m; settingAngleRad is a right angle for straight blades. */
   public static double meanM(
       double feedPerBladeM, double depthOfCutM, double diameterM, double settingAngleRad) {
-    double angle = engagementAngleRad(depthOfCutM, diameterM);
-    return 2 * depthOfCutM * feedPerBladeM / (diameterM * angle) * Math.sin(settingAngleRad);
+    double depth = Math.min(depthOfCutM, diameterM);
+    if (depth <= 0) {
+      return 0; // the limit of a thinning cut; the formula itself would be 0/0
+    }
+    double angle = engagementAngleRad(depth, diameterM);
+    return 2 * depth * feedPerBladeM / (diameterM * angle) * Math.sin(settingAngleRad);
   }
 
   /** Feed in one turn, m. */

@@ -11,16 +11,9 @@ package kerfwright.physics.cutting;
  */
 public record Engagement(double diameterM, double engagedLengthM, double depthOfCutM) {
   public Engagement {
-    if (!(diameterM > 0) || !(engagedLengthM > 0) || !(depthOfCutM > 0)) {
-      throw new IllegalArgumentException(
-          "Engagement needs diameter, length and depth above zero, got "
-              + diameterM
-              + " m, "
-              + engagedLengthM
-              + " m, "
-              + depthOfCutM
-              + " m");
-    }
+    Require.positive("Diameter", "m", diameterM);
+    Require.positive("Engaged length", "m", engagedLengthM);
+    Require.positive("Depth of cut", "m", depthOfCutM);
     depthOfCutM = Math.min(depthOfCutM, diameterM);
   }
 

@@ -11,11 +11,12 @@ package kerfwright.physics.cutting;
 public record OperatingPoint(
     double loadN, double rimSpeedMPerS, double coolantMlPerMin, double sharpness) {
   public OperatingPoint {
-    if (!(loadN >= 0) || !(rimSpeedMPerS >= 0) || !(coolantMlPerMin >= 0)) {
-      throw new IllegalArgumentException("Load, speed and coolant must be zero or more");
-    }
+    Require.notNegative("Load", "N", loadN);
+    Require.notNegative("Rim speed", "m/s", rimSpeedMPerS);
+    Require.notNegative("Coolant", "mL/min", coolantMlPerMin);
     if (!(sharpness > 0 && sharpness <= 1)) {
-      throw new IllegalArgumentException("Sharpness must be above 0 and at most 1");
+      throw new IllegalArgumentException(
+          "Sharpness must be above 0 and at most 1, got " + sharpness);
     }
   }
 }

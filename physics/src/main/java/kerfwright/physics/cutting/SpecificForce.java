@@ -18,6 +18,14 @@ package kerfwright.physics.cutting;
  * @param exponent m
  */
 public record SpecificForce(double unitForcePa, double exponent) {
+  public SpecificForce {
+    Require.positive("Unit cutting force k_c1.1", "Pa", unitForcePa);
+    if (!(exponent >= 0 && exponent < 1)) {
+      throw new IllegalArgumentException(
+          "Exponent of the size effect must be from 0 to below 1, got " + exponent);
+    }
+  }
+
   /** Specific force at a chip thickness, Pa; numerically also the energy for a volume, J/m3. */
   public double atPa(double chipThicknessM) {
     return unitForcePa * Math.pow(chipThicknessM * 1e3, -exponent);
@@ -25,7 +33,8 @@ public record SpecificForce(double unitForcePa, double exponent) {
 
   /** Force on an edge, N. */
   public double edgeForceN(double chipThicknessM, double widthM) {
-    return atPa(chipThicknessM) * chipThicknessM * widthM;
+    // one power instead of k_c times h, which would be infinity times zero for no chip
+    return unitForcePa * 1e-3 * Math.pow(chipThicknessM * 1e3, 1 - exponent) * widthM;
   }
 
   /** Thickness of the chip that a force along the cut can lift, m: the law solved for h. */

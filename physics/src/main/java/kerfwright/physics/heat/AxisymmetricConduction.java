@@ -2,6 +2,7 @@ package kerfwright.physics.heat;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Computes the temperature in a layered cylinder whose top is heated in a round spot, cooled around
@@ -23,7 +24,8 @@ import java.util.List;
  * is conserved to rounding; alternating directions (Peaceman and Rachford), second order in space
  * and time; after each switch two steps in damped form (each half step implicit in one direction
  * after the other), which takes the edge off the sudden change (Rannacher). The floor cuts partial
- * cells, see {@link CutFloor}. Steps end at every switch and are never longer than asked.
+ * cells, see {@link CutFloor}. Steps end at every switch and are never longer than asked; on graded
+ * meshes the first one after a switch is divided 1/16, 1/16, 1/8, 1/4, 1/2.
  *
  * <p>Valid for: perfect contact of the layers, properties that do not change with temperature.
  * Leaves out: boiling of the coolant, radiation, blood flow, the direction of dentine tubules, any
@@ -38,6 +40,9 @@ import java.util.List;
  */
 public final class AxisymmetricConduction {
   private static final int DAMPED_STEPS = 2;
+
+  /** On graded meshes the first step of a phase is cut into halves so many times. */
+  private static final int START_LEVELS = 4;
 
   private final HeatBody body;
   private final HeatSchedule schedule;
@@ -57,7 +62,15 @@ public final class AxisymmetricConduction {
   /** Where the cut would have the floor, ahead of or behind the floor in the mesh. */
   private double wantedM;
 
-  private boolean sameAsBefore;
+  private double flux;
+  private double feedMPerS;
+  private Coolant onSpot = Coolant.NONE;
+  private Coolant outside = Coolant.NONE;
+  private double phaseStartM;
+  private double phaseStartS;
+  private double phaseS;
+  private double stepS;
+  private int damped;
 
   /** Prepares a computation on a given mesh. */
   public AxisymmetricConduction(
@@ -92,13 +105,18 @@ public final class AxisymmetricConduction {
 
   /** Computes the whole schedule and reads the probes every {@code outputEveryS} seconds. */
   public HeatSeries run(double outputEveryS) {
+    return run(outputEveryS, depthM -> body.initialC());
+  }
+
+  /** The same from temperatures that differ with depth. */
+  HeatSeries run(double outputEveryS, DoubleUnaryOperator initialCAtDepthM) {
     Require.positive("Output interval", "s", outputEveryS);
     floor.restart();
     ledger = new EnergyLedger();
     nowS = 0;
     wantedM = 0;
-    for (double[] row : t) {
-      Arrays.fill(row, body.initialC());
+    for (int j = 0; j < t.length; j++) {
+      Arrays.fill(t[j], initialCAtDepthM.applyAsDouble(grid.z[j]));
     }
     double before = floor.heat(t);
     recorder =
@@ -136,27 +154,46 @@ public final class AxisymmetricConduction {
   }
 
   private void phase(HeatStretch stretch, boolean on, double fromS, double lengthS) {
-    double feed = on ? stretch.feedMmPerS() * 1e-3 : 0;
     int steps = (int) Math.max(1, Math.ceil(lengthS / mesh.stepS() - 1e-6));
     double step = lengthS / steps;
-    Coolant onSpot = on ? stretch.spotWhileOn() : stretch.spotWhileOff();
+    flux = on ? stretch.fluxWPerM2() : 0;
+    feedMPerS = on ? stretch.feedMmPerS() * 1e-3 : 0;
+    onSpot = on ? stretch.spotWhileOn() : stretch.spotWhileOff();
+    outside = stretch.outside();
     advance(wantedM);
-    depth.prepare(0.5 * step, on ? stretch.fluxWPerM2() : 0, onSpot, stretch.outside());
-    radial.prepare(0.5 * step, stretch.outside());
-    int damped = DAMPED_STEPS;
-    double startM = wantedM;
+    phaseStartM = wantedM;
+    phaseStartS = fromS;
+    phaseS = 0;
+    damped = DAMPED_STEPS;
+    stepS = 0;
+    if (mesh.graded()) {
+      march(step / (1 << START_LEVELS), 2);
+      for (int level = START_LEVELS - 1; level > 0; level--) {
+        march(step / (1 << level), 1);
+      }
+      march(step, steps - 1);
+    } else {
+      march(step, steps);
+    }
+  }
+
+  private void march(double step, int steps) {
+    depth.prepare(0.5 * step, flux, onSpot, outside);
+    radial.prepare(0.5 * step, outside);
+    if (damped == 0) {
+      rescale(step / stepS);
+    }
+    stepS = step;
+    double startS = phaseS;
     for (int s = 0; s < steps; s++) {
-      if (feed > 0) {
+      if (feedMPerS > 0) {
         int rowBefore = floor.row;
-        boolean moved = advance(startM + feed * (s + 0.5) * step);
-        if (moved) {
+        if (advance(phaseStartM + feedMPerS * (startS + (s + 0.5) * step))) {
           depth.floorMoved();
           radial.floorMoved();
-        }
-        if (floor.row != rowBefore) {
-          damped = Math.max(damped, 1);
-        } else if (moved && damped == 0) {
-          radial.refreshFloorRows(t, g);
+          if (damped == 0) {
+            radial.refresh(t, g, rowBefore);
+          }
         }
       }
       if (damped > 0) {
@@ -166,8 +203,16 @@ public final class AxisymmetricConduction {
       } else {
         fullStep(step);
       }
-      wantedM = startM + feed * (s + 1) * step;
-      recorder.step(t, fromS + (s + 1) * step, wantedM);
+      phaseS = startS + (s + 1) * step;
+      wantedM = phaseStartM + feedMPerS * phaseS;
+      recorder.step(t, phaseStartS + phaseS, wantedM);
+    }
+  }
+
+  /** The explicit part for another step length: it departs from t in proportion to the step. */
+  private void rescale(double ratio) {
+    for (int j = 0; j < t.length; j++) {
+      Lines.rescale(t[j], g[j], ratio);
     }
   }
 

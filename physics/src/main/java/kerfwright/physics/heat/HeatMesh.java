@@ -6,7 +6,8 @@ package kerfwright.physics.heat;
  * @param cellsR cells along the radius
  * @param cellsZ cells through the depth
  * @param stepS longest time step
- * @param graded false: cells as even as layers and spot allow; true: finer near the spot
+ * @param graded false: cells as even as layers and spot allow; true: finer near the spot, and in
+ *     time after each switch
  */
 public record HeatMesh(int cellsR, int cellsZ, double stepS, boolean graded) {
   public HeatMesh {

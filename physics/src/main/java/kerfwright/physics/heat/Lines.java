@@ -55,6 +55,13 @@ final class Lines {
     }
   }
 
+  /** g = t + ratio (g - t). */
+  static void rescale(double[] t, double[] g, double ratio) {
+    for (int i = 0; i < t.length; i++) {
+      g[i] = t[i] + ratio * (g[i] - t[i]);
+    }
+  }
+
   /** Solves one row along r; g = 2 x - g at the end. */
   static void row(double[] x, double[] g, RadialFactors f, int from) {
     double[] inv = f.inv;

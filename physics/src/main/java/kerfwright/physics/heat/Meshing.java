@@ -22,8 +22,8 @@ final class Meshing {
           Spacing.lines(Spacing.breaks(depth, interfaces), mesh.cellsZ(), even));
     }
     double cut = schedule.cutDepthMm() * 1e-3;
-    DoubleUnaryOperator alongRadius = r -> 1 / (0.1 * spot + 0.3 * Math.abs(r - spot));
-    DoubleUnaryOperator throughDepth = z -> 1 / (0.1 * spot + 0.2 * Math.max(0, z - cut));
+    DoubleUnaryOperator alongRadius = r -> 1 / (0.05 * spot + 0.4 * Math.abs(r - spot));
+    DoubleUnaryOperator throughDepth = z -> 1 / (0.1 * spot + 0.25 * Math.max(0, z - cut));
     return new HeatGrid(
         body,
         spot,

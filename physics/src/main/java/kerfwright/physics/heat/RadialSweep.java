@@ -132,8 +132,13 @@ final class RadialSweep {
     f.lossTimesOutsideC[grid.wall] = alreadySource + loss * outside.temperatureC();
   }
 
-  /** After the floor moved within its element: the explicit part of its two rows anew. */
-  void refreshFloorRows(double[][] t, double[][] g) {
+  /** After the floor moved: the explicit part anew, in its two rows and those it has left. */
+  void refresh(double[][] t, double[][] g, int rowBefore) {
+    if (grid.wall >= 0) {
+      for (int j = rowBefore; j < floor.row; j++) {
+        walled[kind[j]].explicit(t[j], g[j], tau, grid.wall);
+      }
+    }
     upper.explicit(t[floor.row], g[floor.row], tau, 0);
     lower.explicit(t[floor.row + 1], g[floor.row + 1], tau, 0);
   }

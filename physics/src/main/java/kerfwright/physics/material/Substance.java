@@ -29,7 +29,7 @@ public record Substance(
     positive("density", densityKgPerM3);
     positive("thermal conductivity", conductivityWPerMK);
     positive("specific heat", specificHeatJPerKgK);
-    if (!(hardPhaseHardnessPa >= hardnessPa)) {
+    if (!(hardPhaseHardnessPa >= hardnessPa) || Double.isInfinite(hardPhaseHardnessPa)) {
       throw new IllegalArgumentException(
           "hardest phase must be at least as hard as the bulk, got " + hardPhaseHardnessPa);
     }

@@ -50,4 +50,11 @@ public record CutCase(
       throw new IllegalArgumentException("A case needs at least one handpiece");
     }
   }
+
+  /** Below this flow, mL/min, a cut counts as dry (project setting). */
+  public static final double DRY_ML_PER_MIN = 10;
+
+  public boolean dry() {
+    return coolant.millilitresPerMinute() < DRY_ML_PER_MIN;
+  }
 }

@@ -10,11 +10,19 @@ public final class Forms {
 
   private Forms() {}
 
-  /** Walls of crowns and veneers are made with a straight or tapered side, not with a ball. */
+  /** Whether a procedure leaves walls that a straight or tapered side has to make. */
+  public static boolean straightSided(CutCase c) {
+    return c.procedure() == Procedure.CROWN_PREPARATION
+        || c.procedure() == Procedure.VENEER_PREPARATION
+        || c.procedure() == Procedure.CROWN_SECTIONING;
+  }
+
+  /**
+   * Walls of crowns and veneers, and the slot through a crown, are made with a straight or tapered
+   * side, not with a ball or the bulge of a pear.
+   */
   public static boolean wrongFor(CutCase c, ShapeFamily shape) {
-    boolean walls =
-        c.procedure() == Procedure.CROWN_PREPARATION
-            || c.procedure() == Procedure.VENEER_PREPARATION;
-    return walls && shape.sideFraction() < STRAIGHT_SIDE;
+    boolean straight = shape.sideFraction() >= STRAIGHT_SIDE && shape != ShapeFamily.PEAR_ELONGATED;
+    return straightSided(c) && !straight;
   }
 }

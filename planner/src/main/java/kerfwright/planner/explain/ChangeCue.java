@@ -1,6 +1,7 @@
 package kerfwright.planner.explain;
 
 import java.util.Locale;
+import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Segment;
 import kerfwright.planner.plan.Purpose;
@@ -8,9 +9,12 @@ import org.jspecify.annotations.Nullable;
 
 /** When to change to the next step, in one sentence. */
 final class ChangeCue {
+  /** Deeper than this below the expected roof it is checked on a radiograph (common practice). */
+  private static final double NO_DROP_M = 1e-3;
+
   private ChangeCue() {}
 
-  static String of(Candidate now, @Nullable Candidate next) {
+  static String of(Candidate now, @Nullable Candidate next, Procedure procedure) {
     Segment s = now.segment();
     String wear =
         now.lives() > 0.5
@@ -19,10 +23,11 @@ final class ChangeCue {
                 " Take a fresh one when it stops cutting, after about %s mm3.",
                 Words.figure(s.volumeM3() * 1e9 / now.lives()))
             : "";
-    return cue(s, now, next) + wear;
+    return cue(s, now, next, procedure) + wear;
   }
 
-  private static String cue(Segment s, Candidate now, @Nullable Candidate next) {
+  private static String cue(
+      Segment s, Candidate now, @Nullable Candidate next, Procedure procedure) {
     String depth = String.format(Locale.ROOT, "%.1f mm", s.toM() * 1e3);
     if (s.purpose() == Purpose.FINISH || s.purpose() == Purpose.POLISH) {
       return next == null
@@ -30,18 +35,16 @@ final class ChangeCue {
           : "Go on when the marks of the step before are gone.";
     }
     if (next == null) {
-      return s.below() == null
-          ? "Stop at " + depth + "."
-          : "Stop at " + depth + ": " + low(s.below().label()) + " stays.";
+      return end(s, depth, procedure);
     }
     Segment after = next.segment();
     if (s.punch()) {
       return "Once " + depth + " deep, widen to the outline.";
     }
-    if (after.layer() != s.layer() && after.purpose() != Purpose.POLISH) {
+    if (after.layer() != s.layer()) {
       String change = now.id().equals(next.id()) ? "go on with the same" : "change to " + next.id();
       return "When "
-          + low(after.material().label())
+          + after.material().inSentence()
           + " shows at about "
           + depth
           + ", "
@@ -54,7 +57,26 @@ final class ChangeCue {
     return "At " + depth + " change to " + next.id() + ".";
   }
 
-  private static String low(String label) {
-    return label.toLowerCase(Locale.ROOT);
+  private static String end(Segment s, String depth, Procedure procedure) {
+    if (s.below() == null) {
+      // the roof of the chamber may be absent; a bur that goes on reaches the floor
+      return procedure == Procedure.ACCESS_CAVITY
+          ? String.format(
+              Locale.ROOT,
+              "Stop when the tip drops into the chamber, expected at about %s; without a drop, stop at"
+                  + " %.1f mm and check on a radiograph.",
+              depth,
+              (s.toM() + NO_DROP_M) * 1e3)
+          : "Stop at " + depth + ".";
+    }
+    if (s.wholeBelow()) {
+      return "Stop when " + s.below().inSentence() + " shows, at about " + depth + ": it stays.";
+    }
+    return String.format(
+        Locale.ROOT,
+        "Stop at %s: %.2f mm of %s stay.",
+        depth,
+        s.marginM() * 1e3,
+        s.below().inSentence());
   }
 }

@@ -61,14 +61,16 @@ final class ComputedReasons {
     String figures =
         String.format(
             Locale.ROOT,
-            "each grain carries %s N, cracks need about %s N",
+            "a grain carries %s N on average, cracks need about %s N",
             Words.figure(grain),
             Words.figure(threshold));
     reasons.add(
         computed(
             "model-crack-share",
             cracks
-                ? "The layer is cracked off: "
+                ? (c.cut().brittleShare() > 0.5
+                        ? "The layer is cracked off: "
+                        : "The most loaded grains crack the layer off, the others plough: ")
                     + figures
                     + "; "
                     + percent(c.cut().brittleShare())
@@ -96,11 +98,11 @@ final class ComputedReasons {
             "model-chip",
             String.format(
                 Locale.ROOT,
-                "%.0f of its %d blades cut at this load, each lifting a chip of %s nm; %s of the edge's"
+                "%.0f of its %d blades cut at this load, each lifting a chip of %s; %s of the edge's"
                     + " work lifts chips, the rest ploughs.",
                 cutting,
                 part.tool().blades(),
-                Words.figure(c.cut().chipThicknessM() * 1e9),
+                Words.thickness(c.cut().chipThicknessM()),
                 percent(c.cut().chipShare())),
             lifts,
             "enamel-carbide-2019"));

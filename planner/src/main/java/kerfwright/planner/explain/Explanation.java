@@ -50,21 +50,26 @@ public final class Explanation {
         c.setRpm(),
         spread.underLoadRpm(),
         spread.rimMPerS(),
-        spread.loadN(),
+        around(c.loadN(), spread.loadN()),
         Estimate.exactly(coolantMlPerMin),
         c.stroke(),
         Estimate.exactly(cut.pace().cutS()),
         Estimate.exactly(cut.pace().pauseS()),
-        spread.fromMm(),
-        spread.toMm(),
+        around(c.segment().fromM() * 1e3, spread.fromMm()),
+        around(c.segment().toM() * 1e3, spread.toMm()),
         spread.removalMm3PerMin(),
         spread.powerW(),
         spread.raUm(),
         spread.timeS(),
         spread.lives(),
-        ChangeCue.of(c, next),
+        ChangeCue.of(c, next, context.cutCase().procedure()),
         reasons(c, others),
         cautions(c, spread));
+  }
+
+  /** What is planned, with the spread around it. */
+  private static Estimate around(double planned, Estimate spread) {
+    return new Estimate(Math.min(planned, spread.low()), planned, Math.max(planned, spread.high()));
   }
 
   private List<Reason> reasons(Candidate c, List<Candidate> others) {
@@ -82,10 +87,7 @@ public final class Explanation {
       cautions.add(
           Finding.note(
               "maximum-speed",
-              String.format(
-                  Locale.ROOT,
-                  "Never above its %,.0f rpm; check the label.",
-                  p.maximumSpeed().rpm()),
+              "Never above its " + Words.rpm(p.maximumSpeed().rpm()) + "; check the label.",
               new SourceKey("supplier-safety-notes")));
     }
     if (spread.lives().high() > 1) {
@@ -110,10 +112,18 @@ public final class Explanation {
   /** The next best other instrument for a step, of another kind or size. */
   public Optional<RunnerUp> runnerUp(
       int order,
-      Candidate chosen,
+      Candidate taken,
       List<Candidate> others,
       @Nullable Candidate before,
       @Nullable Candidate after) {
+    // a remedy against heat slows the choice alone: rivals are compared with it as it was before
+    Candidate chosen =
+        others.stream()
+            .filter(
+                o -> o.id().equals(taken.id()) && o.handpiece().id().equals(taken.handpiece().id()))
+            .findFirst()
+            .orElse(taken);
+    boolean remedied = chosen.loadN() != taken.loadN() || chosen.setRpm() != taken.setRpm();
     return others.stream()
         .filter(o -> !sameType(o.instrument().properties(), chosen.instrument().properties()))
         .min(
@@ -125,7 +135,8 @@ public final class Explanation {
                     order,
                     o.instrument().drawer(),
                     o.handpiece().id(),
-                    why(chosen, o),
+                    why(chosen, o, changes(o, before, after) - changes(chosen, before, after))
+                        + (remedied ? " Both before the remedies against heat." : ""),
                     cost(o, before, after) / Math.max(1e-9, cost(chosen, before, after))));
   }
 
@@ -136,7 +147,12 @@ public final class Explanation {
         + (after == null ? 0 : Change.seconds(c, after));
   }
 
-  private static String why(Candidate chosen, Candidate other) {
+  private static int changes(Candidate c, @Nullable Candidate before, @Nullable Candidate after) {
+    return (before != null && Change.seconds(before, c) > 0 ? 1 : 0)
+        + (after != null && Change.seconds(c, after) > 0 ? 1 : 0);
+  }
+
+  private static String why(Candidate chosen, Candidate other, int moreChanges) {
     List<String> parts = new ArrayList<>();
     parts.add(
         String.format(
@@ -159,6 +175,9 @@ public final class Explanation {
               "%.0f %% of a life against %.0f %%",
               other.lives() * 100,
               chosen.lives() * 100));
+    }
+    if (moreChanges > 0) {
+      parts.add(moreChanges == 1 ? "one more change" : moreChanges + " more changes");
     }
     return String.join("; ", parts) + ".";
   }

@@ -18,6 +18,16 @@ public final class Words {
     return String.format(Locale.ROOT, pattern, value);
   }
 
+  /** "450 000 rpm". */
+  static String rpm(double rpm) {
+    return String.format(Locale.ROOT, "%,.0f rpm", rpm).replace(',', ' ');
+  }
+
+  /** "350 nm" or "2.1 um". */
+  public static String thickness(double metres) {
+    return metres < 1e-6 ? figure(metres * 1e9) + " nm" : figure(metres * 1e6) + " um";
+  }
+
   /** "40 s" or "3 min 20 s". */
   public static String time(double seconds) {
     if (seconds < 90) {

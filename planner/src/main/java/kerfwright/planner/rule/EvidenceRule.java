@@ -2,9 +2,18 @@ package kerfwright.planner.rule;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import kerfwright.catalogue.instrument.GritClass;
+import kerfwright.catalogue.instrument.InstrumentKind;
+import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.catalogue.instrument.ShapeFamily;
+import kerfwright.catalogue.material.Material;
+import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.choice.Candidate;
+import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Reason;
+import kerfwright.planner.plan.Stroke;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.SourceKey;
 
@@ -28,12 +37,69 @@ public record EvidenceRule(
     String textFor,
     String textAgainst)
     implements Standing {
+  private static final Set<String> GLASS_CERAMICS =
+      Set.of("feldspathic-porcelain", "leucite-glass-ceramic");
+
   public EvidenceRule {
     sources = List.copyOf(sources);
   }
 
-  /** A choice in its case. */
-  public record Choice(Candidate candidate, RuleContext context) {}
+  /** A choice in its case, in the words rules use. */
+  public record Choice(Candidate candidate, RuleContext context) {
+    InstrumentProperties instrument() {
+      return candidate.instrument().properties();
+    }
+
+    InstrumentKind kind() {
+      return instrument().kind();
+    }
+
+    boolean diamond() {
+      return kind().isDiamond();
+    }
+
+    boolean coarse() {
+      GritClass grit = instrument().grit();
+      return grit == GritClass.COARSE || grit == GritClass.EXTRA_COARSE;
+    }
+
+    int blades() {
+      Integer blades = instrument().blades();
+      return blades == null ? 0 : blades;
+    }
+
+    ShapeFamily shape() {
+      return instrument().shape();
+    }
+
+    Material material() {
+      return candidate.segment().material();
+    }
+
+    boolean glassCeramic() {
+      return GLASS_CERAMICS.contains(material().id());
+    }
+
+    boolean zirconia() {
+      return material().id().startsWith("zirconia");
+    }
+
+    Purpose purpose() {
+      return candidate.segment().purpose();
+    }
+
+    boolean cuts() {
+      return purpose() != Purpose.POLISH;
+    }
+
+    Stroke stroke() {
+      return candidate.stroke();
+    }
+
+    Procedure procedure() {
+      return context.cutCase().procedure();
+    }
+  }
 
   /** The evidence on a choice, or nothing. */
   public Optional<Reason> on(Candidate candidate, RuleContext context) {

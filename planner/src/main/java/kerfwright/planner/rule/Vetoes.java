@@ -12,47 +12,82 @@ import kerfwright.planner.plan.Purpose;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.SourceKey;
 
-/** All vetoes. One rule, one class; a test accepts and refuses each. */
+/** All vetoes, each rule in one method named as a sentence; a test accepts and refuses each. */
 public final class Vetoes {
+  private static final double SELECTIVE = 3;
+  private static final double ENAMEL_SLIP_M = 10e-6;
+  private static final double MARGIN_SHARE = 0.5;
+  private static final double ROUGHEST_FINISH_M = 2e-6;
+
+  private static final double LONGEST_STEP_S = 1800;
+
+  private static final List<Veto> ALL =
+      List.of(
+          softerThanTheWorkCannotCut(),
+          metalCeramicAndResinAreNotGroundDry(),
+          keptSurfaceIsNotCutAsFastAsWhatCoversIt(),
+          slipStaysInsideTheMargin(),
+          finishingStartsFine(),
+          neverADiamondOnAdhesive(),
+          noStepTakesHalfAnHour());
+
   private Vetoes() {}
 
   public static List<Veto> all() {
-    return List.of(
-        new SofterThanTheWorkCannotCut(),
-        new KeptSurfaceIsNotCutAsFastAsWhatCoversIt(),
-        new SlipStaysInsideTheMargin(),
-        new FinishingStartsFine());
+    return ALL;
   }
 
   /** A tool needs about 1.2 times the hardness of the layer. */
-  static final class SofterThanTheWorkCannotCut implements Veto {
-    @Override
-    public String code() {
-      return "softer-than-the-work";
-    }
+  static Veto softerThanTheWorkCannotCut() {
+    return new Veto(
+        "softer-than-the-work",
+        Basis.FROM_MEMORY,
+        List.of(new SourceKey("khrushchov-1974"), new SourceKey("richardson-1968")),
+        Vetoes::againstSofterThanTheWorkCannotCut);
+  }
 
-    @Override
-    public Basis basis() {
-      return Basis.FROM_MEMORY;
-    }
+  private static Optional<Exclusion> againstSofterThanTheWorkCannotCut(
+      Candidate c, RuleContext context) {
+    double tool = c.instrument().part().hardnessPa();
+    double work = c.segment().material().typical().hardnessPa();
+    return HardnessRatio.canCut(tool, work)
+        ? Optional.empty()
+        : Optional.of(
+            new Exclusion(
+                "softer-than-the-work",
+                "is too soft to cut " + c.segment().material().inSentence()));
+  }
 
-    @Override
-    public List<SourceKey> sources() {
-      return List.of(new SourceKey("khrushchov-1974"), new SourceKey("richardson-1968"));
-    }
+  /**
+   * Metal, ceramic, amalgam and resin are not ground dry: hot dust, sparks and vapour. Finishing
+   * and polishing passes may be dry, and bracket adhesive is cleaned off dry.
+   */
+  static Veto metalCeramicAndResinAreNotGroundDry() {
+    return new Veto(
+        "dry-grinding",
+        Basis.COMMON_PRACTICE,
+        List.of(SourceKey.COMMON_PRACTICE),
+        Vetoes::againstMetalCeramicAndResinAreNotGroundDry);
+  }
 
-    @Override
-    public Optional<Exclusion> against(Candidate candidate, RuleContext context) {
-      double tool = candidate.instrument().part().hardnessPa();
-      double work = candidate.segment().material().typical().hardnessPa();
-      return HardnessRatio.canCut(tool, work)
-          ? Optional.empty()
-          : Optional.of(
-              new Exclusion(
-                  code(),
-                  "is too soft to cut "
-                      + candidate.segment().material().label().toLowerCase(Locale.ROOT)));
+  private static Optional<Exclusion> againstMetalCeramicAndResinAreNotGroundDry(
+      Candidate c, RuleContext context) {
+    Segment segment = c.segment();
+    boolean bulk = segment.purpose() == Purpose.BULK || segment.purpose() == Purpose.APPROACH;
+    boolean dusty =
+        switch (segment.material().group()) {
+          case METAL, CERAMIC, POLYMER -> true;
+          case TOOTH, CEMENT, BONE -> false;
+        };
+    if (!context.cutCase().dry() || !bulk || !dusty || context.guardsEnamelUnderAdhesive()) {
+      return Optional.empty();
     }
+    return Optional.of(
+        new Exclusion(
+            "dry-grinding",
+            "would grind "
+                + segment.material().inSentence()
+                + " dry: at least 10 mL/min of water is needed, 50 is usual"));
   }
 
   /**
@@ -61,117 +96,118 @@ public final class Vetoes {
    * micrometres of it in a slip: bonding to clean-up together cost 7.4 micrometres on average (van
    * Waes H et al. 1997).
    */
-  static final class KeptSurfaceIsNotCutAsFastAsWhatCoversIt implements Veto {
-    private static final double SELECTIVE = 3;
-    private static final double SLIP_M = 10e-6;
+  static Veto keptSurfaceIsNotCutAsFastAsWhatCoversIt() {
+    return new Veto(
+        "kept-surface-would-be-cut",
+        Basis.PROJECT_SETTING,
+        List.of(new SourceKey("van-waes-1997")),
+        Vetoes::againstKeptSurfaceIsNotCutAsFastAsWhatCoversIt);
+  }
 
-    @Override
-    public String code() {
-      return "kept-surface-would-be-cut";
+  private static Optional<Exclusion> againstKeptSurfaceIsNotCutAsFastAsWhatCoversIt(
+      Candidate c, RuleContext context) {
+    Segment segment = c.segment();
+    if (!context.guardsEnamelUnderAdhesive() || c.cut().removalM3PerS() <= 0) {
+      return Optional.empty();
     }
-
-    @Override
-    public Basis basis() {
-      return Basis.PROJECT_SETTING;
+    if (segment.purpose() == Purpose.POLISH) {
+      return Optional.empty();
     }
-
-    @Override
-    public List<SourceKey> sources() {
-      return List.of(new SourceKey("van-waes-1997"));
+    CutResult below = context.onKept(c);
+    double ratio = c.cut().removalM3PerS() / Math.max(1e-30, below.removalM3PerS());
+    double slip = context.slipM(c, below);
+    if (ratio >= SELECTIVE && slip <= ENAMEL_SLIP_M) {
+      return Optional.empty();
     }
-
-    @Override
-    public Optional<Exclusion> against(Candidate c, RuleContext context) {
-      Segment segment = c.segment();
-      if (!context.guardsEnamelUnderAdhesive() || c.cut().removalM3PerS() <= 0) {
-        return Optional.empty();
-      }
-      if (segment.purpose() == Purpose.POLISH) {
-        return Optional.empty();
-      }
-      CutResult below = context.onKept(c);
-      double ratio = c.cut().removalM3PerS() / Math.max(1e-30, below.removalM3PerS());
-      double slip = context.slipM(c, below);
-      if (ratio >= SELECTIVE && slip <= SLIP_M) {
-        return Optional.empty();
-      }
-      return Optional.of(
-          new Exclusion(
-              code(),
-              String.format(
-                  Locale.ROOT,
-                  "would cut the enamel that must stay: resin only %.1f times as fast, %.0f um in a slip",
-                  ratio,
-                  slip * 1e6)));
-    }
+    return Optional.of(
+        new Exclusion(
+            "kept-surface-would-be-cut",
+            String.format(
+                Locale.ROOT,
+                "would cut the enamel that must stay: resin only %.1f times as fast, %.0f um in a slip",
+                ratio,
+                slip * 1e6)));
   }
 
   /** A slip may use up half of what is kept under the cut (project setting). */
-  static final class SlipStaysInsideTheMargin implements Veto {
-    private static final double SHARE = 0.5;
+  static Veto slipStaysInsideTheMargin() {
+    return new Veto(
+        "slip-beyond-margin",
+        Basis.PROJECT_SETTING,
+        List.of(SourceKey.COMMON_PRACTICE),
+        Vetoes::againstSlipStaysInsideTheMargin);
+  }
 
-    @Override
-    public String code() {
-      return "slip-beyond-margin";
+  private static Optional<Exclusion> againstSlipStaysInsideTheMargin(
+      Candidate c, RuleContext context) {
+    Segment segment = c.segment();
+    boolean near = segment.purpose() == Purpose.APPROACH || segment.purpose() == Purpose.FINISH;
+    if (!near || c.slipM() <= MARGIN_SHARE * segment.marginM()) {
+      return Optional.empty();
     }
-
-    @Override
-    public Basis basis() {
-      return Basis.PROJECT_SETTING;
-    }
-
-    @Override
-    public List<SourceKey> sources() {
-      return List.of(SourceKey.COMMON_PRACTICE);
-    }
-
-    @Override
-    public Optional<Exclusion> against(Candidate c, RuleContext context) {
-      Segment segment = c.segment();
-      boolean near = segment.purpose() == Purpose.APPROACH || segment.purpose() == Purpose.FINISH;
-      if (!near || c.slipM() <= SHARE * segment.marginM()) {
-        return Optional.empty();
-      }
-      return Optional.of(
-          new Exclusion(
-              code(),
-              String.format(
-                  Locale.ROOT,
-                  "would go %.2f mm too deep before the hand reacts, half of the %.2f mm kept are allowed",
-                  c.slipM() * 1e3,
-                  segment.marginM() * 1e3)));
-    }
+    return Optional.of(
+        new Exclusion(
+            "slip-beyond-margin",
+            String.format(
+                Locale.ROOT,
+                "would go %.2f mm too deep before the hand reacts, half of the %.2f mm kept are allowed",
+                c.slipM() * 1e3,
+                segment.marginM() * 1e3)));
   }
 
   /** What finishes a surface leaves Ra 2 micrometres or less: fine grit or many blades. */
-  static final class FinishingStartsFine implements Veto {
-    private static final double ROUGHEST_M = 2e-6;
+  static Veto finishingStartsFine() {
+    return new Veto(
+        "too-rough-for-finishing",
+        Basis.COMMON_PRACTICE,
+        List.of(SourceKey.COMMON_PRACTICE),
+        Vetoes::againstFinishingStartsFine);
+  }
 
-    @Override
-    public String code() {
-      return "too-rough-for-finishing";
+  private static Optional<Exclusion> againstFinishingStartsFine(Candidate c, RuleContext context) {
+    if (c.segment().purpose() != Purpose.FINISH || c.raM() <= ROUGHEST_FINISH_M) {
+      return Optional.empty();
     }
+    return Optional.of(
+        new Exclusion(
+            "too-rough-for-finishing",
+            String.format(
+                Locale.ROOT, "leaves Ra %.1f um, too rough for finishing", c.raM() * 1e6)));
+  }
 
-    @Override
-    public Basis basis() {
-      return Basis.COMMON_PRACTICE;
-    }
+  /** Bracket adhesive over enamel is never taken off with a diamond: it scratches the enamel. */
+  static Veto neverADiamondOnAdhesive() {
+    return new Veto(
+        "diamond-on-adhesive",
+        Basis.COMMON_PRACTICE,
+        List.of(SourceKey.COMMON_PRACTICE),
+        Vetoes::againstNeverADiamondOnAdhesive);
+  }
 
-    @Override
-    public List<SourceKey> sources() {
-      return List.of(SourceKey.COMMON_PRACTICE);
-    }
+  private static Optional<Exclusion> againstNeverADiamondOnAdhesive(
+      Candidate c, RuleContext context) {
+    boolean diamond = c.instrument().properties().kind().isDiamond();
+    return diamond && context.guardsEnamelUnderAdhesive()
+        ? Optional.of(
+            new Exclusion(
+                "diamond-on-adhesive", "is a diamond and would scratch the enamel that must stay"))
+        : Optional.empty();
+  }
 
-    @Override
-    public Optional<Exclusion> against(Candidate c, RuleContext context) {
-      if (c.segment().purpose() != Purpose.FINISH || c.raM() <= ROUGHEST_M) {
-        return Optional.empty();
-      }
-      return Optional.of(
-          new Exclusion(
-              code(),
-              String.format(
-                  Locale.ROOT, "leaves Ra %.1f um, too rough for finishing", c.raM() * 1e6)));
-    }
+  /** Half an hour of cutting in one step is no way to cut it (project setting). */
+  static Veto noStepTakesHalfAnHour() {
+    return new Veto(
+        "too-slow",
+        Basis.PROJECT_SETTING,
+        List.of(SourceKey.COMMON_PRACTICE),
+        Vetoes::againstHalfAnHour);
+  }
+
+  private static Optional<Exclusion> againstHalfAnHour(Candidate c, RuleContext context) {
+    return c.cutS() <= LONGEST_STEP_S
+        ? Optional.empty()
+        : Optional.of(
+            new Exclusion(
+                "too-slow", String.format(Locale.ROOT, "would take %.0f minutes", c.cutS() / 60)));
   }
 }

@@ -151,7 +151,7 @@ public final class CandidateSearch {
       Instrument instrument, Segment segment, Substance work) {
     if (!HardnessRatio.canCut(instrument.part().hardnessPa(), work.hardnessPa())) {
       return new Exclusion(
-          "softer-than-the-work", "is too soft to cut " + segment.material().label());
+          "softer-than-the-work", "is too soft to cut " + segment.material().inSentence());
     }
     boolean polishes = instrument.part() instanceof AbrasivePart a && a.polishes();
     if (polishes != (segment.purpose() == Purpose.POLISH)) {

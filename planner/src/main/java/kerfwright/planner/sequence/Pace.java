@@ -1,5 +1,6 @@
 package kerfwright.planner.sequence;
 
+import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.plan.Purpose;
 
 /**
@@ -13,12 +14,9 @@ import kerfwright.planner.plan.Purpose;
  * @param pauseS pause
  */
 public record Pace(double cutS, double pauseS) {
-  /** Below this flow a step counts as dry. */
-  public static final double DRY_ML_PER_MIN = 10;
-
   /** The usual pace for a purpose. */
   public static Pace usual(Purpose purpose, double coolantMlPerMin) {
-    if (coolantMlPerMin < DRY_ML_PER_MIN) {
+    if (coolantMlPerMin < CutCase.DRY_ML_PER_MIN) {
       return new Pace(2, 2);
     }
     return switch (purpose) {

@@ -1,0 +1,97 @@
+package kerfwright.app.day;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.input.Fault;
+import kerfwright.practice.day.DayPlan;
+import kerfwright.practice.day.DayPlanner;
+import kerfwright.practice.day.DayProblem;
+import kerfwright.practice.day.NativeSolver;
+import kerfwright.practice.day.SearchLimits;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans the trays and steriliser loads of a day file. */
+@Command(
+    name = "day",
+    mixinStandardHelpOptions = true,
+    description = "Plans a day: trays, steriliser loads, shortages, and what is proven.")
+public final class DayCommand implements Callable<Integer> {
+  private static final int DONE = 0;
+  private static final int BAD_INPUT = 2;
+  private static final double LONGEST_SECONDS = 86_400;
+
+  private final PrintStream out;
+  private final PrintStream err;
+  private final NeedsOfCase needsOfCase;
+
+  @Parameters(paramLabel = "DAY.yaml", description = "The day file.")
+  private @Nullable Path file;
+
+  @Option(names = "--json", description = "Print the plan as one JSON object (day/1).")
+  private boolean json;
+
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      defaultValue = "20",
+      description = "Longest search in seconds (default ${DEFAULT-VALUE}).")
+  private double seconds;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      defaultValue = "2",
+      description = "Search threads, 1 to 64 (default ${DEFAULT-VALUE}).")
+  private int threads;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "S",
+      defaultValue = "1",
+      description = "Seed of the search (default ${DEFAULT-VALUE}).")
+  private int seed;
+
+  public DayCommand(PrintStream out, PrintStream err, NeedsOfCase needsOfCase) {
+    this.out = out;
+    this.err = err;
+    this.needsOfCase = needsOfCase;
+  }
+
+  @Override
+  public Integer call() {
+    DayPlanner planner = DayPlanner.forThisMachine();
+    DayProblem problem;
+    try {
+      if (file == null) {
+        throw new BadInput("day", "a day file was expected");
+      }
+      if (!(seconds > 0 && seconds <= LONGEST_SECONDS)) {
+        throw new BadInput("--seconds", "must be above 0 and at most 86400, found " + seconds);
+      }
+      if (threads < 1 || threads > 64) {
+        throw new BadInput("--threads", "must be 1 to 64, found " + threads);
+      }
+      problem = new DayFile(needsOfCase).read(file);
+    } catch (BadInput bad) {
+      for (Fault fault : bad.faults()) {
+        err.println(fault.oneLine());
+      }
+      err.flush();
+      return BAD_INPUT;
+    }
+    DayPlan plan = planner.plan(problem, new SearchLimits(seconds, threads, seed));
+    String fault = NativeSolver.fault();
+    if (fault != null) {
+      err.println("kerfwright: planned in plain Java, the solver is not there: " + fault);
+      err.flush();
+    }
+    out.print(json ? DayJson.text(problem, plan) : DayText.of(problem, plan));
+    out.flush();
+    return DONE;
+  }
+}

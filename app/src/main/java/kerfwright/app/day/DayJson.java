@@ -1,0 +1,59 @@
+package kerfwright.app.day;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.format.DateTimeFormatter;
+import kerfwright.app.json.JsonText;
+import kerfwright.practice.day.DayPlan;
+import kerfwright.practice.day.DayProblem;
+import kerfwright.practice.day.GoalResult;
+import kerfwright.practice.day.InstrumentRef;
+import kerfwright.practice.day.Shortage;
+import kerfwright.practice.day.SteriliserLoad;
+import kerfwright.practice.day.TrayPlace;
+
+/** Writes a day plan as {@code day/1}. */
+public final class DayJson {
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
+
+  private DayJson() {}
+
+  public static String text(DayProblem problem, DayPlan plan) {
+    return JsonText.of(node(problem, plan));
+  }
+
+  /** The plan as a tree; indexes count from 0 as in the day file. */
+  public static ObjectNode node(DayProblem problem, DayPlan plan) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("contract", "day/1");
+    ArrayNode assignments = json.putArray("assignments");
+    for (TrayPlace tray : plan.trays()) {
+      ObjectNode node = assignments.addObject().put("appointment", tray.appointment());
+      put(node, tray.instrument());
+    }
+    ArrayNode loads = json.putArray("loads");
+    for (SteriliserLoad load : plan.loads()) {
+      ObjectNode node = loads.addObject();
+      node.put("start", CLOCK.format(problem.clock(load.startMin())));
+      ArrayNode inside = node.putArray("instruments");
+      load.instruments().forEach(ref -> put(inside.addObject(), ref));
+    }
+    ArrayNode shortages = json.putArray("shortages");
+    for (Shortage s : plan.shortages()) {
+      shortages.addObject().put("appointment", s.appointment()).put("type", s.type());
+    }
+    ArrayNode phases = json.putArray("phases");
+    for (GoalResult g : plan.goals()) {
+      ObjectNode node = phases.addObject().put("goal", g.goal().label());
+      node.put("value", g.value()).put("bound", g.bound()).put("proven", g.proven());
+      node.set("seconds", JsonText.number(g.seconds()));
+    }
+    json.put("solver", plan.solver());
+    return json;
+  }
+
+  private static void put(ObjectNode node, InstrumentRef ref) {
+    node.put("type", ref.type()).put("index", ref.index());
+  }
+}

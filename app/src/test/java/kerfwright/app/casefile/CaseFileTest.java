@@ -1,0 +1,232 @@
+package kerfwright.app.casefile;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Collectors;
+import kerfwright.app.Golden;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.input.Fault;
+import kerfwright.app.input.SourceText;
+import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.PulpState;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CaseFileTest {
+  /** Line numbers of the faults below count in this text. */
+  private static final String GOOD =
+      """
+      case: K-0412
+      procedure: access-cavity
+      tooth: {fdi: 16}
+      pulp: vital
+      layers:
+        - {material: feldspathic-porcelain, thickness_mm: {low: 1.0, typical: 1.2, high: 1.5}}
+        - {material: co-cr-alloy, thickness_mm: 0.4}
+        - material: dentine
+          thickness_mm: 3.0
+      keep: {material: dentine, at_least_mm: 0.5}
+      outline: {shape: ellipse, length_mm: 4.0, width_mm: 3.0}
+      goal: {finish_ra_um: 0.5}
+      handpieces: [turbine, electric-1to5]
+      coolant_ml_per_min: 50
+      """;
+
+  private final CaseFile file = new CaseFile(new PackagedCatalogue());
+
+  private CutCase read(String text) throws BadInput {
+    return file.yaml(new SourceText("case.yaml", text));
+  }
+
+  private String faults(String text) {
+    BadInput bad = assertThrows(BadInput.class, () -> read(text));
+    return bad.faults().stream().map(Fault::oneLine).collect(Collectors.joining("\n"));
+  }
+
+  @Test
+  void readsEveryFieldOfTheContract() throws BadInput {
+    CutCase read = read(GOOD);
+    assertEquals("K-0412", read.reference());
+    assertEquals("access-cavity", read.procedure().id());
+    assertEquals(16, read.tooth().fdi());
+    assertEquals(PulpState.VITAL, read.pulp());
+    assertEquals(3, read.layers().size());
+    assertEquals(1.0, read.layers().get(0).thickness().low().millimetres(), 1e-12);
+    assertEquals(0.4, read.layers().get(1).thickness().high().millimetres(), 1e-12);
+    assertEquals(0.5, read.keep().atLeast().millimetres(), 1e-12);
+    assertEquals(3.0, read.outline().width().millimetres(), 1e-12);
+    assertEquals(0.5, read.finishRa().micrometres(), 1e-12);
+    assertEquals(2, read.handpieces().size());
+    assertEquals(50, read.coolant().millilitresPerMinute(), 1e-9);
+    assertFalse(read.stackFilledIn());
+  }
+
+  @Test
+  void readsTheSameObjectAsJson() throws BadInput {
+    String json =
+        """
+        {"case": "K-0412", "procedure": "access-cavity", "tooth": {"fdi": 16}, "pulp": "vital",
+         "layers": [
+           {"material": "feldspathic-porcelain", "thickness_mm": {"low": 1.0, "typical": 1.2, "high": 1.5}},
+           {"material": "co-cr-alloy", "thickness_mm": 0.4},
+           {"material": "dentine", "thickness_mm": 3.0}],
+         "keep": {"material": "dentine", "at_least_mm": 0.5},
+         "outline": {"shape": "ellipse", "length_mm": 4.0, "width_mm": 3.0},
+         "goal": {"finish_ra_um": 0.5}, "handpieces": ["turbine", "electric-1to5"],
+         "coolant_ml_per_min": 50}
+        """;
+    assertEquals(read(GOOD), file.json(new SourceText("request", json)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'{universal: 3}', 16",
+    "'{palmer: UR6}', 16",
+    "16, 16",
+    "'{fdi: 55}', 55",
+    "'{universal: A}', 55"
+  })
+  void readsAToothInAnyNotation(String written, int fdi) throws BadInput {
+    assertEquals(fdi, read(GOOD.replace("{fdi: 16}", written)).tooth().fdi());
+  }
+
+  @Test
+  void keepsAllOfAMaterial() throws BadInput {
+    CutCase read = read(GOOD.replace("at_least_mm: 0.5", "at_least_mm: all"));
+    assertNull(read.keep().atLeast());
+  }
+
+  @Test
+  void aCircleMayGiveItsDiameterAlone() throws BadInput {
+    CutCase read =
+        read(GOOD.replace("ellipse, length_mm: 4.0, width_mm: 3.0", "circle, diameter_mm: 2"));
+    assertEquals(read.outline().length(), read.outline().width());
+  }
+
+  @Test
+  void fillsInTheUsualLayersAndSaysSo() throws BadInput {
+    String text = GOOD.replaceAll("(?s)layers:.*keep", "restoration: metal-ceramic\nkeep");
+    CutCase read = read(text);
+    assertTrue(read.stackFilledIn());
+    assertTrue(read.layers().size() >= 3);
+    assertFalse(read.stackSources().isEmpty());
+  }
+
+  @Test
+  void asksForLayersWhereNoUsualThicknessIsKnown() {
+    String text = GOOD.replaceAll("(?s)layers:.*keep", "restoration: carious\nkeep");
+    String faults = faults(text.replace("access-cavity", "cavity-preparation"));
+    assertTrue(faults.contains("lacks a thickness of"), faults);
+    assertTrue(faults.contains("carious-dentine"), faults);
+  }
+
+  @Test
+  void anUnknownPulpIsNotTakenForADeadOne() throws BadInput {
+    assertEquals(PulpState.UNKNOWN, read(GOOD.replace("pulp: vital\n", "")).pulp());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "pulp: vital | plup: vital | 4 | plup: there is no such field here | did you mean pulp?",
+        "co-cr-alloy | co-cr-aloy | 7 | layers[1].material: there is no material 'co-cr-aloy' | did you mean co-cr-alloy?",
+        "access-cavity | acces-cavity | 2 | procedure: there is no procedure | did you mean access-cavity?",
+        "{fdi: 16} | {fdi: 19} | 3 | tooth.fdi: there is no tooth '19' | 11 to 18",
+        "{fdi: 16} | {fid: 16} | 3 | tooth.fid: there is no such field here | did you mean fdi?",
+        "{fdi: 16} | {fdi: 16, palmer: UR6} | 3 | tooth: must be a tooth such as | found 2",
+        "pulp: vital | pulp: alive | 4 | pulp: there is no pulp state 'alive' | vital, non-vital",
+        "0.4} | -0.4} | 7 | layers[1].thickness_mm: must be a number above 0 to 30 mm, found '-0.4' | mm",
+        "0.4} | 400} | 7 | layers[1].thickness_mm: must be a number above 0 to 30 mm, found '400' | mm",
+        "0.4} | thin} | 7 | layers[1].thickness_mm: must be a number above 0 to 30 mm, found 'thin' | mm",
+        "0.4} | .nan} | 7 | layers[1].thickness_mm: must be a number | found '.nan'",
+        "0.4} | 1e999} | 7 | layers[1].thickness_mm: must be a number | found '1e999'",
+        "thickness_mm: 3.0 | thickness_mm: 0 | 9 | layers[2].thickness_mm: must be a number above 0 | found '0'",
+        "low: 1.0 | low: 1.4 | 6 | layers[0].thickness_mm: must rise from low to typical to high | found 1.4, 1.2, 1.5",
+        "low: 1.0, | '' | 6 | layers[0].thickness_mm.low: is missing | above 0",
+        "length_mm: 4.0 | length_mm: 2.0 | 11 | outline.width_mm: must be the shorter side | found 3.0",
+        "shape: ellipse | shape: oval | 11 | outline.shape: there is no shape 'oval' | ellipse, circle",
+        "electric-1to5] | electric] | 13 | handpieces[1]: there is no handpiece 'electric' | electric-1to5",
+        "[turbine, electric-1to5] | [] | 13 | handpieces: must name at least one of | turbine",
+        "[turbine, electric-1to5] | turbine | 13 | handpieces: must be a list | found 'turbine'",
+        "coolant_ml_per_min: 50 | coolant_ml_per_min: 5000 | 14 | coolant_ml_per_min: must be a number from 0 to 500 mL/min | '5000'",
+        "coolant_ml_per_min: 50 | '' | 1 | coolant_ml_per_min: is missing | from 0 to 500",
+        "keep: {material: dentine | keep: {material: enamel | 10 | keep: names enamel, which is not among the layers | case",
+        "at_least_mm: 0.5 | at_least_mm: some | 10 | keep.at_least_mm: must be a number above 0 | found 'some'",
+        "case: K-0412 | case: Jane Doe | 1 | case: must be the practice's own reference | never a name",
+        "case: K-0412 | case: [1] | 1 | case: must be the practice's own reference | found a list",
+        "finish_ra_um: 0.5 | finish_ra_um: 0 | 12 | goal.finish_ra_um: must be a number from 0.01 | found '0'",
+      })
+  void namesLineFieldAndExpectation(String good, String bad, int line, String start, String more) {
+    String text = GOOD.replace(good, bad);
+    assertFalse(text.equals(GOOD), "the good text must hold " + good);
+    String faults = faults(text);
+    assertTrue(faults.contains("case.yaml:" + line + ": " + start), faults);
+    assertTrue(faults.contains(more), faults);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "case: [ | broken YAML",
+        "'' | is empty",
+        "[1, 2] | fields such as",
+        "'a: 1\na: 2' | stands here a second time",
+        "'a: &x 1\nb: *x' | aliases",
+        "'a: 1\n---\nb: 2' | one document was expected",
+        "'a: [[[[[[[[[[[[[[[[1]]]]]]]]]]]]]]]]' | nested too deeply",
+      })
+  void refusesWhatIsNoCaseAtAll(String text, String expected) {
+    String faults = faults(text);
+    assertTrue(faults.contains(expected), faults);
+    assertFalse(faults.contains("com.fasterxml"), faults);
+  }
+
+  @Test
+  void refusesADeeplyNestedFileWithoutOverflow() {
+    assertTrue(faults("a: " + "[".repeat(100_000)).startsWith("case.yaml"));
+  }
+
+  @Test
+  void tellsAllFaultsOfAFileAtOnce() throws IOException {
+    String text =
+        """
+        procedure: root-canal
+        tooth: {fdi: 99}
+        layers:
+          - {material: enamle, thickness_mm: -1}
+          - {material: dentine}
+        outline: {shape: ellipse, length_mm: wide, width_mm: 3.0, hight_mm: 1}
+        handpieces: [turbin]
+        coolant: 50
+        """;
+    Golden.check("case-faults.txt", faults(text) + "\n");
+  }
+
+  @Test
+  void refusesMissingAndHugeFiles(@TempDir Path folder) throws IOException {
+    Path missing = folder.resolve("none.yaml");
+    BadInput none = assertThrows(BadInput.class, () -> file.read(missing));
+    assertTrue(none.faults().get(0).oneLine().contains("there is no such file"));
+    Path huge = folder.resolve("huge.yaml");
+    Files.writeString(huge, GOOD + "# ".repeat(600_000));
+    BadInput large = assertThrows(BadInput.class, () -> file.read(huge));
+    assertTrue(large.faults().get(0).oneLine().contains("larger than 1 MiB"));
+    BadInput place = assertThrows(BadInput.class, () -> file.read(folder));
+    assertTrue(place.faults().get(0).oneLine().contains("is a folder"));
+    Path binary = folder.resolve("binary.yaml");
+    Files.write(binary, new byte[] {(byte) 0xff, (byte) 0xfe, 0, 1});
+    BadInput noText = assertThrows(BadInput.class, () -> file.read(binary));
+    assertTrue(noText.faults().get(0).oneLine().contains("not UTF-8"));
+  }
+}

@@ -1,0 +1,209 @@
+package kerfwright.app.day;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+class DayCommandTest {
+  private static final Path EXAMPLES = Path.of("..", "examples");
+  private static final String GOOD =
+      """
+      start: "08:00"
+      length_min: 300
+      cleaning_min: 20
+      load_min: 45
+      load_grid_min: 15
+      sterilisers: 1
+      load_capacity: 8
+      instruments:
+        - {type: round-diamond-medium, life: 10, used: [0, 3]}
+      appointments:
+        - {id: A1, start: "08:00", end: "08:40", needs: [round-diamond-medium]}
+      """;
+
+  @TempDir private Path folder;
+  private String out = "";
+  private String err = "";
+
+  private int run(String... arguments) {
+    ByteArrayOutputStream o = new ByteArrayOutputStream();
+    ByteArrayOutputStream e = new ByteArrayOutputStream();
+    DayCommand command =
+        new DayCommand(
+            new PrintStream(o, true, StandardCharsets.UTF_8),
+            new PrintStream(e, true, StandardCharsets.UTF_8),
+            NeedsOfCase.NONE);
+    int exit = new CommandLine(command).execute(arguments);
+    out = o.toString(StandardCharsets.UTF_8);
+    err = e.toString(StandardCharsets.UTF_8);
+    return exit;
+  }
+
+  private int runOn(String day) throws IOException {
+    Path file = folder.resolve("day.yaml");
+    Files.writeString(file, day);
+    int exit = run(file.toString());
+    err = err.replace(file.toString(), "day.yaml");
+    return exit;
+  }
+
+  private void refuses(String day, String... lines) throws IOException {
+    assertEquals(2, runOn(day), err);
+    assertEquals("", out);
+    assertEquals(List.of(lines), err.lines().toList());
+  }
+
+  @Test
+  void aQuietDayHasNoShortageAndSaysSo() throws IOException {
+    assertEquals(0, run(EXAMPLES.resolve("day-quiet.yaml").toString(), "--threads", "1"));
+    assertTrue(out.startsWith("No shortage"), out);
+    assertTrue(out.contains("shortages  0, proven"), out);
+    assertEquals("", err);
+  }
+
+  @Test
+  void aTightDayTellsWhatIsShortFirstThenLoadsThenTrays() {
+    assertEquals(0, run(EXAMPLES.resolve("day-tight.yaml").toString(), "--threads", "1"));
+    assertTrue(out.startsWith("Short of "), out);
+    int loads = out.indexOf("Steriliser loads");
+    int trays = out.indexOf("Trays");
+    assertTrue(0 < loads && loads < trays && trays < out.indexOf("How good"), out);
+  }
+
+  /** Pins our own earlier output, one thread and one seed; no evidence that it is right. */
+  @Test
+  void theTextOfTheExamplesIsAsPinned() throws IOException {
+    for (String day : List.of("day-quiet", "day-tight")) {
+      assertEquals(0, run(EXAMPLES.resolve(day + ".yaml").toString(), "--threads", "1"));
+      Path pinned = Path.of("src", "test", "resources", "day", day + ".txt");
+      if (Boolean.getBoolean("pin")) {
+        Files.writeString(pinned, out);
+      }
+      assertEquals(Files.readString(pinned), out, day);
+    }
+  }
+
+  @Test
+  void theJsonKeepsTheContract() throws IOException {
+    assertEquals(0, run(EXAMPLES.resolve("day-tight.yaml").toString(), "--json"));
+    JsonNode day = new ObjectMapper().readTree(out);
+    assertEquals("day/1", day.get("contract").asText());
+    assertTrue(day.get("loads").get(0).get("start").asText().matches("\\d\\d:\\d\\d"));
+    assertEquals(day.get("shortages").size(), day.get("phases").get(0).get("value").asInt());
+    assertEquals(day.get("loads").size(), day.get("phases").get(1).get("value").asInt());
+    assertEquals("wear", day.get("phases").get(2).get("goal").asText());
+    assertEquals(25, day.get("assignments").size() + day.get("shortages").size());
+    for (String field : List.of("appointment", "type", "index")) {
+      assertTrue(day.get("assignments").get(0).has(field), field);
+    }
+  }
+
+  @Test
+  void theBaseOfTheBadFilesIsGood() throws IOException {
+    assertEquals(0, runOn(GOOD), err);
+  }
+
+  @Test
+  void aMissingFileIsBadInput() {
+    assertEquals(2, run(folder.resolve("none.yaml").toString()));
+    assertTrue(err.contains("none.yaml: there is no such file"), err);
+  }
+
+  @Test
+  void anUnknownTypeIsToldWithTheNearestName() throws IOException {
+    refuses(
+        GOOD.replace("needs: [round-diamond-medium]", "needs: [round-diamond-medum]"),
+        "day.yaml:11: appointments[0].needs[0]: \"round-diamond-medum\" is in no stock; expected a"
+            + " type listed under instruments; did you mean round-diamond-medium?");
+  }
+
+  @Test
+  void zeroCapacityIsRefused() throws IOException {
+    refuses(
+        GOOD.replace("load_capacity: 8", "load_capacity: 0"),
+        "day.yaml:7: load_capacity: must be a number from 1 to 1000, found '0'");
+  }
+
+  @Test
+  void aNegativeLengthAndAnAppointmentBeforeOpeningAreRefused() throws IOException {
+    refuses(
+        GOOD.replace("length_min: 300", "length_min: -5"),
+        "day.yaml:2: length_min: must be a number above 0 to 1440 minutes, found '-5'");
+    refuses(
+        GOOD.replace("start: \"08:00\", end", "start: \"07:30\", end"),
+        "day.yaml:11: appointments[0].start: is 30 min before the day starts; expected a time from"
+            + " the start of the day on");
+  }
+
+  @Test
+  void twoAppointmentsInOneChairMayNotOverlap() throws IOException {
+    refuses(
+        GOOD
+            + "  - {id: A2, chair: north, start: \"09:00\", end: \"09:30\", needs: []}\n"
+            + "  - {id: A3, chair: north, start: \"09:20\", end: \"09:50\", needs: []}\n",
+        "day.yaml:13: appointments[2].start: overlaps appointment \"A2\" in chair \"north\";"
+            + " expected one appointment at a time in a chair");
+  }
+
+  @Test
+  void everyFaultIsToldAtOnce() throws IOException {
+    refuses(
+        GOOD.replace("end: \"08:40\"", "end: \"07:40\"").replace("used: [0, 3]", "used: [0, 13]"),
+        "day.yaml:9: instruments[0].used[1]: is 13; expected 0 to the life of 10 uses",
+        "day.yaml:11: appointments[0].end: is not after the start; expected a time later than the"
+            + " start");
+  }
+
+  @Test
+  void anUnknownFieldIsAnError() throws IOException {
+    refuses(
+        GOOD.replace("id: A1,", "id: A1, chiar: north,"),
+        "day.yaml:11: appointments[0].chiar: there is no such field here; expected id, start, end,"
+            + " chair, needs, case; did you mean chair?");
+  }
+
+  @Test
+  void aCaseFileIsRefusedUntilSomeoneTellsItsNeeds() throws IOException {
+    refuses(
+        GOOD.replace("needs: [round-diamond-medium]", "case: case.yaml"),
+        "day.yaml:11: appointments[0].case: case.yaml: the needs of a case file cannot be planned"
+            + " here; write them out as needs");
+  }
+
+  @Test
+  void needsOfACaseAreTakenWhereTheyCanBeTold() throws Exception {
+    Path file = folder.resolve("day.yaml");
+    Files.writeString(file, GOOD.replace("needs: [round-diamond-medium]", "case: case.yaml"));
+    var day = new DayFile(c -> List.of("round-diamond-medium")).read(file);
+    assertEquals(List.of("round-diamond-medium"), day.appointments().get(0).needs());
+  }
+
+  @Test
+  void aRunningLoadAndALaidTrayAreKept() throws IOException {
+    String facts =
+        """
+        now: "08:00"
+        running_loads:
+          - {start: "07:45", instruments: [{type: round-diamond-medium, index: 0}]}
+        on_trays:
+          - {appointment: A1, type: round-diamond-medium, index: 1}
+        """;
+    assertEquals(0, runOn(GOOD + facts), err);
+    assertTrue(out.contains("07:45-08:30 (started)"), out);
+    assertTrue(out.contains("A1  round-diamond-medium 2"), out);
+    assertEquals(2, runOn(GOOD + facts.replace("index: 1", "index: 0")));
+    assertTrue(err.contains("not ready for it yet"), err);
+  }
+}

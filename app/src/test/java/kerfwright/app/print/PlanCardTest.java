@@ -1,0 +1,64 @@
+package kerfwright.app.print;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import kerfwright.app.plan.APlan;
+import kerfwright.app.plan.ScaleDrawings;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+class PlanCardTest {
+  private static final byte[] CARD = PlanCard.pdf(APlan.throughACrown(), new ScaleDrawings());
+
+  @Test
+  void theCardIsA5AndSaysWhatIsNeeded() throws IOException {
+    Files.createDirectories(Path.of("target"));
+    Files.write(Path.of("target/card.pdf"), CARD);
+    try (PDDocument document = Loader.loadPDF(CARD)) {
+      float width = document.getPage(0).getMediaBox().getWidth() / 72 * 25.4f;
+      float height = document.getPage(0).getMediaBox().getHeight() / 72 * 25.4f;
+      assertEquals(148, width, 0.5);
+      assertEquals(210, height, 0.5);
+      String text = new PDFTextStripper().getText(document);
+      for (String needed :
+          new String[] {
+            "Tooth 16: access cavity",
+            "K-0412",
+            "D1",
+            "B1",
+            "against rotation",
+            "50 mL/min",
+            "When dentine shows, change.",
+            "Always mind",
+            "Planning aid only.",
+            "page 1 of"
+          }) {
+        assertTrue(text.contains(needed), needed + " in " + text);
+      }
+      assertFalse(text.contains("#"), "a sign without a glyph is shown as #");
+    }
+  }
+
+  @Test
+  void everyFontIsEmbedded() throws IOException {
+    int fonts = 0;
+    try (PDDocument document = Loader.loadPDF(CARD)) {
+      for (PDPage page : document.getPages()) {
+        for (COSName name : page.getResources().getFontNames()) {
+          assertTrue(page.getResources().getFont(name).isEmbedded(), name.getName());
+          fonts++;
+        }
+      }
+    }
+    assertTrue(fonts > 0);
+  }
+}

@@ -1,0 +1,44 @@
+package kerfwright.app.web;
+
+import io.javalin.Javalin;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import kerfwright.app.Wiring;
+import kerfwright.app.input.BadInput;
+
+/** The whole application on a free port, with the demo practice. */
+final class Served implements AutoCloseable {
+  private final Javalin server;
+  private final HttpClient client = HttpClient.newHttpClient();
+
+  Served() throws BadInput {
+    Wiring wiring = Wiring.production();
+    server =
+        WebServer.create(wiring, wiring.demoDrawer().read(), wiring.demoCases().read(), true, 0);
+    server.start();
+  }
+
+  Javalin server() {
+    return server;
+  }
+
+  String address(String path) {
+    return "http://localhost:" + server.port() + path;
+  }
+
+  HttpResponse<String> get(String path) throws IOException, InterruptedException {
+    return send(HttpRequest.newBuilder(URI.create(address(path))).build());
+  }
+
+  HttpResponse<String> send(HttpRequest request) throws IOException, InterruptedException {
+    return client.send(request, HttpResponse.BodyHandlers.ofString());
+  }
+
+  @Override
+  public void close() {
+    server.stop();
+  }
+}
