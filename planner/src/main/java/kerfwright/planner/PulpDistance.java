@@ -2,8 +2,8 @@ package kerfwright.planner;
 
 import java.util.Locale;
 import java.util.Optional;
+import kerfwright.catalogue.limit.SafetyLimits;
 import kerfwright.planner.casework.CutCase;
-import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.sequence.Segments;
@@ -16,7 +16,7 @@ import kerfwright.quantity.SourceKey;
  * means to reach the chamber and is exempt.
  */
 final class PulpDistance {
-  static final double LEAST_M = 0.5e-3;
+  static final double LEAST_M = SafetyLimits.packaged().remainingDentine().metres();
 
   private PulpDistance() {}
 
@@ -54,10 +54,5 @@ final class PulpDistance {
       top += thick;
     }
     return left;
-  }
-
-  static boolean filledIn(CutCase c, Segments segments) {
-    Keep keep = segments.keep();
-    return c.keep() == null && keep != null;
   }
 }

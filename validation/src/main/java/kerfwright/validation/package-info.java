@@ -1,4 +1,4 @@
-/** Studies and measurements too slow for every build. */
+/** Slow studies and side-by-side measurements. */
 @NullMarked
 package kerfwright.validation;
 

@@ -21,6 +21,8 @@ public final class Commands {
     line.addSubcommand(new NumberCommand(terminal));
     line.addSubcommand(new ToothCommand(terminal));
     line.addSubcommand(new MaterialCommand(terminal));
+    line.addSubcommand(new HeatCommand(terminal));
+    line.addSubcommand(new EvidenceCommand(terminal));
     line.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
     line.setExecutionExceptionHandler(

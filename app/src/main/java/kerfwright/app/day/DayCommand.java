@@ -64,6 +64,7 @@ public final class DayCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    DayPlanner planner = DayPlanner.forThisMachine();
     DayProblem problem;
     try {
       if (file == null) {
@@ -83,8 +84,7 @@ public final class DayCommand implements Callable<Integer> {
       err.flush();
       return BAD_INPUT;
     }
-    DayPlan plan =
-        DayPlanner.forThisMachine().plan(problem, new SearchLimits(seconds, threads, seed));
+    DayPlan plan = planner.plan(problem, new SearchLimits(seconds, threads, seed));
     String fault = NativeSolver.fault();
     if (fault != null) {
       err.println("kerfwright: planned in plain Java, the solver is not there: " + fault);

@@ -113,7 +113,7 @@ public final class CaseForm {
   /** The form as the query of an address, so that a plan can be linked to and reloaded. */
   public String query() {
     return values.entrySet().stream()
-        .filter(entry -> !entry.getKey().equals("do"))
+        .filter(entry -> !entry.getKey().equals("do") && !entry.getKey().equals("asked"))
         .flatMap(
             entry ->
                 entry.getValue().stream()

@@ -29,6 +29,10 @@ final class CasePages {
     CaseForm form = sent.isEmpty() ? FilledForm.fresh(wiring.cases()) : CaseForm.of(sent);
     List<Fault> faults = new ArrayList<>();
     CaseForm changed = changed(form, faults);
+    if (call.header("HX-Request") != null) {
+      // the plan beside the form follows the layers that were just exchanged
+      call.header("HX-Trigger-After-Settle", "layers-changed");
+    }
     call.html(page(changed, faults));
   }
 

@@ -25,7 +25,9 @@ public record PlanPreview(@Nullable CutPlan plan, List<String> wanted, FormFault
             .map(fault -> words(fault.field()))
             .distinct()
             .toList();
-    List<Fault> wrong = faults.stream().filter(fault -> !fault.missing()).toList();
+    // nobody is scolded for what is not filled in yet, unless the plan was asked for
+    boolean asked = form.chosen("asked", "1");
+    List<Fault> wrong = faults.stream().filter(fault -> asked || !fault.missing()).toList();
     return new PlanPreview(null, wanted, FormFaults.of(form, wrong));
   }
 

@@ -169,6 +169,7 @@ class ArchitectureTest {
             "kerfwright.app.drawerfile..",
             "kerfwright.app.json..",
             "kerfwright.app.plan..",
+            "kerfwright.app.heatfile..",
             "kerfwright.app.drawing..")
         .should()
         .dependOnClassesThat()

@@ -155,6 +155,8 @@ class CommandsTest {
         "number --us 99999",
         "number 806314001524016 --us 330",
         "material wood",
+        "heat none.yaml",
+        "heat",
         "serve --port 70000",
         "serve --data /no/such/folder",
         "dance",
@@ -192,7 +194,7 @@ class CommandsTest {
   @Test
   void onlyCommandsThatWorkAreListed() {
     String help = Run.of("--help").out();
-    for (String name : new String[] {"serve", "plan", "number", "tooth", "material"}) {
+    for (String name : new String[] {"serve", "plan", "number", "tooth", "material", "heat"}) {
       assertTrue(help.contains("\n  " + name + " "), help);
     }
     assertFalse(help.contains("\n  day "), help);

@@ -2,6 +2,7 @@ package kerfwright.catalogue.check;
 
 import kerfwright.catalogue.caution.Cautions;
 import kerfwright.catalogue.evidence.Evidence;
+import kerfwright.catalogue.evidence.EvidenceCases;
 import kerfwright.catalogue.limit.SafetyLimits;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.material.ToolMaterials;
@@ -31,7 +32,7 @@ public final class PackagedData {
     ToolMaterials.load(sources, faults);
     Anatomy anatomy = Anatomy.load(sources, faults);
     UsualStacks.load(anatomy, materials, sources, faults);
-    Evidence.load(sources, faults);
+    EvidenceCases.load(Evidence.load(sources, faults), materials, faults);
     Cautions.load(sources, faults);
     SafetyLimits.load(sources, faults);
     ReprocessingFigures.load(sources, faults);

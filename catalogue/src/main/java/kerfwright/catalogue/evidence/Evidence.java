@@ -3,7 +3,6 @@ package kerfwright.catalogue.evidence;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -37,7 +36,6 @@ public final class Evidence {
           "source",
           "locator",
           "basis",
-          "role",
           "note");
   private static final List<String> UNITS =
       List.of(
@@ -65,9 +63,6 @@ public final class Evidence {
           "s",
           "um",
           "um^-0.5");
-  private static final List<String> ROLES =
-      List.of("calibration", "validation", "context", "unassigned");
-
   private final Map<String, EvidenceRow> byId;
 
   private Evidence(Map<String, EvidenceRow> byId) {
@@ -79,6 +74,7 @@ public final class Evidence {
   }
 
   public static Evidence load(Sources sources, Faults faults) {
+    SourceRoles roles = SourceRoles.load(sources, faults);
     Map<String, EvidenceRow> byId = new LinkedHashMap<>();
     Set<String> seen = new HashSet<>();
     for (Row row : Table.read("evidence/values.csv", HEADER, faults)) {
@@ -91,7 +87,7 @@ public final class Evidence {
       if (keys.isEmpty()) {
         row.fault("source", "a published finding must name its source");
       }
-      String role = row.oneOf("role", ROLES);
+      EvidenceRow.Role role = roles.ofRow(row, keys);
       if (row.sound()) {
         byId.put(
             id,
@@ -112,7 +108,7 @@ public final class Evidence {
                 keys,
                 row.text("locator"),
                 basis,
-                EvidenceRow.Role.valueOf(role.toUpperCase(Locale.ROOT)),
+                role,
                 row.text("note")));
       }
     }

@@ -1,6 +1,7 @@
 package kerfwright.catalogue.evidence;
 
 import java.util.List;
+import java.util.Locale;
 import kerfwright.catalogue.table.Numbers;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.SourceKey;
@@ -24,7 +25,7 @@ import kerfwright.quantity.SourceKey;
  * @param sources where it comes from
  * @param locator table, page or "abstract"
  * @param basis how sure it is
- * @param role what it may be used for
+ * @param role what its source may be used for
  * @param note remark, may be empty
  */
 public record EvidenceRow(
@@ -50,11 +51,15 @@ public record EvidenceRow(
     sources = List.copyOf(sources);
   }
 
-  /** A row used to fit is never used to validate. */
+  /** A row used to fit is never used to validate; all rows of a source share one role. */
   public enum Role {
     CALIBRATION,
     VALIDATION,
-    CONTEXT,
-    UNASSIGNED
+    CONTEXT;
+
+    /** The word the data files use. */
+    public String id() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 }

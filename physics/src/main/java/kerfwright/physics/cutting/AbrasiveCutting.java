@@ -5,28 +5,47 @@ import kerfwright.physics.material.Substance;
 /**
  * Removal rate of an abrasive working part from the load on each active grain.
  *
+ * <pre>
+ *   Q     = 0.03 v F able s rinse g [ f_ab (1 - c)/H + 0.10 c V(P_m)/P_m ] clean
+ *   P0    = 2 c0 H s_h^2                       load of an active grain while few carry, s_h = 0.005 d g
+ *   N     = N0 (1 - exp(-F/(N0 P0)))           active grains, N0 = A/(1.6 d)^2, at least one
+ *   P     = F/N                                mean load of an active grain
+ *   c     = exp(-x) (x^2/2 + x + 1)            share of the load on grains above P_c, x = sqrt(2 P_c/P)
+ *   P_m   = P (x^2/2 + x + 1)                  mean load of those grains
+ *   f_ab  = 0.15 + 0.45/(1 + (K_c/H)/0.002)    K_c/H in sqrt(m)
+ *   rinse = 0.5 + 0.5 w/(w + 15)               w in mL/min
+ * </pre>
+ *
  * <p>Grains stand at exponentially spread heights (Greenwood JA, Williamson JBP. Proc R Soc A
- * 1966;295:300-319, from memory), height scale s_h = 0.005 d; a grain sunk to depth y carries P = c
- * H y^2. Then the mean load of an active grain is P0 = 2 c H s_h^2 whatever the total load, and
- * more load brings more grains in, up to all of them: N = N0 (1 - exp(-F / (N0 P0))), N0 = A / (1.6
- * d)^2. The share of the load on grains above the crack threshold P_c is, with x = sqrt(2 P_c / P),
- * exp(-x) (x^2/2 + x + 1). Below it a grain ploughs V/s = f_ab P/H, above it cracks lift the volume
- * of {@link CrackThreshold}. Soft chips stick, see {@link ChipLoading}.
+ * 1966;295:300-319, from memory); a grain sunk to depth y carries c0 H y^2. Then the mean load of
+ * an active grain is P0 whatever the total load, and more load brings more grains in, up to all of
+ * them. Below the crack threshold P_c a grain ploughs, above it cracks lift the volume V of {@link
+ * CrackThreshold}. A tool hardly harder than the work loses its edge, see {@link HardnessRatio}
+ * (able); soft chips stick, see {@link ChipLoading} (clean).
  *
  * <table>
  *   <caption>Symbols</caption>
- *   <tr><td>d</td><td>m</td><td>grain size</td></tr>
+ *   <tr><td>Q</td><td>m3/s</td><td>removal rate</td></tr>
+ *   <tr><td>d, g</td><td>m, -</td><td>grain size, rigidity of the bond</td></tr>
  *   <tr><td>A</td><td>m2</td><td>area of contact</td></tr>
- *   <tr><td>F, P</td><td>N</td><td>load of the hand, load on a grain</td></tr>
+ *   <tr><td>F, v</td><td>N, m/s</td><td>load of the hand, rim speed</td></tr>
+ *   <tr><td>s, w</td><td>-, mL/min</td><td>sharpness, coolant</td></tr>
  *   <tr><td>H, K_c</td><td>Pa, Pa sqrt(m)</td><td>hardness and toughness of the work</td></tr>
+ *   <tr><td>c0</td><td>-</td><td>12: load over hardness and depth squared of one grain (project
+ *       setting)</td></tr>
  *   <tr><td>f_ab</td><td>-</td><td>share of the groove lifted out rather than pushed aside: 0.15 for
  *       very ductile to 0.6 for brittle work (Zum Gahr KH. Microstructure and Wear of Materials, 1987,
  *       from memory)</td></tr>
+ *   <tr><td>0.03, 0.10</td><td>-</td><td>share of the turn and of the contact that really cuts, and
+ *       of the crack volume that comes away (project settings)</td></tr>
  * </table>
  *
- * <p>Constants marked fitted are set so that coarse grit at 1 N, 20 m/s and full water takes about
+ * <p>The project settings are chosen so that coarse grit at 1 N, 20 m/s and full water takes about
  * 20 mm3/min of enamel, between the 3 of a long unattended test and some 250 of a short one in mica
- * glass-ceramic: order of magnitude only. Leaves out: heat softening, bond contact at high load.
+ * glass-ceramic: order of magnitude only. Valid where the contact is small against the head and v
+ * far above the feed. Proportional to v; more load never takes less as long as E/H is above 2,
+ * which holds for every solid. Leaves out: heat softening, bond contact at high load, grains
+ * breaking.
  */
 public final class AbrasiveCutting {
   private static final double GRAIN_SPACING = 1.6;

@@ -5,28 +5,35 @@ import kerfwright.physics.material.Substance;
 /**
  * Removal rate of a bur from the load on each blade.
  *
- * <p>Blades in contact: n = z_e phi_s/(2 pi). Run-out lifts some blades off; the load bends the
- * shank by y = F/stiffness and brings them back, z_e = 1 + (z - 1) y/(y + e). The force along the
- * rim F_t = mu F is shared by n blades of engaged length b; {@link SpecificForce} gives the chip h
- * it lifts, with k_c1.1 = 1.2 H and m = 0.27. A blunt edge ploughs before it cuts: with w = (F/(n
- * b)) / (H r_e), how wide the edge sinks in against its own radius, the share that lifts chips is
- * w/(w + 0.2). Rate = n b h v times that share, times {@link HardnessRatio}.
+ * <pre>
+ *   Q   = n b h v u able clean
+ *   n   = z_e phi_s/(2 pi)              blades in contact
+ *   z_e = 1 + (z - 1) y/(y + e)         run-out lifts blades off, the load bends them back, y = F/k
+ *   h     from mu F/(n b) = k_c(h) h    {@link SpecificForce} with k_c1.1 = 1.2 H, m = 0.27
+ *   u   = w/(w + 0.5)                   share that lifts a chip instead of ploughing
+ *   w   = F/(n b H r_e)                 how wide the edge sinks in, against its own radius r_e/s
+ * </pre>
  *
  * <table>
  *   <caption>Symbols</caption>
+ *   <tr><td>Q</td><td>m3/s</td><td>removal rate</td></tr>
+ *   <tr><td>F, mu</td><td>N, -</td><td>load of the hand; force along the rim over load, 0.6</td></tr>
  *   <tr><td>z, z_e</td><td>-</td><td>blades, blades that cut</td></tr>
- *   <tr><td>e, y</td><td>m</td><td>run-out, deflection under the load</td></tr>
- *   <tr><td>r_e</td><td>m</td><td>edge radius, grows as the edge blunts</td></tr>
- *   <tr><td>mu</td><td>-</td><td>force along the rim over load, 0.6</td></tr>
- *   <tr><td>v</td><td>m/s</td><td>rim speed</td></tr>
+ *   <tr><td>e, y, k</td><td>m, m, N/m</td><td>run-out, deflection, stiffness at the head</td></tr>
+ *   <tr><td>b, h</td><td>m</td><td>length of edge in the work, thickness of the chip</td></tr>
+ *   <tr><td>phi_s</td><td>rad</td><td>engagement angle, see {@link ChipGeometry}</td></tr>
+ *   <tr><td>r_e, s</td><td>m, -</td><td>edge radius when new, sharpness: a blunt edge is rounder</td></tr>
+ *   <tr><td>H, v</td><td>Pa, m/s</td><td>hardness of the work, rim speed</td></tr>
+ *   <tr><td>able, clean</td><td>-</td><td>{@link HardnessRatio}, {@link ChipLoading} with
+ *       0.3 pi D/z of room in a flute</td></tr>
  * </table>
  *
  * <p>So few blades make a thick chip at a lower specific force, and cut faster: it follows from the
  * size effect and the edge radius, not from a table. k_c1.1 = 1.2 H rests on six alloys of
  * handbooks (0.4 to 1.3 H, most of them from memory); m and the ploughing form are ours: order of
- * magnitude only. Chips come out at nanometres, as a study of carbide on enamel saw (J Mech Behav
- * Biomed Mater 2019, doi 10.1016/j.jmbbm.2019.103529). Leaves out: fracture by blades, chip packing
- * in the flutes.
+ * magnitude only. Chips come out at nanometres in enamel, as a study of carbide on enamel saw (J
+ * Mech Behav Biomed Mater 2019, doi 10.1016/j.jmbbm.2019.103529): that is far below the chips the
+ * law of Kienzle was fitted for. Leaves out: fracture by blades, helix of the blades.
  */
 public final class BladedCutting {
   private static final double FORCE_RATIO = 0.6;

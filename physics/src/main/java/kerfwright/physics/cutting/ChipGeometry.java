@@ -14,9 +14,9 @@ package kerfwright.physics.cutting;
  *   <tr><td>phi_s</td><td>rad</td><td>engagement angle</td></tr>
  * </table>
  *
- * <p>Valid for f << D; the true path makes the chip against rotation slightly longer and thinner.
- * Source: Dietrich J, Tschaetsch H. Praxis der Zerspantechnik, 11th ed. 2014, as coded in public
- * open code.
+ * <p>Valid for f << D; the true path makes the chip against rotation slightly longer and thinner,
+ * which is left out, as is run-out: with hand feed it exceeds f by far. Source: Dietrich J,
+ * Tschaetsch H. Praxis der Zerspantechnik, 11th ed. 2014, as coded in public open code.
  */
 public final class ChipGeometry {
   private ChipGeometry() {}

@@ -16,9 +16,11 @@ import kerfwright.physics.material.Substance;
  *   <tr><td>alpha</td><td>-</td><td>dimensionless factor, fitted</td></tr>
  * </table>
  *
- * <p>Leaves out: transformation toughening under a small contact, crack interaction between grains.
- * Sources: Lawn BR, Marshall DB. J Am Ceram Soc 1979;62:347-350 (form of the threshold); Evans AG,
- * Marshall DB, in Rigney (ed.), Fundamentals of Friction and Wear of Materials, 1981 (volume).
+ * <p>Valid for sharp grains and contacts large against the grain of the work; order of magnitude
+ * only. Leaves out: transformation toughening under a small contact, crack interaction between
+ * grains. Sources: Lawn BR, Marshall DB. J Am Ceram Soc 1979;62:347-350 (form of the threshold);
+ * Evans AG, Marshall DB, in Rigney (ed.), Fundamentals of Friction and Wear of Materials, 1981
+ * (volume).
  */
 public final class CrackThreshold {
   private static final double SLIDING_FACTOR = 2e4;

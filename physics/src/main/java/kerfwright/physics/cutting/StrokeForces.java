@@ -7,8 +7,13 @@ package kerfwright.physics.cutting;
  * travel, work on the left meets blades that move the way the instrument travels (against rotation:
  * the chip starts at nothing, the force along the rim pushes back); work on the right meets blades
  * that move against the travel (with rotation: the chip starts at its thickest, the force pulls
- * on). Geometry after any milling handbook; worked out in Song XF et al. J Manuf Sci Eng
- * 2013;135:011014 for dental ceramics.
+ * on): F_x = -F_t cos(phi_s/2) against rotation, +F_t cos(phi_s/2) with it.
+ *
+ * <p>F_t force along the rim, N; phi_s engagement angle, rad: the contact lies on average half of
+ * it ahead of the finished wall. Valid for a cut on one side; in a full slot the two halves cancel.
+ * Leaves out the force at right angles to the rim, which pushes back by F sin(phi_s/2) in both
+ * cases and stays small for shallow cuts. Geometry after any milling handbook; worked out in Song
+ * XF et al. J Manuf Sci Eng 2013;135:011014 for dental ceramics.
  */
 public final class StrokeForces {
   /** Which side of the travel the work is on, seen from shank to tip. */

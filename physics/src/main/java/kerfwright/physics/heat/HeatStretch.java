@@ -31,6 +31,14 @@ public record HeatStretch(
     if (onS + offS <= 0) {
       throw new IllegalArgumentException("A stretch needs a stroke or a pause above zero seconds");
     }
+    if (durationS / (onS + offS) > 100_000) {
+      throw new IllegalArgumentException(
+          "A stretch may have at most 100000 strokes, got "
+              + durationS
+              + " s of strokes and pauses of "
+              + (onS + offS)
+              + " s");
+    }
   }
 
   /** Cutting in strokes under one coolant that reaches the floor in the pauses only. */

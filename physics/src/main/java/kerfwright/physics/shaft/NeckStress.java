@@ -4,9 +4,10 @@ package kerfwright.physics.shaft;
  * Stress at the neck under a side load and a torque: sigma = 32 F L / (pi d^3), tau = 16 M / (pi
  * d^3), together sqrt(sigma^2 + 3 tau^2) after von Mises.
  *
- * <p>F side load at a distance L from the neck of diameter d, M torque. Turning makes the bending
- * fully reversed, so it is held against a fatigue strength, with a factor for the fillet. Source:
- * any machine-design handbook.
+ * <p>F side load, N, at a distance L, m, from the neck of diameter d, m; M torque, N m. Valid while
+ * the neck stays elastic. Leaves out the fillet's stress concentration and shear of the side load.
+ * Turning makes the bending fully reversed, so it is held against a fatigue strength, with a factor
+ * for the fillet. Source: any machine-design handbook.
  */
 public final class NeckStress {
   private NeckStress() {}

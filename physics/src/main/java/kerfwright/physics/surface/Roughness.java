@@ -11,11 +11,15 @@ import kerfwright.physics.material.Substance;
  * saw; "some percent of grain size" is common practice. Blades: Ra = 0.8 um (6/z)^0.8, for z
  * blades: run-out and blade spacing set it, feed marks are nanometres; brittle layers chip besides
  * (Clarke I et al.: carbide chips enamel margins), times 1 + B/B0 with B = H/K_c and B0 = 4e3
- * 1/sqrt(m). The three constants are project settings: order of magnitude only.
+ * 1/sqrt(m). All five constants are project settings: order of magnitude only.
  *
  * <p>Damage: lateral cracks run at the floor of the plastic zone, depth 0.43 (E/H)^(2/5)
  * (P/H)^(1/2) for a grain load P (Evans and Marshall 1981; factor from memory), weighted by f;
- * where nothing cracks, the torn layer is about four times Ra.
+ * where nothing cracks, the torn layer is about four times Ra (project setting).
+ *
+ * <p>Ridge between two passes of a round head of radius r: s^2/(8 r), s step-over (standard
+ * machining texts, from memory); valid for s well below r. Leaves out: scratches of a stray grain,
+ * smearing of soft layers.
  */
 public final class Roughness {
   private static final double ABRASIVE_SHARE = 0.022;

@@ -17,11 +17,12 @@ import kerfwright.physics.material.Substance;
  *       less than their share, hence the power 1.5 (project setting)</td></tr>
  *   <tr><td>w0</td><td>1/m3</td><td>12 lives a mm3 where the work is far harder than the tool (project
  *       setting: about 2 mm3 of porcelain or 60 of enamel to a carbide bur,
- *       as the trade has it; one bench test cut 106 mm3 of glass with one carbide: Fais LMG et al. J Appl
+ *       common practice; one bench test cut 106 mm3 of glass with one carbide: Fais LMG et al. J Appl
  *       Oral Sci 2009;17:584)</td></tr>
  * </table>
  *
- * <p>Order of magnitude only. Leaves out: chipping by shock, corrosion.
+ * <p>Order of magnitude only. Where there is one phase only, s is 0 or 1. Leaves out: chipping by
+ * shock, corrosion.
  */
 public final class EdgeWear {
   private static final double FULL_RATE_PER_M3 = 12e9;

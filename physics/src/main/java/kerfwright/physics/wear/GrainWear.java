@@ -5,12 +5,13 @@ import kerfwright.physics.material.Substance;
 /**
  * How fast an abrasive working part loses its cut: share of its life used by a volume.
  *
- * <p>w = w1 (H/H1)^2 (d1/d) / r: harder work blunts and pulls out grains faster, finer grains have
- * less to lose; r is how many layers of grain the bond holds in reserve (1 electroplated, 6
- * sintered; common practice, no source).
+ * <p>w = w1 (H/H1)^3 (v/v1) (d1/d) / r: harder work blunts and pulls out grains faster, finer
+ * grains have less to lose; r is how many layers of grain the bond holds in reserve (1
+ * electroplated, 6 sintered; common practice, no source).
  *
  * <table>
  *   <caption>Symbols</caption>
+ *   <tr><td>w</td><td>1/m3</td><td>lives used for a volume; {@link Sharpness} falls as exp(-lives)</td></tr>
  *   <tr><td>H</td><td>Pa</td><td>hardness of the work; H1 = 3.5 GPa, enamel</td></tr>
  *   <tr><td>d</td><td>m</td><td>grain size; d1 = 115 micrometres, medium</td></tr>
  *   <tr><td>v</td><td>m/s</td><td>rim speed; v1 = 15 m/s. Linear in speed is a project setting: at twice
@@ -18,14 +19,12 @@ import kerfwright.physics.material.Substance;
  *   <tr><td>w1</td><td>1/m3</td><td>one life for 600 mm3 of enamel by medium grit: about five crown
  *       preparations, after which replacement is advised (Emir F, Ayyildiz S, Sahin C. J Adv
  *       Prosthodont 2018;10:93-100; the volume of a preparation is our estimate). The power
- *       of H puts a life in zirconia near 13 mm3, about the nine-minute cut after which a second one
- *       removed significantly less (UAB thesis, 150 000 rpm, 0.98 N)</td></tr>
+ *       of H puts a life in zirconia near 13 mm3 at 12.5 m/s, about the nine-minute cut after which a
+ *       second one removed significantly less (UAB thesis, 150 000 rpm, 0.98 N)</td></tr>
  * </table>
  *
- * <p>Cut number n of an instrument of life L keeps a sharpness of exp(-V/L). Steam sterilising
- * costs diamonds 18.5 percent of cutting time in five cycles (Gonzaga CC et al. Indian J Dent Res
- * 2019;30:915); another study saw no loss in ten (Gureckis KM et al. J Prosthet Dent 1991;66:721).
- * Order of magnitude only.
+ * <p>Order of magnitude only, for rigid bonds. Leaves out: grains torn out by a blow, clogging, the
+ * load. What steam sterilising takes stands in {@link Sharpness}.
  */
 public final class GrainWear {
   private static final double REFERENCE_HARDNESS_PA = 3.5e9;

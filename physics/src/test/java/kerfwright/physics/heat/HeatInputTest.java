@@ -22,6 +22,7 @@ class HeatInputTest {
     refused("coefficient", () -> new Coolant(-1, 25));
     refused("Duration", () -> HeatStretch.strokes(-1, 0, 1, 1, WATER, 0));
     refused("stroke or a pause", () -> HeatStretch.strokes(1, 0, 0, 0, WATER, 0));
+    refused("100000 strokes", () -> HeatStretch.strokes(1000, 0, 1e-6, 1e-6, WATER, 0));
     refused("at least one layer", () -> HeatBody.of(1, List.of(), 37, Face.insulated()));
     refused("at least one stretch", () -> new HeatSchedule(1, List.of()));
     refused("Radius of a probe", () -> new HeatProbe(-1, 0));

@@ -1,5 +1,8 @@
 package kerfwright.planner.heat;
 
+import kerfwright.catalogue.limit.SafetyLimits;
+import kerfwright.physics.heat.ThermalDose;
+
 /**
  * Rise at the pulp wall against time.
  *
@@ -9,7 +12,7 @@ package kerfwright.planner.heat;
  */
 public record WallHistory(double[] timesS, double[] riseK, double bodyC) {
   /** Screening limit at the pulp: one animal study, no cliff (Zach and Cohen 1965). */
-  public static final double LIMIT_K = 5.5;
+  public static final double LIMIT_K = SafetyLimits.packaged().pulpRise().kelvins();
 
   /** Greatest rise; zero where the wall only cools. */
   public double peakK() {
@@ -22,27 +25,16 @@ public record WallHistory(double[] timesS, double[] riseK, double bodyC) {
 
   /** Time spent above the limit. */
   public double secondsAboveLimit() {
-    double sum = 0;
-    for (int i = 0; i < riseK.length; i++) {
-      if (riseK[i] > LIMIT_K) {
-        sum += timesS[i] - (i == 0 ? 0 : timesS[i - 1]);
-      }
-    }
-    return sum;
+    return ThermalDose.secondsAbove(timesS, riseK, LIMIT_K);
   }
 
-  /**
-   * Thermal dose, minutes at 43 degrees: sum of R^(43 - T), R = 0.5 from 43 up, 0.25 below
-   * (Sapareto SA, Dewey WC 1984, citation from memory).
-   */
+  /** Thermal dose, minutes at 43 degrees; see {@link ThermalDose}. */
   public double cem43Min() {
-    double sum = 0;
+    double[] temperaturesC = new double[riseK.length];
     for (int i = 0; i < riseK.length; i++) {
-      double t = bodyC + riseK[i];
-      double step = timesS[i] - (i == 0 ? 0 : timesS[i - 1]);
-      sum += Math.pow(t >= 43 ? 0.5 : 0.25, 43 - t) * step / 60;
+      temperaturesC[i] = bodyC + riseK[i];
     }
-    return sum;
+    return ThermalDose.cem43Min(timesS, temperaturesC);
   }
 
   /** Rise at a time, the last one after the end. */

@@ -2,6 +2,7 @@ package kerfwright.planner.tool;
 
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.catalogue.limit.SafetyLimits;
 import kerfwright.physics.shaft.NeckStress;
 import kerfwright.physics.shaft.OverhungShaft;
 import kerfwright.quantity.RotationalSpeed;
@@ -12,8 +13,8 @@ import kerfwright.quantity.RotationalSpeed;
  * <p>The number does not tell the neck: its diameter is taken as 0.75 of the head plus 0.05 mm, at
  * most 0.9 of the shank and at least 0.45 mm, its length as 3 mm or what the overhang leaves
  * (project settings). Refused above 0.75 of the first whirl speed (common practice, 0.7 to 0.8) and
- * above 400 MPa at the neck: a quarter of the lowest flexural strength of cemented carbide strips,
- * 1620 MPa (SAMPE J 2016, table 1), for reversed bending and the fillet (project setting).
+ * above a quarter, at the neck, of the lowest flexural strength of cemented carbide strips, 1620
+ * MPa (SAMPE J 2016, table 1), for reversed bending and the fillet (project setting).
  *
  * @param model the stepped cantilever
  * @param leverM from the neck's root to the middle of the head
@@ -22,7 +23,8 @@ import kerfwright.quantity.RotationalSpeed;
  */
 public record Shaft(OverhungShaft model, double leverM, double neckLengthM, double neckDiameterM) {
   public static final double WHIRL_SHARE = 0.75;
-  public static final double NECK_LIMIT_PA = 400e6;
+  public static final double NECK_LIMIT_PA =
+      SafetyLimits.packaged().carbideFlexuralStrength().pascals() / 4;
   private static final double NECK_M = 3e-3;
   private static final double STEEL_E_PA = 200e9;
   private static final double STEEL_DENSITY = 7850;

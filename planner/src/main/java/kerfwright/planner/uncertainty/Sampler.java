@@ -30,6 +30,9 @@ import kerfwright.quantity.Torque;
 public final class Sampler {
   private static final int CURVE_POINTS = 120;
 
+  /** In a draw where the tool hardly bites the hand gives up after an hour. */
+  private static final double GIVEN_UP_S = 3600;
+
   private final CutCase cutCase;
   private final List<TimedCut> sequence;
   private final int samples;
@@ -174,7 +177,7 @@ public final class Sampler {
             1e-15,
             cut.removalM3PerS() * factor * Sharpness.meanOver(Math.min(lives, Sharpness.LIFE_END)));
     double overlap = c.cutS() * c.meanRemovalM3PerS() / c.segment().volumeM3();
-    double cutting = volume / rate * overlap;
+    double cutting = Math.min(GIVEN_UP_S, volume / rate * overlap);
     double[] values = {
       rpm,
       rim,

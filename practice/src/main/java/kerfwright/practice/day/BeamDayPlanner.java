@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 
 /**
  * Plans a day in plain Java, for machines the solver's native library is not there for.
@@ -22,6 +23,8 @@ public final class BeamDayPlanner implements DayPlanner {
   /** Beyond this many needs a walk keeps too small a share of the states to be worth its time. */
   private static final int WALKED_UP_TO = 150;
 
+  private static final String NAME = "plain Java";
+
   private final int width;
 
   public BeamDayPlanner() {
@@ -37,21 +40,27 @@ public final class BeamDayPlanner implements DayPlanner {
 
   @Override
   public DayPlan plan(DayProblem problem, SearchLimits limits, DayProgress progress) {
-    long started = System.nanoTime();
     DayView view = new DayView(problem);
-    Scoreboard board = new Scoreboard(view, progress, "plain Java");
-    board.begin(Goal.SHORTAGES);
+    Scoreboard board = new Scoreboard(view, progress);
+    board.solver(NAME);
     board.offer(FirstPlan.of(view, limits.seed()));
-    if (problem.demand() > WALKED_UP_TO) {
-      board.end(Goal.SHORTAGES);
+    return goOn(view, limits, board, progress::stopped);
+  }
+
+  /** Walks through the day from a board that holds a first plan. */
+  DayPlan goOn(DayView view, SearchLimits limits, Scoreboard board, BooleanSupplier stopped) {
+    board.solver(NAME);
+    if (view.problem.demand() > WALKED_UP_TO) {
       return board.plan();
     }
+    long started = System.nanoTime();
+    board.begin(Goal.SHORTAGES);
     int instruments = view.types.stream().mapToInt(t -> t.units).sum();
     int keep = Math.max(20, Math.min(width, STATES_TIMES_INSTRUMENTS / (1 + instruments)));
     boolean exact = true;
     List<DayState> states = new ArrayList<>(List.of(DayState.start(view)));
     for (DayEvent event : DayEvent.of(view)) {
-      if (progress.stopped() || (System.nanoTime() - started) / 1e9 > limits.seconds()) {
+      if (stopped.getAsBoolean() || (System.nanoTime() - started) / 1e9 > limits.seconds()) {
         board.end(Goal.SHORTAGES);
         return board.plan();
       }

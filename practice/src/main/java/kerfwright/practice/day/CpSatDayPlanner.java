@@ -1,6 +1,9 @@
 package kerfwright.practice.day;
 
-/** Plans a day with a constraint solver; the model is {@link ReadyModel} and {@link WearModel}. */
+/**
+ * Plans a day with a constraint solver; the model is {@link ReadyModel} and {@link WearModel}.
+ * Where the solver's library cannot be loaded, {@link BeamDayPlanner} goes on from the first plan.
+ */
 public final class CpSatDayPlanner implements DayPlanner {
   @Override
   public DayPlan plan(DayProblem problem, SearchLimits limits, DayProgress progress) {

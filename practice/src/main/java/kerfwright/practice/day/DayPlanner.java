@@ -9,8 +9,12 @@ public interface DayPlanner {
     return plan(problem, limits, DayProgress.NONE);
   }
 
-  /** The planner this machine can run: the solver where its native library loads, else ours. */
+  /**
+   * The planner this machine can run: with the solver where its native library loads, else in plain
+   * Java. Loading begins at once and does not hold up the first plan.
+   */
   static DayPlanner forThisMachine() {
-    return NativeSolver.available() ? new CpSatDayPlanner() : new BeamDayPlanner();
+    NativeSolver.warmUp();
+    return new CpSatDayPlanner();
   }
 }

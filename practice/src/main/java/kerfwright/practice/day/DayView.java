@@ -61,4 +61,18 @@ final class DayView {
     }
     return p;
   }
+
+  /** Whether the sterilisers can run loads with these starts. */
+  boolean fits(int[] starts) {
+    for (int q = 0; q < starts.length; q++) {
+      int running = 0;
+      for (int p = firstOverlapping(q); p <= q; p++) {
+        running += starts[p];
+      }
+      if (running > slotFree[q]) {
+        return false;
+      }
+    }
+    return true;
+  }
 }

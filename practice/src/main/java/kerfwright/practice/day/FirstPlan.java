@@ -21,10 +21,14 @@ final class FirstPlan {
   }
 
   static Timetable of(DayView view, int seed) {
+    return of(view, seed, Math.min(600, 200_000 / (1 + view.problem.demand())));
+  }
+
+  /** The best of so many variations. */
+  static Timetable of(DayView view, int seed, int runs) {
     FirstPlan search = new FirstPlan(view, seed);
     search.fullPressure();
     search.dropLoads();
-    int runs = Math.min(600, 60_000 / (1 + view.problem.demand()));
     for (int i = 0; i < runs && view.slots() > 0; i++) {
       search.vary();
     }
@@ -78,16 +82,7 @@ final class FirstPlan {
   private boolean fits(int[] starts, int slot) {
     int[] trial = starts.clone();
     trial[slot]++;
-    for (int q = slot; q < trial.length && view.slotMin[q] < view.endOf(slot); q++) {
-      int running = 0;
-      for (int p = view.firstOverlapping(q); p <= q; p++) {
-        running += trial[p];
-      }
-      if (running > view.slotFree[q]) {
-        return false;
-      }
-    }
-    return true;
+    return view.fits(trial);
   }
 
   private void attempt(int[] starts) {

@@ -63,7 +63,7 @@ record InstrumentHistory(int uses, boolean clean, int fromMin) {
     if (uses > stock.life()) {
       faults.add(
           new DayFault(
-              "facts.trays",
+              "on_trays",
               self.type() + " " + index + " would have " + uses + " uses",
               "at most its life of " + stock.life()));
     }
@@ -72,7 +72,7 @@ record InstrumentHistory(int uses, boolean clean, int fromMin) {
 
   private static DayFault conflict(InstrumentRef self, Event e, String what) {
     return new DayFault(
-        e.load() ? "facts.loads" : "facts.trays",
+        e.load() ? "running_loads" : "on_trays",
         self.type() + " " + self.index() + " is put to " + e.name() + " but " + what,
         "facts that can have happened one after the other");
   }

@@ -10,20 +10,24 @@ import org.jspecify.annotations.Nullable;
 final class Scoreboard {
   private final DayView view;
   private final DayProgress progress;
-  private final String solver;
+  private String solver = "first plan";
   private final Map<Goal, Integer> bounds = new EnumMap<>(Goal.class);
   private final Map<Goal, Double> seconds = new EnumMap<>(Goal.class);
   private @Nullable Timetable best;
   private long begun;
 
-  Scoreboard(DayView view, DayProgress progress, String solver) {
+  Scoreboard(DayView view, DayProgress progress) {
     this.view = view;
     this.progress = progress;
-    this.solver = solver;
     for (Goal g : Goal.values()) {
       bounds.put(g, g == Goal.LOADS ? view.fixedLoads : 0);
       seconds.put(g, 0.0);
     }
+  }
+
+  /** Names who searches. */
+  synchronized void solver(String name) {
+    solver = name;
   }
 
   synchronized Timetable best() {

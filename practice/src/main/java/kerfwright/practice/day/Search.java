@@ -5,6 +5,7 @@ import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverSolutionCallback;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.IntVar;
+import java.util.List;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -22,6 +23,12 @@ import org.jspecify.annotations.Nullable;
  * is left alone: version 9.15 keeps no global reference to it and brings the virtual machine down.
  */
 final class Search {
+  /** Full linear relaxation: it alone closes the flow goals, other strategies only take threads. */
+  static final List<String> RELAXATION = List.of("max_lp");
+
+  /** The last goal is closed from below. */
+  static final List<String> FROM_BELOW = List.of("max_lp", "objective_lb_search_max_lp");
+
   private final SearchLimits limits;
   private final BooleanSupplier stopped;
 
@@ -41,7 +48,11 @@ final class Search {
 
   /** Minimises; each solution is handed over as it is found, the last being the best. */
   Outcome run(
-      CpModel model, double seconds, Consumer<ToLongFunction<IntVar>> solution, IntConsumer bound) {
+      CpModel model,
+      List<String> subsolvers,
+      double seconds,
+      Consumer<ToLongFunction<IntVar>> solution,
+      IntConsumer bound) {
     if (seconds <= 0 || stopped.getAsBoolean()) {
       return new Outcome(false, Integer.MIN_VALUE, false);
     }
@@ -49,7 +60,7 @@ final class Search {
     var p = solver.getParameters();
     p.setNumWorkers(limits.threads()).setRandomSeed(limits.seed()).setLinearizationLevel(2);
     if (limits.threads() > 1) {
-      p.addSubsolvers("max_lp");
+      subsolvers.forEach(p::addSubsolvers);
     }
     if (seconds < 1e6) {
       p.setMaxTimeInSeconds(seconds);

@@ -1,0 +1,124 @@
+package kerfwright.app.web;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Assumptions;
+
+/** The Chromium of this machine; nothing is downloaded. */
+final class Browser implements AutoCloseable {
+  private static final List<Path> PLACES =
+      List.of(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"));
+
+  private final Playwright playwright;
+  private final com.microsoft.playwright.Browser chromium;
+  private final List<String> requests = new ArrayList<>();
+  private final List<String> complaints = new ArrayList<>();
+
+  private Browser(Path executable) {
+    playwright =
+        Playwright.create(
+            new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+    chromium =
+        playwright
+            .chromium()
+            .launch(
+                new BrowserType.LaunchOptions()
+                    .setExecutablePath(executable)
+                    .setArgs(
+                        List.of(
+                            "--no-sandbox",
+                            "--disable-gpu",
+                            "--disable-background-networking",
+                            "--disable-component-update",
+                            "--disable-sync",
+                            "--no-first-run")));
+  }
+
+  /** Skips the test where there is no Chromium, unless the build demands one. */
+  static Browser start() {
+    Path executable = PLACES.stream().filter(Files::isExecutable).findFirst().orElse(null);
+    boolean required = "1".equals(System.getenv("KERFWRIGHT_REQUIRE_BROWSER"));
+    if (executable == null && required) {
+      Assertions.fail("KERFWRIGHT_REQUIRE_BROWSER is 1, but there is no Chromium at " + PLACES);
+    }
+    Assumptions.assumeTrue(executable != null, "no Chromium on this machine");
+    return new Browser(executable);
+  }
+
+  /** A page of a size; every request and complaint of it is kept. */
+  Page page(int width, int height, boolean script, ColorScheme scheme) {
+    BrowserContext context =
+        chromium.newContext(
+            new NewContextOptions()
+                .setViewportSize(width, height)
+                .setJavaScriptEnabled(script)
+                .setColorScheme(scheme));
+    Page page = context.newPage();
+    page.onRequest(request -> requests.add(request.url()));
+    page.onConsoleMessage(
+        message -> {
+          if (message.type().equals("error") || message.type().equals("warning")) {
+            complaints.add(message.text());
+          }
+        });
+    page.onPageError(complaints::add);
+    return page;
+  }
+
+  Page page() {
+    return page(1024, 1366, true, ColorScheme.LIGHT);
+  }
+
+  List<String> requests() {
+    return List.copyOf(requests);
+  }
+
+  List<String> complaints() {
+    return List.copyOf(complaints);
+  }
+
+  static void shoot(Page page, String name) {
+    page.screenshot(
+        new Page.ScreenshotOptions()
+            .setPath(Path.of("target/screenshots/" + name + ".png"))
+            .setFullPage(true));
+  }
+
+  /** What the accessibility check (WCAG 2.2, levels A and AA) finds; empty where all is well. */
+  static String barriers(Page page) {
+    return new AxeBuilder(page)
+            .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+            .analyze()
+            .getViolations()
+            .stream()
+            .map(Browser::inWords)
+            .collect(Collectors.joining("\n"));
+  }
+
+  private static String inWords(Rule rule) {
+    return rule.getId()
+        + ": "
+        + rule.getHelp()
+        + " "
+        + rule.getNodes().stream().map(node -> node.getHtml()).limit(3).toList();
+  }
+
+  @Override
+  public void close() {
+    chromium.close();
+    playwright.close();
+  }
+}

@@ -1,0 +1,238 @@
+package kerfwright.app.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.Media;
+import java.util.List;
+import kerfwright.app.input.BadInput;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a clinician does, in a real browser. */
+class JourneyTest {
+  private static Browser browser;
+  private static Served app;
+
+  @BeforeAll
+  static void start() throws BadInput {
+    browser = Browser.start();
+    app = new Served();
+  }
+
+  @AfterAll
+  static void stop() {
+    if (app != null) {
+      app.close();
+    }
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  private static void fillIn(Page page) {
+    page.getByLabel("Case reference").fill("K-7001");
+    page.getByLabel("Procedure").selectOption("access-cavity");
+    page.locator("input[name=tooth_pick][value='26']").check();
+    page.getByLabel("Restoration").selectOption("metal-ceramic");
+    page.getByLabel("Length, mm").fill("4");
+    page.getByLabel("Width, mm").fill("3");
+  }
+
+  @Test
+  void aCaseIsEnteredAndItsPlanSeen() {
+    Page page = browser.page();
+    page.navigate(app.address("/"));
+    page.getByRole(com.microsoft.playwright.options.AriaRole.LINK)
+        .filter(new Locator.FilterOptions().setHasText("New case"))
+        .last()
+        .click();
+    fillIn(page);
+    Locator preview = page.locator("#preview");
+    PlaywrightAssertions.assertThat(preview).containsText("pulp wall rises by");
+    PlaywrightAssertions.assertThat(preview).containsText("With the usual layers");
+    Browser.shoot(page, "case-filled-in");
+    page.locator("p.actions button").click();
+    PlaywrightAssertions.assertThat(page.locator("h1")).containsText("Tooth 26: access cavity");
+    assertTrue(page.locator("section.step").count() >= 2);
+    assertTrue(page.locator("figure.hero svg").isVisible());
+    PlaywrightAssertions.assertThat(page.locator("section.cautions")).isVisible();
+    Browser.shoot(page, "plan");
+    page.getByText("Change the case").click();
+    assertEquals("K-7001", page.getByLabel("Case reference").inputValue());
+  }
+
+  @Test
+  void theSameWorksWithoutScript() {
+    Page page = browser.page(1024, 1366, false, ColorScheme.LIGHT);
+    page.navigate(app.address("/case"));
+    fillIn(page);
+    page.getByText("Fill in the usual layers").click();
+    assertTrue(page.locator("fieldset.layer").count() >= 3);
+    page.getByText("Add a layer").click();
+    page.locator("p.actions button").click();
+    PlaywrightAssertions.assertThat(page.locator("h1")).containsText("Tooth 26");
+  }
+
+  @Test
+  void aSlipIsToldBesideItsFieldWhileTyping() {
+    Page page = browser.page();
+    page.navigate(app.address("/case"));
+    fillIn(page);
+    page.getByLabel("Water at the tip, mL/min").fill("lots");
+    PlaywrightAssertions.assertThat(page.locator("#fault-coolant_ml_per_min"))
+        .containsText("must be a number from 0 to 500 mL/min");
+    page.getByLabel("Water at the tip, mL/min").fill("40");
+    PlaywrightAssertions.assertThat(page.locator("#fault-coolant_ml_per_min")).isEmpty();
+  }
+
+  @Test
+  void layersAreFilledInAddedAndRemovedInPlace() {
+    Page page = browser.page();
+    page.navigate(app.address("/case"));
+    fillIn(page);
+    page.getByText("Fill in the usual layers").click();
+    PlaywrightAssertions.assertThat(page.locator("fieldset.layer")).not().hasCount(0);
+    int before = page.locator("fieldset.layer").count();
+    page.getByText("Add a layer").click();
+    PlaywrightAssertions.assertThat(page.locator("fieldset.layer")).hasCount(before + 1);
+    page.locator("fieldset.layer button").last().click();
+    PlaywrightAssertions.assertThat(page.locator("fieldset.layer")).hasCount(before);
+    assertEquals("K-7001", page.getByLabel("Case reference").inputValue());
+    PlaywrightAssertions.assertThat(page.locator("#preview")).containsText("Open the plan");
+  }
+
+  @Test
+  void whatIsMissingStaysToldAfterThePlanWasAskedFor() {
+    Page page = browser.page();
+    page.navigate(app.address("/case"));
+    page.waitForTimeout(700);
+    PlaywrightAssertions.assertThat(page.locator("#fault-procedure")).isEmpty();
+    page.locator("p.actions button").click();
+    PlaywrightAssertions.assertThat(page.locator("#fault-procedure")).containsText("is missing");
+    page.getByLabel("Case reference").fill("K-7003");
+    PlaywrightAssertions.assertThat(page.locator("#fault-case")).isEmpty();
+    PlaywrightAssertions.assertThat(page.locator("#fault-procedure")).containsText("is missing");
+  }
+
+  @Test
+  void aTypedToothTakesThePlaceOfAPickedOne() {
+    Page page = browser.page();
+    page.navigate(app.address("/case"));
+    fillIn(page);
+    page.getByLabel("or type it").fill("#30");
+    page.locator("p.actions button").click();
+    PlaywrightAssertions.assertThat(page.locator("h1")).containsText("Tooth 46");
+  }
+
+  private static List<String> everyPage(Page page) {
+    page.navigate(app.address("/"));
+    String example = page.locator("a.case-link").first().getAttribute("href");
+    return List.of("/", "/case", "/drawer", example, "/plan?case=x+y&tooth=99", "/nowhere");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"820, 1180, LIGHT", "1180, 820, DARK"})
+  void everyPageIsFreeOfBarriers(int width, int height, ColorScheme scheme) {
+    Page page = browser.page(width, height, true, scheme);
+    for (String path : everyPage(page)) {
+      page.navigate(app.address(path));
+      page.waitForLoadState();
+      assertEquals("", Browser.barriers(page), path);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"320, 640, LIGHT", "820, 1180, LIGHT", "1180, 820, DARK", "1920, 1080, LIGHT"})
+  void everyPageFitsItsWidth(int width, int height, ColorScheme scheme) {
+    Page page = browser.page(width, height, true, scheme);
+    int number = 0;
+    for (String path : everyPage(page)) {
+      page.navigate(app.address(path));
+      int wide = (Integer) page.evaluate("document.documentElement.scrollWidth");
+      assertTrue(wide <= width, path + " is " + wide + " wide on " + width);
+      Browser.shoot(page, "page-" + ++number + "-" + width);
+    }
+  }
+
+  @Test
+  void targetsAreLargeEnoughForAGlovedHand() {
+    Page page = browser.page(820, 1180, true, ColorScheme.LIGHT);
+    for (String path : List.of("/", "/case", "/drawer")) {
+      page.navigate(app.address(path));
+      Locator targets =
+          page.locator(
+              "header a, a.button, main button:not(.default-submit):visible, select, .pick,"
+                  + " .tooth:visible, summary, main input:not([type=radio]):not([type=checkbox])");
+      for (Locator target : targets.all()) {
+        if (target.isVisible()) {
+          var box = target.boundingBox();
+          assertTrue(
+              box.height >= 43.9 && box.width >= 43.9,
+              path + " " + target.innerText() + " " + box.width + " x " + box.height);
+        }
+      }
+    }
+  }
+
+  @Test
+  void theFormIsFilledInByKeyboardAlone() {
+    Page page = browser.page();
+    page.navigate(app.address("/case"));
+    page.keyboard().press("Tab");
+    assertEquals("Skip to the content", page.evaluate("document.activeElement.innerText"));
+    page.getByLabel("Case reference").focus();
+    page.keyboard().type("K-7002");
+    page.keyboard().press("Tab");
+    page.keyboard().type("Access");
+    page.keyboard().press("Tab");
+    assertEquals("pulp", page.evaluate("document.activeElement.name"));
+    page.keyboard().press("Tab");
+    assertEquals("tooth_pick", page.evaluate("document.activeElement.name"));
+    page.keyboard().press("Space");
+    page.getByLabel("Restoration").selectOption("metal-ceramic");
+    page.getByLabel("Length, mm").fill("4");
+    page.getByLabel("Width, mm").fill("3");
+    page.keyboard().press("Enter");
+    PlaywrightAssertions.assertThat(page.locator("h1")).containsText("Tooth 18");
+  }
+
+  @Test
+  void aPlanPrintsOnA4() {
+    Page page = browser.page();
+    page.navigate(app.address("/"));
+    page.navigate(app.address(page.locator("a.case-link").first().getAttribute("href")));
+    page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+    assertTrue(!page.locator("nav").isVisible());
+    assertTrue(page.locator("section.cautions").isVisible());
+    page.pdf(
+        new Page.PdfOptions()
+            .setFormat("A4")
+            .setPath(java.nio.file.Path.of("target/screenshots/plan-a4.pdf")));
+  }
+
+  @Test
+  void noRequestLeavesTheMachineAndNothingIsComplainedOf() {
+    Page page = browser.page();
+    page.navigate(app.address("/case"));
+    fillIn(page);
+    PlaywrightAssertions.assertThat(page.locator("#preview")).containsText("Open the plan");
+    for (String request : browser.requests()) {
+      assertTrue(request.startsWith(app.address("/")), request);
+    }
+    // the browser notes answers of status 4xx, and that a preview was given up for a newer one
+    List<String> unexpected =
+        browser.complaints().stream()
+            .filter(one -> !one.contains("status of 4") && !one.startsWith("htmx:sendAbort"))
+            .filter(one -> !one.startsWith("htmx:afterRequest"))
+            .toList();
+    assertEquals(List.of(), unexpected);
+  }
+}

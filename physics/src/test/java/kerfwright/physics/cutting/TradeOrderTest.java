@@ -1,0 +1,117 @@
+package kerfwright.physics.cutting;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import kerfwright.physics.TestSubstances;
+import kerfwright.physics.material.Substance;
+import kerfwright.physics.surface.Roughness;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Orders of the trade that must come out of the models (common practice, no source). */
+class TradeOrderTest {
+  /**
+   * Typical grain of the six grit classes, um (two trade texts; see the catalogue's grit table).
+   */
+  private static final double[] GRIT_UM = {165, 137, 115, 58, 25, 15};
+
+  private static final int[] BLADES = {4, 6, 8, 12, 30};
+  private static final Engagement SIDE = new Engagement(1.2e-3, 3e-3, 50e-6);
+
+  private static CutResult diamond(double grainUm, Substance work, double loadN) {
+    return AbrasiveCutting.cut(
+        new AbrasiveTool(grainUm * 1e-6, 0.4, 90e9, 1),
+        work,
+        SIDE,
+        new OperatingPoint(loadN, 18, 50, 1));
+  }
+
+  private static CutResult bur(int blades, Substance work, double loadN) {
+    return BladedCutting.cut(
+        new BladedTool(blades, 3e-6, 1, 15e9, 5e-6, 2e5),
+        work,
+        SIDE,
+        new OperatingPoint(loadN, 12, 50, 1));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.2, 0.5, 1, 1.5})
+  void finerGritRemovesLessAndLeavesASmootherSurfaceInToothAndCeramic(double loadN) {
+    for (Substance work :
+        List.of(
+            TestSubstances.ENAMEL,
+            TestSubstances.PORCELAIN,
+            TestSubstances.DENTINE,
+            TestSubstances.ZIRCONIA)) {
+      double rate = Double.POSITIVE_INFINITY;
+      double ra = Double.POSITIVE_INFINITY;
+      for (double grain : GRIT_UM) {
+        CutResult cut = diamond(grain, work, loadN);
+        double rough = Roughness.ofAbrasiveM(grain * 1e-6, 1, cut);
+        assertTrue(cut.removalM3PerS() < rate, work + " at " + grain + " um");
+        assertTrue(rough < ra, work + " at " + grain + " um");
+        rate = cut.removalM3PerS();
+        ra = rough;
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.2, 0.5, 1, 1.5})
+  void moreBladesRemoveLessAndLeaveASmootherSurfaceInDentineAndMetal(double loadN) {
+    for (Substance work : List.of(TestSubstances.DENTINE, TestSubstances.COBALT_CHROMIUM)) {
+      double rate = Double.POSITIVE_INFINITY;
+      double ra = Double.POSITIVE_INFINITY;
+      for (int blades : BLADES) {
+        double removal = bur(blades, work, loadN).removalM3PerS();
+        double rough = Roughness.ofBladesM(blades, work);
+        assertTrue(removal < rate && rough < ra, work + " with " + blades + " blades");
+        rate = removal;
+        ra = rough;
+      }
+    }
+  }
+
+  @Test
+  void brittleLayersFavourDiamondAndDuctileLayersCarbide() {
+    assertTrue(faster(TestSubstances.ENAMEL) < 1);
+    assertTrue(faster(TestSubstances.PORCELAIN) < 1);
+    assertTrue(faster(TestSubstances.ZIRCONIA) < 1);
+    assertTrue(faster(TestSubstances.DENTINE) > 1);
+    assertTrue(faster(TestSubstances.COBALT_CHROMIUM) > 1);
+  }
+
+  /** Carbide with four blades over coarse diamond at the same load and speed. */
+  private static double faster(Substance work) {
+    OperatingPoint point = new OperatingPoint(1, 18, 50, 1);
+    CutResult carbide =
+        BladedCutting.cut(new BladedTool(4, 3e-6, 1, 15e9, 5e-6, 2e5), work, SIDE, point);
+    return carbide.removalM3PerS() / diamond(137, work, 1).removalM3PerS();
+  }
+
+  @Test
+  void coarseGritCracksEnamelAndPorcelainAndPloughsDentineAndMetal() {
+    assertTrue(diamond(137, TestSubstances.PORCELAIN, 1).brittleShare() > 0.5);
+    assertTrue(diamond(137, TestSubstances.ENAMEL, 1).brittleShare() > 0.3);
+    assertTrue(diamond(137, TestSubstances.DENTINE, 1).brittleShare() < 1e-6);
+    assertTrue(diamond(137, TestSubstances.COBALT_CHROMIUM, 1).brittleShare() < 1e-6);
+    assertTrue(diamond(15, TestSubstances.ENAMEL, 1).brittleShare() < 1e-3);
+  }
+
+  /** Chip loading: soft ductile work clogs, porcelain does not (Siegel and von Fraunhofer 1997). */
+  @Test
+  void dentineClogsGritMoreThanEnamelAndPorcelain() {
+    double dentine = diamond(58, TestSubstances.DENTINE, 1).cleanShare();
+    assertTrue(dentine < diamond(58, TestSubstances.ENAMEL, 1).cleanShare());
+    assertTrue(dentine < diamond(58, TestSubstances.PORCELAIN, 1).cleanShare());
+  }
+
+  /** J Mech Behav Biomed Mater 2019, abstract: chips of carbide in enamel are of nanometres. */
+  @Test
+  void carbideLiftsChipsOfNanometresFromEnamel() {
+    double chip = bur(6, TestSubstances.ENAMEL, 1).chipThicknessM();
+    assertTrue(chip > 1e-9 && chip < 100e-9, chip + " m");
+  }
+}

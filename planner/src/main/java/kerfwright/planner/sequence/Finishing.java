@@ -1,0 +1,136 @@
+package kerfwright.planner.sequence;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import kerfwright.catalogue.material.Material;
+import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.FinishGoal;
+import kerfwright.planner.casework.Layer;
+import kerfwright.planner.choice.Candidate;
+import kerfwright.planner.choice.Segment;
+import kerfwright.planner.plan.Purpose;
+import kerfwright.quantity.Finding;
+import kerfwright.quantity.Length;
+import kerfwright.quantity.SourceKey;
+import org.jspecify.annotations.Nullable;
+
+/** Finishing and polishing of what a case leaves, where a roughness is wanted. */
+public final class Finishing {
+  private final CutCase cutCase;
+  private final Segments segments;
+  private final CandidateSearch search;
+  private final @Nullable Length goal;
+  private @Nullable FinishChain chain;
+  private final Map<Segment, List<Candidate>> rivals = new HashMap<>();
+
+  private Finishing(CutCase cutCase, Segments segments, CandidateSearch search) {
+    this.cutCase = cutCase;
+    this.segments = segments;
+    this.search = search;
+    this.goal = FinishGoal.of(cutCase);
+  }
+
+  /** Works out what can finish the surface of a case. */
+  public static Finishing of(CutCase cutCase, Segments segments, CandidateSearch search) {
+    Finishing finishing = new Finishing(cutCase, segments, search);
+    if (finishing.goal != null) {
+      finishing.chain = new FinishChain(finishing.finishers(), finishing.goal.metres());
+    }
+    return finishing;
+  }
+
+  /** What it costs to finish what a last cut leaves, seconds. */
+  public double afterwardsS(Candidate last) {
+    return chain == null ? 0 : chain.costS(last);
+  }
+
+  /** A dentine wall left rougher than wanted has to be finished too, seconds. */
+  public double wallsS(Candidate c) {
+    String id = c.segment().material().id();
+    boolean wall =
+        cutCase.outline().shape().walled()
+            && !c.segment().punch()
+            && (id.equals("dentine") || id.equals("carious-dentine"));
+    return wall ? afterwardsS(c) : 0;
+  }
+
+  /** A warning where the drawer cannot reach the roughness wanted. */
+  public Optional<Finding> outOfReach(Candidate last) {
+    if (goal == null || chain == null || chain.reachable(last)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.warn(
+            "finish-not-reached",
+            String.format(
+                Locale.ROOT,
+                "Ra %.2f um is wanted; the drawer ends at about %.2f um. Add finer finishing"
+                    + " diamonds, finishing burs or polishers.",
+                goal.micrometres(),
+                last.raM() * 1e6),
+            new SourceKey("yin-2003")));
+  }
+
+  /** The passes after a last cut, in order. */
+  public List<Candidate> after(Candidate last) {
+    return chain == null ? List.of() : chain.after(last).stream().map(this::deepened).toList();
+  }
+
+  /** The candidates each pass was chosen from. */
+  public Map<Segment, List<Candidate>> rivals() {
+    return Map.copyOf(rivals);
+  }
+
+  /** Candidates for finishing and polishing the floor, worked out for a thin pass. */
+  private List<Candidate> finishers() {
+    List<Candidate> all = new ArrayList<>();
+    for (Purpose purpose : List.of(Purpose.FINISH, Purpose.POLISH)) {
+      all.addAll(search.on(finishSegment(purpose, FinishChain.PASS_M)).candidates());
+    }
+    return all;
+  }
+
+  private Segment finishSegment(Purpose purpose, double depthM) {
+    Segment last = segments.cuts().get(segments.cuts().size() - 1);
+    Layer floor = segments.floor();
+    boolean keepsFloor = floor != null && last.wholeBelow();
+    Material material = floor != null && keepsFloor ? floor.material() : last.material();
+    int layer = keepsFloor ? last.layer() + 1 : last.layer();
+    boolean walled = cutCase.outline().shape().walled();
+    double height =
+        walled ? Math.max(0.3e-3, segments.depthM()) : cutCase.outline().width().metres();
+    double area = cutCase.outline().areaM2() + (walled ? wallAreaM2() : 0);
+    return new Segment(
+        layer,
+        material,
+        purpose,
+        false,
+        segments.depthM(),
+        segments.depthM() + depthM,
+        area,
+        height,
+        material,
+        last.marginM(),
+        false);
+  }
+
+  private double wallAreaM2() {
+    double around =
+        2 * 0.85 * (cutCase.outline().length().metres() + cutCase.outline().width().metres());
+    return around * segments.depthM();
+  }
+
+  private Candidate deepened(FinishChain.Pass pass) {
+    Candidate c = pass.candidate();
+    Segment real = finishSegment(c.segment().purpose(), pass.depthM());
+    List<Candidate> there = rivals.computeIfAbsent(real, s -> search.on(s).candidates());
+    return there.stream()
+        .filter(o -> o.id().equals(c.id()) && o.handpiece().id().equals(c.handpiece().id()))
+        .findFirst()
+        .orElse(c);
+  }
+}
