@@ -60,29 +60,18 @@ public final class Vetoes {
 
   /**
    * Metal, ceramic, amalgam and resin are not ground dry: hot dust, sparks and vapour. Finishing
-<<<<<<< HEAD
-   * and polishing passes may be dry, and adhesive is cleaned off dry.
-=======
    * and polishing passes may be dry, and bracket adhesive is cleaned off dry.
->>>>>>> examples
    */
   static Veto metalCeramicAndResinAreNotGroundDry() {
     return new Veto(
         "dry-grinding",
         Basis.COMMON_PRACTICE,
         List.of(SourceKey.COMMON_PRACTICE),
-<<<<<<< HEAD
-        Vetoes::againstDryGrinding);
-  }
-
-  private static Optional<Exclusion> againstDryGrinding(Candidate c, RuleContext context) {
-=======
         Vetoes::againstMetalCeramicAndResinAreNotGroundDry);
   }
 
   private static Optional<Exclusion> againstMetalCeramicAndResinAreNotGroundDry(
       Candidate c, RuleContext context) {
->>>>>>> examples
     Segment segment = c.segment();
     boolean bulk = segment.purpose() == Purpose.BULK || segment.purpose() == Purpose.APPROACH;
     boolean dusty =
@@ -90,12 +79,7 @@ public final class Vetoes {
           case METAL, CERAMIC, POLYMER -> true;
           case TOOTH, CEMENT, BONE -> false;
         };
-<<<<<<< HEAD
-    boolean film = context.guardsEnamelUnderAdhesive();
-    if (!context.cutCase().dry() || !bulk || !dusty || film) {
-=======
     if (!context.cutCase().dry() || !bulk || !dusty || context.guardsEnamelUnderAdhesive()) {
->>>>>>> examples
       return Optional.empty();
     }
     return Optional.of(
@@ -224,7 +208,6 @@ public final class Vetoes {
         ? Optional.empty()
         : Optional.of(
             new Exclusion(
-                "too-slow",
-                String.format(Locale.ROOT, "would take %.0f minutes", c.cutS() / 60)));
+                "too-slow", String.format(Locale.ROOT, "would take %.0f minutes", c.cutS() / 60)));
   }
 }
