@@ -1,10 +1,12 @@
 package kerfwright.validation;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
@@ -29,7 +31,9 @@ import kerfwright.planner.plan.CutPlan;
 public final class PlanBench {
   private static final int[] DRAWERS = {10, 30, 100, 300, 1000, 3000};
   private static final int[] SAMPLES = {16, 64, 256, 1024, 4096};
-  private static final int RUNS = 7;
+  private static final int MOST_RUNS = 7;
+  private static final int LEAST_RUNS = 3;
+  private static final double ENOUGH_S = 4;
   private static final int WARM_UP = 12;
 
   private PlanBench() {}
@@ -75,21 +79,22 @@ public final class PlanBench {
   }
 
   private static String figures(CutCase cutCase, DrawerSnapshot drawer, PlanOptions options) {
-    Planner.plan(cutCase, drawer, options);
-    double[] seconds = new double[RUNS];
-    double[] cpu = new double[RUNS];
-    var threads = java.lang.management.ManagementFactory.getThreadMXBean();
+    List<Double> seconds = new ArrayList<>();
+    List<Double> cpu = new ArrayList<>();
+    var threads = ManagementFactory.getThreadMXBean();
     int steps = 0;
-    for (int i = 0; i < RUNS; i++) {
+    double spent = 0;
+    while (cpu.size() < LEAST_RUNS || cpu.size() < MOST_RUNS && spent < ENOUGH_S) {
       long cpuBegan = threads.getCurrentThreadCpuTime();
       long began = System.nanoTime();
       CutPlan plan = Planner.plan(cutCase, drawer, options);
-      seconds[i] = (System.nanoTime() - began) * 1e-9;
-      cpu[i] = (threads.getCurrentThreadCpuTime() - cpuBegan) * 1e-9;
+      seconds.add((System.nanoTime() - began) * 1e-9);
+      cpu.add((threads.getCurrentThreadCpuTime() - cpuBegan) * 1e-9);
+      spent += cpu.get(cpu.size() - 1);
       steps = plan.steps().size();
     }
-    Arrays.sort(seconds);
-    Arrays.sort(cpu);
+    Collections.sort(seconds);
+    Collections.sort(cpu);
     return String.format(
         Locale.ROOT,
         "{\"instruments\": %d, \"samples\": %d, \"steps\": %d, \"cpuS\": %.4f, \"medianS\": %.4f,"
@@ -97,9 +102,9 @@ public final class PlanBench {
         drawer.instruments().size(),
         options.samples(),
         steps,
-        cpu[RUNS / 2],
-        seconds[RUNS / 2],
-        seconds[0]);
+        cpu.get(cpu.size() / 2),
+        seconds.get(seconds.size() / 2),
+        seconds.get(0));
   }
 
   /** The clean instruments of a drawer again and again, as other pieces with other uses. */
