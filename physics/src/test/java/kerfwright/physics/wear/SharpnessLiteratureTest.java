@@ -17,9 +17,9 @@ class SharpnessLiteratureTest {
   }
 
   /**
-   * Fais LMG et al. J Appl Oral Sci 2009;17:584-589: 0.2077 g against 0.2642 g of the control in twelve
-   * periods, sterilised after each, so the first period was cut with none behind it and the last with
-   * eleven.
+   * Fais LMG et al. J Appl Oral Sci 2009;17:584-589: 0.2077 g against 0.2642 g of the control in
+   * twelve periods, sterilised after each, so the first period was cut with none behind it and the
+   * last with eleven.
    */
   @Test
   void twelveSterilisedPeriodsOfACarbideAreRecovered() {
