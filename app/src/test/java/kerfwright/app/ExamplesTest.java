@@ -106,6 +106,23 @@ class ExamplesTest {
     assertEquals(run.out(), Run.of("plan", file.toString(), "--json").out(), "same seed");
   }
 
+  /** Written anew with {@code -Dreadme.write=true}. */
+  @Test
+  void theReadmePrintsARealPlan() throws IOException {
+    Path readme = Path.of("../README.md");
+    String text = Files.readString(readme);
+    String fence = "```text\n";
+    int from = text.indexOf(fence) + fence.length();
+    int to = text.indexOf("\n```", from);
+    String plan =
+        Run.of("plan", FOLDER.resolve("access-natural-vital.yaml").toString()).out().strip();
+    if (Boolean.getBoolean("readme.write")) {
+      Files.writeString(readme, text.substring(0, from) + plan + text.substring(to));
+      return;
+    }
+    assertEquals(plan, text.substring(from, to), "README.md is stale: -Dreadme.write=true");
+  }
+
   @ParameterizedTest
   @MethodSource("badFiles")
   void badInputIsToldWithFileAndExpectationAndNothingElse(Path file) {
