@@ -28,9 +28,9 @@ public final class Sharpness {
 
   /**
    * The same for carbide: twelve periods of cutting, sterilised after each, took 0.2077/0.2642 of
-   * the control's mass (DC066, DC068); the mean of q^0 to q^11 is that for q = 0.9555.
+   * the control's mass (DC066, DC068); the mean of q^0 to q^11 is that for q = 0.9551.
    */
-  private static final double CARBIDE_LOSS_PER_CYCLE = 1 - 0.9555;
+  private static final double CARBIDE_LOSS_PER_CYCLE = 1 - 0.9551;
 
   private Sharpness() {}
 

@@ -27,6 +27,6 @@ class SharpnessLiteratureTest {
     for (int cycles = 0; cycles < 12; cycles++) {
       sum += Sharpness.ofCarbideAfterCycles(cycles);
     }
-    assertEquals(0.2077 / 0.2642, sum / 12, 0.002);
+    assertEquals(0.2077 / 0.2642, sum / 12, 0.0005);
   }
 }
