@@ -20,7 +20,10 @@ public final class MaterialPlot {
   private static final double LEAST_H = 0.008;
   private static final double MOST_H = 150;
   private static final double NUMBER = 7;
-  private static final double ROW = 15;
+  private static final double LEGEND = BOTTOM + 52;
+  private static final double LINE = 12;
+  private static final double GAP = 3;
+  private static final int LONGEST = 21;
 
   private final List<Material> materials;
   private final List<ToolMaterial> tools;
@@ -37,8 +40,7 @@ public final class MaterialPlot {
   }
 
   private String draw(String id) {
-    int rows = (materials.size() + 1) / 2;
-    double height = BOTTOM + 50 + rows * ROW + 44;
+    double height = LEGEND + legendHeight() + 32;
     Svg svg =
         Svg.image(
             id,
@@ -132,12 +134,18 @@ public final class MaterialPlot {
     for (int i = 0; i < high.size(); i++) {
       ToolMaterial each = high.get(i);
       svg.line(LEFT, y(hardness(each)), RIGHT, y(hardness(each)), Pen.ACCENT_GUIDE, "tool");
-      svg.text(RIGHT - 3, centres[i] + 3.5, Anchor.END, Type.ACCENT, each.label());
-      double wide = Type.ACCENT.width(each.label());
+      String words = inShort(each);
+      double wide = Type.ACCENT.width(words);
+      svg.rect(RIGHT - 4 - wide, centres[i] - 5.5, wide + 2, 11, Pen.PAPER);
+      svg.text(RIGHT - 3, centres[i] + 3.5, Anchor.END, Type.ACCENT, words);
       for (double x = RIGHT - 3; x > RIGHT - 3 - wide; x -= 12) {
         taken.add(new double[] {x - 6, centres[i], 7});
       }
     }
+  }
+
+  private static String inShort(ToolMaterial tool) {
+    return Figures.capital(tool.label().replaceFirst(" of .*", "").replaceFirst("^Cemented ", ""));
   }
 
   private static double hardness(ToolMaterial tool) {
@@ -196,11 +204,11 @@ public final class MaterialPlot {
   /** Groups differ by the form of their mark, so that black and white tells them apart. */
   private static void mark(Svg svg, Material.Group group, double x, double y) {
     switch (group) {
-      case TOOTH, BONE -> svg.circle(x, y, 4, Pen.SOLID, "mark");
-      case METAL -> svg.rect(x - 3.5, y - 3.5, 7, 7, Pen.SOLID, "mark");
-      case CERAMIC -> svg.polygon(around(x, y, 5, 3, -Math.PI / 2), Pen.SOLID, "mark");
-      case POLYMER -> svg.polygon(around(x, y, 4.5, 4, 0), Pen.BODY, "mark");
-      case CEMENT -> svg.circle(x, y, 3.6, Pen.BODY, "mark");
+      case TOOTH, BONE -> svg.circle(x, y, 4, Pen.SOLID, "point");
+      case METAL -> svg.rect(x - 3.5, y - 3.5, 7, 7, Pen.SOLID, "point");
+      case CERAMIC -> svg.polygon(around(x, y, 5, 3, -Math.PI / 2), Pen.SOLID, "point");
+      case POLYMER -> svg.polygon(around(x, y, 4.5, 4, 0), Pen.BODY, "point");
+      case CEMENT -> svg.circle(x, y, 3.6, Pen.BODY, "point");
     }
   }
 
@@ -214,19 +222,44 @@ public final class MaterialPlot {
   }
 
   private void legend(Svg svg) {
-    int rows = (materials.size() + 1) / 2;
-    double top = BOTTOM + 52;
+    double y = LEGEND;
+    int half = (materials.size() + 1) / 2;
     for (int i = 0; i < materials.size(); i++) {
-      double x = i < rows ? 4 : 166;
-      double y = top + (i % rows) * ROW;
+      y = i == half ? LEGEND : y;
+      double x = i < half ? 4 : 164;
       mark(svg, materials.get(i).group(), x + 5, y - 3.6);
       svg.text(x + 26, y, Anchor.END, Type.STRONG, Integer.toString(i + 1));
-      svg.text(x + 31, y, Anchor.START, Type.PLAIN, materials.get(i).label());
+      for (String line : lines(materials.get(i))) {
+        svg.text(x + 31, y, Anchor.START, Type.PLAIN, line);
+        y += LINE;
+      }
+      y += GAP;
     }
-    double y = top + rows * ROW + 6;
-    svg.line(4, y - 3.5, 28, y - 3.5, Pen.GUIDE);
-    svg.text(33, y, Anchor.START, Type.PLAIN, "equal brittleness H / K, 1/\u221a\u00b5m");
-    svg.line(4, y + 12.5, 28, y + 12.5, Pen.ACCENT_GUIDE);
-    svg.text(33, y + 16, Anchor.START, Type.PLAIN, "hardness of what cuts");
+    double end = LEGEND + legendHeight() + 6;
+    svg.line(4, end - 3.5, 28, end - 3.5, Pen.GUIDE);
+    svg.text(33, end, Anchor.START, Type.PLAIN, "equal brittleness H / K, 1/\u221a\u00b5m");
+    svg.line(4, end + 12.5, 28, end + 12.5, Pen.ACCENT_GUIDE);
+    svg.text(33, end + 16, Anchor.START, Type.PLAIN, "hardness of what cuts");
+  }
+
+  private double legendHeight() {
+    int half = (materials.size() + 1) / 2;
+    double left = 0;
+    double right = 0;
+    for (int i = 0; i < materials.size(); i++) {
+      double high = lines(materials.get(i)).size() * LINE + GAP;
+      left += i < half ? high : 0;
+      right += i < half ? 0 : high;
+    }
+    return Math.max(left, right);
+  }
+
+  /** The label, broken at a space where it is too long for its column. */
+  private static List<String> lines(Material material) {
+    String label = material.label();
+    int space = label.lastIndexOf(' ', LONGEST);
+    return label.length() <= LONGEST || space < 0
+        ? List.of(label)
+        : List.of(label.substring(0, space), label.substring(space + 1));
   }
 }

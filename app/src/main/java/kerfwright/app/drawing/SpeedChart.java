@@ -60,8 +60,7 @@ public final class SpeedChart {
             new Svg.Point(LEFT, TOP), new Svg.Point(LEFT, BOTTOM), new Svg.Point(RIGHT, BOTTOM)),
         Pen.THIN);
     svg.polyline(line, Pen.ACCENT, "speed");
-    svg.text(
-        x(stall, stall) - 5, BOTTOM - 6, Anchor.END, Type.STRONG, "stalls at " + Figures.of(stall));
+    svg.text(RIGHT, 14, Anchor.END, Type.STRONG, "stalls at " + Figures.of(stall) + " N mm");
     svg.text(RIGHT, BOTTOM + 32, Anchor.END, Type.PLAIN, "torque at the instrument, N mm");
     return svg.finish();
   }

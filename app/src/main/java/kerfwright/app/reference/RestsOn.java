@@ -66,7 +66,8 @@ public final class RestsOn {
       add(figure.sources(), "Reprocessing", text, "");
     }
     for (var rule : EvidenceRules.all()) {
-      add(rule.sources(), "Rule of the planner", rule.textFor(), "");
+      String text = rule.textFor().isBlank() ? rule.textAgainst() : rule.textFor();
+      add(rule.sources(), "Rule of the planner", text, Place.EVIDENCE.path() + "#rules");
     }
     String notation = "FDI, Universal and Palmer notation";
     add(ToothNotation.SOURCES, "Teeth", notation, Place.TEETH.path());

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import kerfwright.catalogue.Provenance;
 import kerfwright.catalogue.material.Property;
 import kerfwright.catalogue.table.Numbers;
 import kerfwright.quantity.Basis;
@@ -113,6 +114,16 @@ public final class Written {
 
   public static String material(String id) {
     return "/reference/material?id=" + id;
+  }
+
+  /** The remark of a row; the standing of a column is shown beside that column instead. */
+  public static String note(Provenance of) {
+    return of.note().replaceAll("[.;]? ?usual_use: common practice", "").strip();
+  }
+
+  /** Thousands set apart: "400 000 per min". */
+  public static String grouped(String words) {
+    return words.replaceAll("(\\d{2,3})(\\d{3}) per min", "$1\u00a0$2 per min");
   }
 
   public static String query(String text) {

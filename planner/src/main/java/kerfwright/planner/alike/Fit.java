@@ -150,11 +150,12 @@ final class Fit {
             : "";
     double free = its.handpiece().drive().freeSpeed().rpm();
     boolean binds = whirl.value() < 1 && its.whirlRpm() < free;
-    add("whirl", binds ? Effect.STOPS : Effect.CHANGES, limit, WHIRL * whirl.distance());
+    Effect effect = binds ? Effect.STOPS : Effect.TOLD;
+    add("whirl", effect, limit, WHIRL * whirl.distance());
   }
 
   private static String rpm(double rpm) {
-    return say("%,d per min", Math.round(rpm / 1000) * 1000).replace(',', ' ');
+    return say("%,d per min", Math.round(rpm / 1000) * 1000).replace(',', '\u00a0');
   }
 
   private static String say(String format, Object... values) {
