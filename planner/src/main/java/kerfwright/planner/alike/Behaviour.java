@@ -16,7 +16,7 @@ import kerfwright.quantity.RotationalSpeed;
 import kerfwright.quantity.Torque;
 
 /**
- * What an instrument does under one hand: 1 N, what dentists use at most (DC057), 0.5 N for elastic
+ * What an instrument does under one hand: 1 N, what most dentists use (DC057), 0.5 N for elastic
  * bonds (project setting), 50 mL/min of water, in the first handpiece of the catalogue that takes
  * its shank, as fast as label, handpiece and whirl allow, its side in contact over at most 2 mm
  * (project setting). Every figure comes from the models a plan uses.
