@@ -226,7 +226,7 @@ public final class MaterialPlot {
     int half = (materials.size() + 1) / 2;
     for (int i = 0; i < materials.size(); i++) {
       y = i == half ? LEGEND : y;
-      double x = i < half ? 4 : 164;
+      double x = i < half ? 4 : 160;
       mark(svg, materials.get(i).group(), x + 5, y - 3.6);
       svg.text(x + 26, y, Anchor.END, Type.STRONG, Integer.toString(i + 1));
       for (String line : lines(materials.get(i))) {
