@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 public record AlikeAnswer(
     InstrumentProperties wanted, Alike alike, List<Neighbour> drawer, List<Neighbour> catalogue) {
   /** How many neighbours are told. */
-  public static final int TOLD = 8;
+  public static final int TOLD = 6;
 
   public AlikeAnswer {
     drawer = List.copyOf(drawer);
