@@ -131,7 +131,7 @@ final class PlanNotes {
         Finding.note(
             "order-of-magnitude",
             "Removal rates, times, wear and heat are orders of magnitude: 95 percent bands of a"
-                + " factor of two for removal and three for the heat entering the tooth are built"
+                + " factor of two for removal and for the heat entering the tooth are built"
                 + " in, neither is measured for your instruments."));
     return warnings;
   }

@@ -232,22 +232,39 @@ class HardLimitsTest {
   }
 
   @Test
-  void deepDryCuttingIsLightenedUntilThePulpStaysBelowItsLimit() {
-    CutPlan dry =
+  void aLivingToothIsNotCutDryWithATurbine() {
+    ACase dry =
+        ACase.of(Procedure.ACCESS_CAVITY)
+            .layer("enamel", 1.5)
+            .layer("dentine", 4)
+            .keep("dentine", 0.5)
+            .water(0)
+            .handpieces("turbine");
+    String said = refusal(Planner.plan(dry.build(), DemoDrawer.full(), QUICK));
+    assertTrue(said.contains("living tooth dry above 40000 rpm"), said);
+    assertFalse(Planner.plan(dry.water(50).build(), DemoDrawer.full(), QUICK).refused());
+  }
+
+  @Test
+  void littleWaterIsMadeUpForUntilThePulpStaysBelowItsLimit() {
+    CutPlan plan =
         Planner.plan(
             ACase.of(Procedure.ACCESS_CAVITY)
-                .layer("enamel", 2)
+                .layer("enamel", 1.5)
                 .layer("dentine", 4)
                 .keep("dentine", 0.5)
-                .water(0)
+                .water(11)
                 .build(),
             DemoDrawer.full(),
             QUICK);
-    if (dry.refused()) {
-      assertEquals("pulp-heat", dry.findings().get(0).code());
+    if (plan.refused()) {
+      assertEquals("pulp-heat", plan.findings().get(0).code());
     } else {
-      assertTrue(dry.pulp().peakRiseK().typical() < 5.5);
-      assertTrue(dry.findings().stream().anyMatch(f -> f.code().equals("heat-remedies")));
+      assertTrue(plan.pulp().peakRiseK().typical() < 5.5);
     }
+    assertTrue(
+        plan.findings().stream()
+            .anyMatch(f -> f.code().equals("heat-remedies") || f.code().equals("pulp-heat")),
+        plan.findings().toString());
   }
 }

@@ -100,6 +100,13 @@ class RuleOutcomesTest {
             .water(0)
             .build());
     all.add(
+        ACase.of(Procedure.ACCESS_CAVITY)
+            .layer("enamel", 1)
+            .layer("dentine", 3)
+            .keep("dentine", 0.5)
+            .water(0)
+            .build());
+    all.add(
         ACase.of(Procedure.FINISH_COMPOSITE)
             .layer("composite", 2)
             .layer("dentine", 2)

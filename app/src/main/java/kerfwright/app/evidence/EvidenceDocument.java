@@ -28,12 +28,14 @@ public final class EvidenceDocument {
             "Every published finding of the catalogue stands here against what the planner's own models"
                 + " compute for it, with ")
         .append(EvidenceReport.SAMPLES);
-    md.append(
-        " samples over the conditions of the test, the properties of the materials and the"
-            + " planner's own spreads of its models. Intervals are the 5th to the 95th percentile."
-            + " A figure is inside when the published value (its typical value, or the middle of"
-            + " its range) lies in the interval; a direction is right when it holds at typical"
-            + " values. Conditions that a paper does not tell are assumed, with their range.\n\n");
+    md.append(" samples (")
+        .append(EvidenceReport.HEAT_SAMPLES)
+        .append(
+            " for heat) over the conditions of the test, the properties of the materials and the"
+                + " planner's own spreads of its models. Intervals are the 5th to the 95th percentile."
+                + " A figure is inside when the published value (its typical value, or the middle of"
+                + " its range) lies in the interval; a direction is right when it holds at typical"
+                + " values. Conditions that a paper does not tell are assumed, with their range.\n\n");
     md.append("## What it comes to\n\n");
     EvidenceWords.closing(report.summary()).forEach(s -> md.append("- ").append(s).append('\n'));
     section(md, "Validation", EvidenceRow.Role.VALIDATION, report);

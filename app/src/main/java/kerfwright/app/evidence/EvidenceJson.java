@@ -27,6 +27,7 @@ public final class EvidenceJson {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("contract", "evidence/1");
     json.put("samples", EvidenceReport.SAMPLES);
+    json.put("heatSamples", EvidenceReport.HEAT_SAMPLES);
     json.put("seed", EvidenceReport.SEED);
     ArrayNode rows = json.putArray("rows");
     for (EvidenceRow row : Evidence.packaged().all()) {

@@ -31,6 +31,7 @@ public final class Comparing {
   /** Up to this difference two temperatures are the same. */
   static final double SAME_K = 1;
 
+  private final int heatSamples;
   private final Draw[] draws;
   private final double[][] shares;
   private final Map<Computed, double[]> known = new HashMap<>();
@@ -39,9 +40,11 @@ public final class Comparing {
 
   /**
    * Prepares the samples. Every case meets the same draws, and a draw holds every material of the
-   * catalogue before it is used, so that no case depends on the others.
+   * catalogue before it is used, so that no case depends on the others. Heat takes the first of
+   * them only.
    */
-  public Comparing(int samples, long seed) {
+  public Comparing(int samples, int heatSamples, long seed) {
+    this.heatSamples = Math.min(samples, heatSamples);
     Random random = new Random(seed);
     draws = new Draw[samples];
     shares = new double[samples][ConditionKind.values().length];
@@ -60,12 +63,17 @@ public final class Comparing {
     return Figure.of(asked.figure()).of(Trial.typical(setUp, draw), asked.unit());
   }
 
+  /** The figure of a trial. */
+  public static double figure(EvidenceCase asked, Trial trial) {
+    return Figure.of(asked.figure()).of(trial, asked.unit());
+  }
+
   private double[] samples(EvidenceCase asked, SetUp setUp) {
     return known.computeIfAbsent(
         new Computed(asked.figure(), setUp.id(), asked.unit()),
         key -> {
           Figure figure = Figure.of(asked.figure());
-          double[] values = new double[draws.length];
+          double[] values = new double[figure.slow() ? heatSamples : draws.length];
           for (int i = 0; i < values.length; i++) {
             values[i] = figure.of(Trial.drawn(setUp, draws[i], shares[i]), asked.unit());
           }

@@ -1,6 +1,7 @@
 package kerfwright.planner.evidence;
 
 import kerfwright.catalogue.evidence.EvidenceCase;
+import kerfwright.physics.heat.LayeredColumn;
 
 /** One kind of figure that the models compute for a published test. */
 sealed interface Figure
@@ -20,6 +21,13 @@ sealed interface Figure
   /** The figure in a unit of the data files. */
   double of(Trial trial, String unit);
 
+  /** Whether a heat history is computed for it, which takes a hundred times longer. */
+  default boolean slow() {
+    return this instanceof PulpRiseFigure
+        || this instanceof SurfaceRiseFigure
+        || this instanceof MouthHeatFigure;
+  }
+
   static Figure of(EvidenceCase.Figure kind) {
     return switch (kind) {
       case REMOVAL -> new RemovalFigure();
@@ -32,9 +40,9 @@ sealed interface Figure
       case USE_LOSS -> new UseLossFigure();
       case STERILISATION_LOSS -> new SterilisationFigure();
       case ROUGHNESS -> new RoughnessFigure();
-      case PULP_RISE -> new PulpRiseFigure();
-      case SURFACE_RISE -> new SurfaceRiseFigure();
-      case MOUTH_HEAT -> new MouthHeatFigure();
+      case PULP_RISE -> new PulpRiseFigure(new LayeredColumn());
+      case SURFACE_RISE -> new SurfaceRiseFigure(new LayeredColumn());
+      case MOUTH_HEAT -> new MouthHeatFigure(new LayeredColumn());
     };
   }
 }

@@ -13,8 +13,10 @@ import kerfwright.planner.heat.PulpWall;
 /**
  * Warmest temperature at the pulp wall when something hot is held in the mouth, degC. Nothing is
  * cut: it tests the layers and the conduction alone.
+ *
+ * @param column works out one history after the other
  */
-record MouthHeatFigure() implements Figure {
+record MouthHeatFigure(LayeredColumn column) implements Figure {
   private static final double EVERY_S = 0.5;
   private static final double AFTER_S = 30;
   private static final double TOOTH_RADIUS_MM = 4;
@@ -40,7 +42,7 @@ record MouthHeatFigure() implements Figure {
         new PulpWall(
             ToothUnderTest.layers(trial, 0), Math.PI * TOOTH_RADIUS_MM * TOOTH_RADIUS_MM, 0);
     HeatSchedule schedule = new HeatSchedule(TOOTH_RADIUS_MM, stretches);
-    return body + wall.under(new LayeredColumn(), schedule, inputs, EVERY_S).peakK();
+    return body + wall.under(column, schedule, inputs, EVERY_S).peakK();
   }
 
   private static void add(List<HeatStretch> stretches, double seconds, double film, double atC) {

@@ -184,9 +184,13 @@ public final class Trial {
     return part().livesPerM3(work(), rimMPerS());
   }
 
-  /** What sterilising leaves of its cut. */
+  /** What the sterilisations of the test leave of its cut. */
   double afterSterilising() {
-    int cycles = has(ConditionKind.STERILISATIONS) ? (int) of(ConditionKind.STERILISATIONS) : 0;
+    return afterSterilising(
+        has(ConditionKind.STERILISATIONS) ? (int) of(ConditionKind.STERILISATIONS) : 0);
+  }
+
+  double afterSterilising(int cycles) {
     return part() instanceof AbrasivePart
         ? Sharpness.ofDiamondAfterCycles(cycles)
         : Sharpness.ofCarbideAfterCycles(cycles);

@@ -10,6 +10,9 @@ public final class Words {
   /** Two figures, no exponent. */
   public static String figure(double value) {
     double size = Math.abs(value);
+    if (size < 5e-4) {
+      return "0";
+    }
     if (size >= 100) {
       double step = Math.pow(10, Math.floor(Math.log10(size)) - 1);
       return String.format(Locale.ROOT, "%.0f", Math.round(value / step) * step);

@@ -4,9 +4,9 @@ package kerfwright.planner.heat;
  * The uncertain inputs of the heat at the pulp wall.
  *
  * <p>Heat share: no measured value for dental instruments was found; grinding theory bounds it from
- * below at about 0.02 for diamond and 0.2 for carbide with a cool tool. 0.015 with a factor of
- * three each way is fitted to the order of dry bench tests (Farah 2019: +6.8 K in 60 s; port
- * designs: +3 to +5 K). Spray: 2000 to 5000 W/(m2 K) wet, 10 to 50 dry (proposal of the literature
+ * below at about 0.02 for diamond and 0.2 for carbide with a cool tool. 0.03 with a factor of two
+ * each way is fitted to published rises of calibration sources by committed code (docs/FITS.md:
+ * 0.018 to 0.049). Spray: 2000 to 5000 W/(m2 K) wet, 10 to 50 dry (proposal of the literature
  * survey, none measured on teeth); half of it reaches the face under the instrument (project
  * setting).
  *
@@ -17,7 +17,7 @@ package kerfwright.planner.heat;
  */
 public record HeatInputs(double heatShare, double sprayAt50MlWPerM2K, double waterC, double bodyC) {
   /** Typical values. */
-  public static final HeatInputs TYPICAL = new HeatInputs(0.015, 3000, 25, 36);
+  public static final HeatInputs TYPICAL = new HeatInputs(0.03, 3000, 25, 36);
 
   private static final double AIR_W_PER_M2K = 15;
   private static final double HALF_FLOW_ML_PER_MIN = 25;

@@ -3,6 +3,7 @@ package kerfwright.planner.rule;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import kerfwright.catalogue.material.Material;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.HardnessRatio;
 import kerfwright.planner.choice.Candidate;
@@ -20,11 +21,13 @@ public final class Vetoes {
   private static final double ROUGHEST_FINISH_M = 2e-6;
 
   private static final double LONGEST_STEP_S = 1800;
+  private static final double SLOW_RPM = 40_000;
 
   private static final List<Veto> ALL =
       List.of(
           softerThanTheWorkCannotCut(),
           metalCeramicAndResinAreNotGroundDry(),
+          aLivingToothIsNotCutDryAtHighSpeed(),
           keptSurfaceIsNotCutAsFastAsWhatCoversIt(),
           slipStaysInsideTheMargin(),
           finishingStartsFine(),
@@ -88,6 +91,31 @@ public final class Vetoes {
             "would grind "
                 + segment.material().inSentence()
                 + " dry: at least 10 mL/min of water is needed, 50 is usual"));
+  }
+
+  /** Without water a tooth whose pulp lives is cut at slow speed only. */
+  static Veto aLivingToothIsNotCutDryAtHighSpeed() {
+    return new Veto(
+        "dry-at-high-speed",
+        Basis.COMMON_PRACTICE,
+        List.of(SourceKey.COMMON_PRACTICE),
+        Vetoes::againstDryAtHighSpeed);
+  }
+
+  private static Optional<Exclusion> againstDryAtHighSpeed(Candidate c, RuleContext context) {
+    boolean tooth = c.segment().material().group() == Material.Group.TOOTH;
+    boolean guarded = context.cutCase().dry() && context.cutCase().pulp().protectsPulp();
+    if (!tooth || !guarded || c.setRpm() <= SLOW_RPM) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Exclusion(
+            "dry-at-high-speed",
+            String.format(
+                Locale.ROOT,
+                "would cut a living tooth dry above %.0f rpm: at least 10 mL/min of water is needed,"
+                    + " 50 is usual",
+                SLOW_RPM)));
   }
 
   /**

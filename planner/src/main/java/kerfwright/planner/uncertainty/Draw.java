@@ -11,13 +11,13 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One draw of everything uncertain. Thickness and properties: triangular between low, typical and
- * high; models: log-normal factors, 95 percent within a factor of two for removal and of three for
- * the heat share, shared by all steps of a draw because a wrong constant is wrong everywhere.
- * {@link Random} is specified to the bit, so a seed gives the same draws on every machine.
+ * high; models: log-normal factors, 95 percent within a factor of two for removal and for the heat
+ * share, shared by all steps of a draw because a wrong constant is wrong everywhere. {@link Random}
+ * is specified to the bit, so a seed gives the same draws on every machine.
  */
 public final class Draw {
   static final double REMOVAL_SIGMA = Math.log(2) / 2;
-  static final double HEAT_SHARE_SIGMA = Math.log(3) / 2;
+  static final double HEAT_SHARE_SIGMA = Math.log(2) / 2;
   static final double SPRAY_SIGMA = 0.25;
   static final double HAND_SIGMA = 0.15;
 

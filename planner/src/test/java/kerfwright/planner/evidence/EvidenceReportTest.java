@@ -65,13 +65,15 @@ class EvidenceReportTest {
   @Test
   void aCaseDoesNotDependOnTheOthers() {
     EvidenceCase last = REPORT.compared().get(REPORT.compared().size() - 1).asked();
-    Compared alone = new Comparing(EvidenceReport.SAMPLES, EvidenceReport.SEED).compare(last);
+    Compared alone =
+        new Comparing(EvidenceReport.SAMPLES, EvidenceReport.HEAT_SAMPLES, EvidenceReport.SEED)
+            .compare(last);
     assertEquals(REPORT.compared().get(REPORT.compared().size() - 1), alone);
   }
 
   @Test
   void anIntervalCatchesItsMiddleAndNotAFigureBeyondIt() {
-    Comparing comparing = new Comparing(50, 7);
+    Comparing comparing = new Comparing(50, 50, 7);
     EvidenceCase rate = find("DC032").asked();
     Compared computed = comparing.compare(rate);
     assertTrue(computed.widthFactor() > 1 && computed.widthFactor() < 30);
@@ -85,7 +87,7 @@ class EvidenceReportTest {
 
   @Test
   void aDirectionTurnedRoundIsWrong() {
-    Comparing comparing = new Comparing(20, 7);
+    Comparing comparing = new Comparing(20, 20, 7);
     Compared right = find("V3-water");
     assertEquals(Verdict.RIGHT, right.verdict());
     assertFalse(comparing.compare(turned(right.asked())).verdict().met());
