@@ -20,6 +20,7 @@ public final class Commands {
     line.addSubcommand(new ServeCommand(wiring, terminal));
     line.addSubcommand(new PlanCommand(wiring, terminal));
     line.addSubcommand(new NumberCommand(terminal));
+    line.addSubcommand(new AlikeCommand(wiring, terminal));
     line.addSubcommand(new ToothCommand(terminal));
     line.addSubcommand(new MaterialCommand(terminal));
     line.addSubcommand(new HeatCommand(terminal));

@@ -24,12 +24,14 @@ public final class WebServer {
   private final StartPages start;
   private final CasePages cases;
   private final PlanPages plans;
+  private final ReferencePages reference;
 
   private WebServer(Wiring wiring, DrawerSnapshot drawer, List<CutCase> examples, boolean demo) {
     PlanDesk desk = new PlanDesk(wiring, drawer);
     this.start = new StartPages(desk, templates, examples, demo);
     this.cases = new CasePages(wiring, templates);
     this.plans = new PlanPages(desk, cases, templates, wiring.drawings());
+    this.reference = new ReferencePages(desk, templates);
   }
 
   /** A server ready to start; it listens on loopback, whatever the caller wants. */
@@ -56,6 +58,7 @@ public final class WebServer {
     config.routes.get("/plan.pdf", plans::pdf, Role.LOCAL);
     config.routes.post("/api/plan", plans::api, Role.LOCAL);
     config.routes.get("/drawer", start::drawer, Role.LOCAL);
+    reference.routes(config);
     config.routes.get("/static/{name}", assets::serve, Role.LOCAL);
   }
 

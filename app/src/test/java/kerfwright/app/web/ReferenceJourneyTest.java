@@ -1,0 +1,121 @@
+package kerfwright.app.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.Media;
+import kerfwright.app.input.BadInput;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Looking things up, in a real browser. */
+class ReferenceJourneyTest {
+  private static Browser browser;
+  private static Served app;
+
+  @BeforeAll
+  static void start() throws BadInput {
+    browser = Browser.start();
+    app = new Served();
+  }
+
+  @AfterAll
+  static void stop() {
+    if (app != null) {
+      app.close();
+    }
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"820, 1180, LIGHT", "1280, 820, DARK"})
+  void everyPageIsFreeOfBarriers(int width, int height, ColorScheme scheme) {
+    Page page = browser.page(width, height, true, scheme);
+    for (String path : ReferencePagesTest.PAGES) {
+      page.navigate(app.address(path));
+      assertEquals("", Browser.barriers(page), path);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"320, 640", "360, 740", "820, 1180", "1280, 900"})
+  void everyPageFitsItsWidth(int width, int height) {
+    Page page = browser.page(width, height, true, ColorScheme.LIGHT);
+    int number = 0;
+    for (String path : ReferencePagesTest.PAGES) {
+      page.navigate(app.address(path));
+      int wide = (Integer) page.evaluate("document.documentElement.scrollWidth");
+      assertTrue(wide <= width, path + " is " + wide + " wide on " + width);
+      number++;
+      if (width == 360 || width == 1280) {
+        Browser.shoot(page, "reference-" + number + "-" + width);
+      }
+    }
+  }
+
+  @Test
+  void aNumberLeadsToItsSourceInTwoClicksWithoutScript() {
+    Page page = browser.page(820, 1180, false, ColorScheme.LIGHT);
+    page.navigate(app.address("/reference/materials"));
+    page.locator("a[href='/reference/material?id=enamel']").click();
+    page.locator("td a[href*='/reference/source?key=']").first().click();
+    PlaywrightAssertions.assertThat(page.locator("h2").first()).containsText("What rests on it");
+  }
+
+  @Test
+  void theFormsWorkByKeyboardWithoutScript() {
+    Page page = browser.page(820, 1180, false, ColorScheme.LIGHT);
+    page.navigate(app.address("/reference/numbers"));
+    page.getByLabel("ISO 6360 number").focus();
+    page.keyboard().type("806.314.197.534.014");
+    page.keyboard().press("Enter");
+    PlaywrightAssertions.assertThat(page.locator("h2.digits")).hasText("806 314 197 534 014");
+    page.getByText("Find me the same").last().click();
+    PlaywrightAssertions.assertThat(page.locator(".neighbours h3").first()).containsText("D04");
+  }
+
+  @Test
+  void aToothIsPickedOnTheArch() {
+    Page page = browser.page(820, 1180, false, ColorScheme.LIGHT);
+    page.navigate(app.address("/reference/teeth"));
+    page.locator("a[data-fdi='36']").click();
+    PlaywrightAssertions.assertThat(page.locator("#answer")).containsText("LL6");
+  }
+
+  @Test
+  void targetsAreLargeEnoughForAGlovedHand() {
+    Page page = browser.page(820, 1180, true, ColorScheme.LIGHT);
+    for (String path : ReferencePagesTest.PAGES) {
+      page.navigate(app.address(path));
+      for (Locator target :
+          page.locator("a.button, main button, select, summary, .field input").all()) {
+        if (target.isVisible()) {
+          var box = target.boundingBox();
+          assertTrue(box.height >= 43.9 && box.width >= 43.9, path + " " + target.innerText());
+        }
+      }
+    }
+  }
+
+  @Test
+  void thePlotPrintsOnA4() {
+    Page page = browser.page();
+    page.navigate(app.address("/reference/plot"));
+    page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+    assertTrue(page.locator("figure svg").isVisible());
+    assertTrue(!page.locator(".book-nav").isVisible());
+    page.pdf(
+        new Page.PdfOptions()
+            .setFormat("A4")
+            .setPath(java.nio.file.Path.of("target/screenshots/plot-a4.pdf")));
+  }
+}

@@ -1,0 +1,137 @@
+package kerfwright.planner.alike;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import kerfwright.catalogue.instrument.GritClass;
+import kerfwright.catalogue.instrument.InstrumentKind;
+import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.catalogue.instrument.NominalSize;
+import kerfwright.catalogue.instrument.NominalSizes;
+import kerfwright.catalogue.number.IsoNumber;
+import kerfwright.planner.casework.DrawerInstrument;
+import kerfwright.planner.casework.Outline;
+import kerfwright.planner.sequence.Archetypes;
+import kerfwright.quantity.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Ordinary instruments near a wanted one: one grit class or blade count or nominal size away, and
+ * the usual instruments of the other kinds. New, without a maker's speed limit: the label counts.
+ */
+final class CatalogueNeighbours {
+  private static final int[] BLADES = {4, 6, 8, 12, 16, 20, 30};
+  private static final double SIZES_AWAY_MM = 0.41;
+
+  private final InstrumentProperties wanted;
+  private final Map<String, DrawerInstrument> found = new LinkedHashMap<>();
+
+  private CatalogueNeighbours(InstrumentProperties wanted) {
+    this.wanted = wanted;
+  }
+
+  static List<DrawerInstrument> of(InstrumentProperties wanted) {
+    CatalogueNeighbours neighbours = new CatalogueNeighbours(wanted);
+    neighbours.varied();
+    neighbours.otherKinds();
+    return new ArrayList<>(neighbours.found.values());
+  }
+
+  private void varied() {
+    for (NominalSize size : NominalSizes.all()) {
+      double apart = size.diameter().millimetres() - wanted.headDiameter().millimetres();
+      if (Math.abs(apart) > SIZES_AWAY_MM) {
+        continue;
+      }
+      Length diameter = Math.abs(apart) < 0.005 ? wanted.headDiameter() : size.diameter();
+      if (wanted.kind().bladed()) {
+        for (int blades : BLADES) {
+          add(wanted.kind(), null, blades, diameter, null);
+        }
+      } else {
+        for (GritClass grit : GritClass.values()) {
+          add(wanted.kind(), grit, null, diameter, number(grit, size));
+        }
+      }
+    }
+  }
+
+  private void add(
+      InstrumentKind kind,
+      @Nullable GritClass grit,
+      @Nullable Integer blades,
+      Length diameter,
+      @Nullable String iso) {
+    boolean same =
+        diameter.equals(wanted.headDiameter())
+            && grit == wanted.grit()
+            && java.util.Objects.equals(blades, wanted.blades());
+    if (same) {
+      return;
+    }
+    InstrumentProperties p =
+        new InstrumentProperties(
+            kind,
+            iso,
+            null,
+            wanted.shape(),
+            wanted.shapeName(),
+            grit,
+            blades,
+            wanted.crossCut(),
+            diameter,
+            wanted.headLength(),
+            wanted.shank(),
+            wanted.overallLength(),
+            null,
+            List.of("maximum speed: read the label"));
+    String what = grit != null ? grit.label() : blades + " blades";
+    put(String.format(java.util.Locale.ROOT, "%s, %.1f mm", what, diameter.millimetres()), p);
+  }
+
+  /** The wanted number with another grit and size; null where the wanted one has no full number. */
+  private @Nullable String number(GritClass grit, NominalSize size) {
+    String iso = wanted.iso();
+    if (iso == null || !wanted.kind().isDiamond()) {
+      return null;
+    }
+    IsoNumber number = IsoNumber.parse(iso);
+    String material = number.material();
+    String shank = number.shank();
+    return material == null || shank == null
+        ? null
+        : IsoNumber.of(material, shank, number.shape(), grit.isoCode(), size.code()).encode();
+  }
+
+  private void otherKinds() {
+    Length width = Length.ofMillimetres(wanted.headDiameter().millimetres() + 0.1);
+    Outline outline = new Outline(Outline.Shape.CIRCLE, width, width);
+    for (DrawerInstrument each : Archetypes.fitting(outline)) {
+      InstrumentProperties p = each.properties();
+      if (p.kind() != wanted.kind() && p.shank() == wanted.shank()) {
+        put(
+            each.id(),
+            new InstrumentProperties(
+                p.kind(),
+                null,
+                null,
+                p.shape(),
+                p.shapeName(),
+                p.grit(),
+                p.blades(),
+                p.crossCut(),
+                p.headDiameter(),
+                p.headLength(),
+                p.shank(),
+                p.overallLength(),
+                null,
+                List.of("maximum speed: read the label")));
+      }
+    }
+  }
+
+  private void put(String id, InstrumentProperties properties) {
+    found.putIfAbsent(id, Alike.asNew(id, properties));
+  }
+}

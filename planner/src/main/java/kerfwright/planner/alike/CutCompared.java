@@ -1,0 +1,132 @@
+package kerfwright.planner.alike;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import kerfwright.catalogue.material.Material;
+import kerfwright.planner.alike.Difference.Effect;
+
+/** Differences in the cut itself, material by material. */
+final class CutCompared {
+  private static final double ROUGHNESS = 0.7;
+  private static final double WEAR = 0.25;
+  private static final double CANNOT_CUT = 1;
+
+  private CutCompared() {}
+
+  static List<Difference> differences(Behaviour wanted, Behaviour its) {
+    List<Difference> found = new ArrayList<>();
+    List<Material> lost = wanted.cuts().keySet().stream().filter(m -> !cuts(its, m)).toList();
+    if (!lost.isEmpty()) {
+      String names = lost.stream().map(Material::inSentence).collect(Collectors.joining(" or "));
+      found.add(
+          new Difference(
+              "cannot-cut",
+              Effect.STOPS,
+              "does not cut " + names,
+              CANNOT_CUT * lost.size() / wanted.cuts().size()));
+    }
+    Map<Material, Ratio> removal = ratios(wanted, its, Behaviour.Cut::removalMm3PerMin);
+    found.add(
+        new Difference(
+            "removal",
+            Effect.CHANGES,
+            words("cuts ", removal, "faster", "slower", "fast"),
+            mean(removal)));
+    Map<Material, Ratio> rough = ratios(wanted, its, Behaviour.Cut::raUm);
+    found.add(
+        new Difference(
+            "roughness", Effect.CHANGES, roughness(wanted, its, rough), ROUGHNESS * mean(rough)));
+    Map<Material, Ratio> wear = ratios(wanted, its, Behaviour.Cut::livesPerM3);
+    found.add(
+        new Difference(
+            "wear",
+            Effect.CHANGES,
+            words("wears ", wear, "faster", "slower", "fast"),
+            WEAR * mean(wear)));
+    return found;
+  }
+
+  private static boolean cuts(Behaviour its, Material material) {
+    return its.cuts().containsKey(material);
+  }
+
+  private static Map<Material, Ratio> ratios(
+      Behaviour wanted, Behaviour its, ToDoubleFunction<Behaviour.Cut> figure) {
+    Map<Material, Ratio> ratios = new LinkedHashMap<>();
+    wanted
+        .cuts()
+        .forEach(
+            (material, cut) -> {
+              Behaviour.Cut other = its.cuts().get(material);
+              if (other != null) {
+                ratios.put(
+                    material, Ratio.of(figure.applyAsDouble(other), figure.applyAsDouble(cut)));
+              }
+            });
+    return ratios;
+  }
+
+  private static double mean(Map<Material, Ratio> ratios) {
+    return ratios.values().stream().mapToDouble(Ratio::distance).average().orElse(0);
+  }
+
+  /** Materials that come out alike share their words; empty where nothing is noticed. */
+  private static String words(
+      String verb, Map<Material, Ratio> ratios, String more, String less, String as) {
+    Map<String, List<String>> places = new LinkedHashMap<>();
+    ratios.forEach(
+        (material, ratio) -> {
+          if (ratio.noticed()) {
+            places
+                .computeIfAbsent(ratio.inWords(more, less, as), w -> new ArrayList<>())
+                .add(material.inSentence());
+          }
+        });
+    String parts =
+        places.entrySet().stream()
+            .map(each -> each.getKey() + " in " + where(each.getValue(), ratios.size()))
+            .collect(Collectors.joining("; "));
+    return parts.isEmpty() ? "" : verb + parts;
+  }
+
+  private static String where(List<String> names, int all) {
+    if (names.size() == all && all > 1) {
+      return "every material compared";
+    }
+    int last = names.size() - 1;
+    return last == 0
+        ? names.get(0)
+        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+  }
+
+  /** Ra in the material where it differs most. */
+  private static String roughness(Behaviour wanted, Behaviour its, Map<Material, Ratio> ratios) {
+    Material most = null;
+    double distance = Ratio.NOTICED;
+    for (Map.Entry<Material, Ratio> each : ratios.entrySet()) {
+      if (each.getValue().distance() > distance) {
+        distance = each.getValue().distance();
+        most = each.getKey();
+      }
+    }
+    if (most == null) {
+      return "";
+    }
+    Behaviour.Cut one = its.cuts().get(most);
+    Behaviour.Cut other = wanted.cuts().get(most);
+    if (one == null || other == null) {
+      return "";
+    }
+    return String.format(
+        Locale.ROOT,
+        "leaves Ra %.2g \u00b5m instead of %.2g \u00b5m in %s",
+        one.raUm(),
+        other.raUm(),
+        most.inSentence());
+  }
+}

@@ -1,0 +1,38 @@
+package kerfwright.planner.alike;
+
+import java.util.ArrayList;
+import java.util.List;
+import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.planner.casework.DrawerInstrument;
+
+/** What is worth knowing of a neighbour without changing the comparison. */
+final class Told {
+  private Told() {}
+
+  static List<Difference> differences(InstrumentProperties wanted, DrawerInstrument other) {
+    List<Difference> told = new ArrayList<>();
+    if (other.properties().kind() != wanted.kind()) {
+      told.add(
+          told(
+              "kind",
+              "is a " + other.properties().kind().label() + ", not a " + wanted.kind().label()));
+    }
+    if (other.state() != DrawerInstrument.State.CLEAN) {
+      told.add(told("state", "is " + other.state().id().replace('-', ' ') + ", not clean now"));
+    }
+    if (other.uses() > 0) {
+      told.add(
+          told(
+              "uses",
+              "was used "
+                  + (other.uses() == 1
+                      ? "once"
+                      : other.uses() == 2 ? "twice" : other.uses() + " times")));
+    }
+    return told;
+  }
+
+  private static Difference told(String code, String text) {
+    return new Difference(code, Difference.Effect.TOLD, text, 0);
+  }
+}
