@@ -22,12 +22,12 @@ import org.junit.jupiter.api.Test;
 class PublicNamesTest {
   /**
    * Accepted units, always after a lower-case letter or a digit: SI with Per for a fraction, Mm, Ml
-   * and Min where a trade figure enters, C for degrees Celsius.
+   * and Min where a trade figure enters, C for degrees Celsius; or the word seconds in front.
    */
   private static final Pattern UNIT =
       Pattern.compile(
-          ".*[a-z0-9]("
-              + "M|M2|M3|Mm|S|Kg|N|NM|Pa|K|C|J|W|Rad|PaSqrtM"
+          "seconds[A-Z].*|.*[a-z0-9]("
+              + "M|M2|M3|Mm|S|Min|Kg|N|NM|Pa|K|C|J|W|Rad|PaSqrtM"
               + "|NPerM|MPerN|MPerS|MmPerS|M2PerS|M3PerS|MlPerMin|KgPerM3"
               + "|JPerM3|JPerM3K|JPerKgK|WPerMK|WPerM2|WPerM2K"
               + "|PerS|PerM|PerM2|PerM3|PerSqrtM)");

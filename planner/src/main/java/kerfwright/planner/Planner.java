@@ -130,7 +130,7 @@ public final class Planner {
       List<Candidate> rivals = others.getOrDefault(c.segment(), List.of());
       steps.add(explanation.step(i + 1, sequence.get(i), next, sampled.steps().get(i), rivals));
       explanation.runnerUp(i + 1, c, rivals, before, next).ifPresent(runnersUp::add);
-      refusals.farBehind(c, FAR_BEHIND).ifPresent(this::addOnce);
+      refusals.farBehind(i + 1, c, FAR_BEHIND).ifPresent(this::addOnce);
     }
     PulpHeat pulp = PulpResult.of(shown, sampled, PulpDistance.leftM(cutCase, segments) * 1e3);
     findings.addAll(PlanNotes.warnings(cutCase, pulp));

@@ -1,15 +1,18 @@
 package kerfwright.planner;
 
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Exclusion;
 import kerfwright.planner.choice.Segment;
+import kerfwright.planner.explain.Words;
 import kerfwright.planner.rule.Vetoes;
 import kerfwright.planner.sequence.Archetypes;
 import kerfwright.planner.sequence.CandidateSearch;
@@ -23,6 +26,7 @@ final class Refusals {
 
   private final CandidateSearch search;
   private final CandidateSearch archetypes;
+  private final Set<String> slow = new HashSet<>();
 
   Refusals(CutCase cutCase, CandidateSearch search, double depthM) {
     this.search = search;
@@ -88,24 +92,33 @@ final class Refusals {
         .min(Comparator.comparingDouble(Candidate::costS).thenComparing(Candidate::id));
   }
 
-  /** A warning where the drawer's best is far behind an ordinary instrument it lacks. */
-  Optional<Finding> farBehind(Candidate chosen, double times) {
+  /**
+   * A warning where the drawer's best is far behind an ordinary instrument it lacks, once for each
+   * instrument and material.
+   */
+  Optional<Finding> farBehind(int step, Candidate chosen, double times) {
+    String told = chosen.id() + " through " + chosen.segment().material().inSentence();
     return better(chosen.segment())
+        .filter(b -> !slow.contains(told))
         .filter(b -> chosen.costS() > times * b.costS() && chosen.costS() - b.costS() > 20)
         .map(
-            b ->
-                Finding.warn(
-                    "better-instrument-missing",
-                    String.format(
-                        Locale.ROOT,
-                        "%s through %s is the best in the drawer but poor: %.0f s of cutting and %.1f"
-                            + " instruments. A %s would cut for %.0f s: add one.",
-                        chosen.id(),
-                        chosen.segment().material().inSentence(),
-                        chosen.cutS(),
-                        chosen.lives(),
-                        b.id(),
-                        b.cutS()),
-                    SourceKey.COMMON_PRACTICE));
+            b -> {
+              slow.add(told);
+              return Finding.warn(
+                  "better-instrument-missing",
+                  String.format(
+                      Locale.ROOT,
+                      "%s is the best in the drawer but poor: %s of cutting in step %d%s. A %s would cut"
+                          + " for %s: add one.",
+                      told,
+                      Words.time(chosen.cutS()),
+                      step,
+                      chosen.lives() < 0.5
+                          ? ""
+                          : " and " + Words.figure(chosen.lives()) + " instruments",
+                      b.id(),
+                      Words.time(b.cutS())),
+                  SourceKey.COMMON_PRACTICE);
+            });
   }
 }

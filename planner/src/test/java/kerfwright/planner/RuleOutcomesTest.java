@@ -93,9 +93,10 @@ class RuleOutcomesTest {
             .outline(Outline.Shape.PATCH, 4, 3)
             .build());
     all.add(
-        ACase.of(Procedure.AMALGAM_REMOVAL)
-            .layer("amalgam", 2)
+        ACase.of(Procedure.CROWN_SECTIONING)
+            .layer("zirconia-3y", 1)
             .layer("dentine", 2)
+            .keepAll("dentine")
             .water(0)
             .build());
     all.add(

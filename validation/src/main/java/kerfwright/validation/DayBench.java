@@ -24,6 +24,7 @@ import kerfwright.practice.day.Goal;
 import kerfwright.practice.day.GoalResult;
 import kerfwright.practice.day.NativeSolver;
 import kerfwright.practice.day.SearchLimits;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Runs the day planner on benchmark instances, general-purpose peers beside it, and prints JSON.
@@ -57,6 +58,7 @@ public final class DayBench {
     boolean solver = NativeSolver.available();
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("bench", "day");
+    json.put("command", command(arguments));
     json.put("solverThere", solver);
     json.set("solverLoadSeconds", JsonText.number((System.nanoTime() - before) / 1e9));
     json.put("processors", Runtime.getRuntime().availableProcessors());
@@ -70,8 +72,16 @@ public final class DayBench {
     System.out.print(JsonText.of(json));
   }
 
-  private static ObjectNode run(
-      Path file, double seconds, @org.jspecify.annotations.Nullable Path peers, double peerSeconds)
+  /** The command with file names only, so that no folder of this machine is told. */
+  private static String command(String... arguments) {
+    StringBuilder text = new StringBuilder("java -cp ... kerfwright.validation.DayBench");
+    for (String a : arguments) {
+      text.append(' ').append(Path.of(a).getFileName());
+    }
+    return text.toString();
+  }
+
+  private static ObjectNode run(Path file, double seconds, @Nullable Path peers, double peerSeconds)
       throws IOException, InterruptedException {
     DayProblem problem = DayInstance.read(file);
     ObjectNode json = JsonNodeFactory.instance.objectNode();

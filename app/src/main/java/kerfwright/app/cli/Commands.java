@@ -3,6 +3,7 @@ package kerfwright.app.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import kerfwright.app.Wiring;
+import kerfwright.app.day.DayCommand;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -22,6 +23,8 @@ public final class Commands {
     line.addSubcommand(new ToothCommand(terminal));
     line.addSubcommand(new MaterialCommand(terminal));
     line.addSubcommand(new HeatCommand(terminal));
+    line.addSubcommand(new DayCommand(terminal.out(), terminal.err(), new PlanNeeds(wiring)));
+    line.addSubcommand(new EvidenceCommand(terminal));
     line.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
     line.setExecutionExceptionHandler(

@@ -33,8 +33,10 @@ public final class DayFile {
     this.needsOfCase = needsOfCase;
   }
 
+  /** Reads a day file; case files it names are looked for beside it. */
   public DayProblem read(Path file) throws BadInput {
-    return read(SourceText.of(file));
+    NeedsOfCase beside = named -> needsOfCase.of(file.resolveSibling(named).toString());
+    return new DayFile(beside).read(SourceText.of(file));
   }
 
   /** Reads the text of a day file. */

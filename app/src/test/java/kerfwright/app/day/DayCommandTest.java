@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import kerfwright.app.input.BadInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -44,7 +45,7 @@ class DayCommandTest {
         new DayCommand(
             new PrintStream(o, true, StandardCharsets.UTF_8),
             new PrintStream(e, true, StandardCharsets.UTF_8),
-            NeedsOfCase.NONE);
+            DayCommandTest::needs);
     int exit = new CommandLine(command).execute(arguments);
     out = o.toString(StandardCharsets.UTF_8);
     err = e.toString(StandardCharsets.UTF_8);
@@ -174,12 +175,26 @@ class DayCommandTest {
             + " chair, needs, case; did you mean chair?");
   }
 
+  private static List<String> needs(String caseFile) throws BadInput {
+    if (caseFile.endsWith("round.yaml")) {
+      return List.of("round-diamond-medium");
+    }
+    throw new BadInput("case.yaml", "there is no such file");
+  }
+
   @Test
-  void aCaseFileIsRefusedUntilSomeoneTellsItsNeeds() throws IOException {
+  void theNeedsOfACaseComeFromItsPlan() throws IOException {
+    assertEquals(0, runOn(GOOD), err);
+    String written = out;
+    assertEquals(0, runOn(GOOD.replace("needs: [round-diamond-medium]", "case: round.yaml")), err);
+    assertEquals(written, out);
+  }
+
+  @Test
+  void aCaseThatCannotBePlannedIsAFaultOfItsAppointment() throws IOException {
     refuses(
         GOOD.replace("needs: [round-diamond-medium]", "case: case.yaml"),
-        "day.yaml:11: appointments[0].case: case.yaml: the needs of a case file cannot be planned"
-            + " here; write them out as needs");
+        "day.yaml:11: appointments[0].case: case.yaml: there is no such file");
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.function.Function;
+import java.util.function.Supplier;
 import kerfwright.physics.material.Substance;
 import kerfwright.physics.surface.Roughness;
 import org.junit.jupiter.api.Test;
@@ -14,7 +15,7 @@ class CuttingPropertyTest {
   private static final double ROUNDING = 1 - 1e-9;
 
   /** A tool of either kind with its layer and contact, waiting for an operating point. */
-  private record Setting(String what, Function<OperatingPoint, CutResult> cut) {
+  private record Setting(Supplier<String> what, Function<OperatingPoint, CutResult> cut) {
     CutResult at(OperatingPoint point) {
       return cut.apply(point);
     }
@@ -26,12 +27,12 @@ class CuttingPropertyTest {
     if (bladed) {
       BladedTool tool = draw.bladed();
       return new Setting(
-          tool + " on " + work + " with " + contact,
+          () -> tool + " on " + work + " with " + contact,
           p -> BladedCutting.cut(tool, work, contact, p));
     }
     AbrasiveTool tool = draw.abrasive();
     return new Setting(
-        tool + " on " + work + " with " + contact,
+        () -> tool + " on " + work + " with " + contact,
         p -> AbrasiveCutting.cut(tool, work, contact, p));
   }
 
@@ -52,7 +53,7 @@ class CuttingPropertyTest {
         61,
         (setting, point, draw) -> {
           CutResult cut = setting.at(point);
-          String what = setting.what() + " at " + point + " gives " + cut;
+          Supplier<String> what = () -> setting.what().get() + " at " + point + " gives " + cut;
           for (double v :
               new double[] {
                 cut.removalM3PerS(),
@@ -116,7 +117,8 @@ class CuttingPropertyTest {
   private static void notLess(Setting setting, OperatingPoint from, OperatingPoint to) {
     double before = setting.at(from).removalM3PerS();
     double after = setting.at(to).removalM3PerS();
-    assertTrue(after >= before * ROUNDING, setting.what() + " from " + from + " to " + to);
+    assertTrue(
+        after >= before * ROUNDING, () -> setting.what().get() + " from " + from + " to " + to);
   }
 
   @Test
@@ -143,7 +145,7 @@ class CuttingPropertyTest {
         66,
         (setting, p, draw) -> {
           CutResult cut = setting.at(p);
-          double ratio = setting.what().startsWith("Bladed") ? 0.6 : 0.5;
+          double ratio = setting.what().get().startsWith("Bladed") ? 0.6 : 0.5;
           assertEquals(ratio * p.loadN(), cut.tangentialN(), 1e-12);
           assertEquals(cut.tangentialN() * p.rimSpeedMPerS(), cut.powerW(), 1e-9);
         });

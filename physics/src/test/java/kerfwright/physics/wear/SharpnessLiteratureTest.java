@@ -17,12 +17,16 @@ class SharpnessLiteratureTest {
   }
 
   /**
-   * Fais LMG et al. J Appl Oral Sci 2009;17:584-589: 0.2077 g against 0.2642 g of the control over
-   * twelve sterilised periods; 0.786 rounded.
+   * Fais LMG et al. J Appl Oral Sci 2009;17:584-589: 0.2077 g against 0.2642 g of the control in
+   * twelve periods, sterilised after each, so the first period was cut with none behind it and the
+   * last with eleven.
    */
   @Test
-  void twelveSterilisationsOfACarbideAreRecovered() {
-    assertEquals(0.786, Sharpness.ofCarbideAfterCycles(12), 1e-12);
-    assertEquals(0.2077 / 0.2642, Sharpness.ofCarbideAfterCycles(12), 0.0005);
+  void twelveSterilisedPeriodsOfACarbideAreRecovered() {
+    double sum = 0;
+    for (int cycles = 0; cycles < 12; cycles++) {
+      sum += Sharpness.ofCarbideAfterCycles(cycles);
+    }
+    assertEquals(0.2077 / 0.2642, sum / 12, 0.002);
   }
 }

@@ -19,7 +19,7 @@ class SharpnessTest {
   void noSterilisationLeavesItNew() {
     assertEquals(1, Sharpness.ofDiamondAfterCycles(0));
     assertEquals(1, Sharpness.ofCarbideAfterCycles(0));
-    assertTrue(Sharpness.ofDiamondAfterCycles(1) < Sharpness.ofCarbideAfterCycles(1));
+    assertTrue(Sharpness.ofDiamondAfterCycles(1) < 1 && Sharpness.ofCarbideAfterCycles(1) < 1);
   }
 
   @Test

@@ -19,6 +19,7 @@ import kerfwright.quantity.SourceKey;
 final class ComputedReasons {
   private static final double CRACKS = 0.2;
   private static final double LOADED = 0.75;
+  private static final double FAR_ABOVE = 1000;
   private static final double MUCH_OF_A_LIFE = 0.5;
 
   private ComputedReasons() {}
@@ -59,11 +60,12 @@ final class ComputedReasons {
     double threshold = CrackThreshold.loadN(c.segment().material().typical());
     boolean cracks = c.cut().brittleShare() > CRACKS;
     String figures =
-        String.format(
-            Locale.ROOT,
-            "a grain carries %s N on average, cracks need about %s N",
-            Words.figure(grain),
-            Words.figure(threshold));
+        "a grain carries "
+            + Words.figure(grain)
+            + " N on average, cracks need "
+            + (threshold > FAR_ABOVE * grain
+                ? "far more"
+                : "about " + Words.figure(threshold) + " N");
     reasons.add(
         computed(
             "model-crack-share",

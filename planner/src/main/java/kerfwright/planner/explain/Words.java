@@ -23,8 +23,8 @@ public final class Words {
     return String.format(Locale.ROOT, "%,.0f rpm", rpm).replace(',', ' ');
   }
 
-  /** "530 nm" or "4.8 um". */
-  static String thickness(double metres) {
+  /** "350 nm" or "2.1 um". */
+  public static String thickness(double metres) {
     return metres < 1e-6 ? figure(metres * 1e9) + " nm" : figure(metres * 1e6) + " um";
   }
 

@@ -100,6 +100,21 @@ public record PulpWall(List<HeatLayer> layers, double areaMm2, double flowMlPerM
         series.timesS(), rises(series.probesC()[0], inputs.bodyC()), inputs.bodyC());
   }
 
+  /** Greatest rise of the floor while the cuts are made, by the quick column. */
+  public double floorPeakK(LayeredColumn column, List<CutHeat> cuts, HeatInputs inputs) {
+    ColumnSeries series =
+        column.run(body(inputs), schedule(cuts, inputs), new double[] {depthMm()}, AFTER_S);
+    return series.peakFloorC() - inputs.bodyC();
+  }
+
+  /** The quick column under any schedule: what heats the tooth need not be a cut. */
+  public WallHistory under(
+      LayeredColumn column, HeatSchedule schedule, HeatInputs inputs, double everyS) {
+    ColumnSeries series = column.run(body(inputs), schedule, new double[] {depthMm()}, everyS);
+    return new WallHistory(
+        series.timesS(), rises(series.probesC()[0], inputs.bodyC()), inputs.bodyC());
+  }
+
   private static double[] rises(double[] temperaturesC, double bodyC) {
     double[] rise = new double[temperaturesC.length];
     for (int i = 0; i < rise.length; i++) {

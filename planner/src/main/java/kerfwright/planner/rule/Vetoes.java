@@ -19,6 +19,8 @@ public final class Vetoes {
   private static final double MARGIN_SHARE = 0.5;
   private static final double ROUGHEST_FINISH_M = 2e-6;
 
+  private static final double LONGEST_STEP_S = 1800;
+
   private static final List<Veto> ALL =
       List.of(
           softerThanTheWorkCannotCut(),
@@ -26,7 +28,8 @@ public final class Vetoes {
           keptSurfaceIsNotCutAsFastAsWhatCoversIt(),
           slipStaysInsideTheMargin(),
           finishingStartsFine(),
-          neverADiamondOnAdhesive());
+          neverADiamondOnAdhesive(),
+          noStepTakesHalfAnHour());
 
   private Vetoes() {}
 
@@ -57,17 +60,18 @@ public final class Vetoes {
 
   /**
    * Metal, ceramic, amalgam and resin are not ground dry: hot dust, sparks and vapour. Finishing
-   * and polishing passes may be dry, and adhesive is cleaned off dry.
+   * and polishing passes may be dry, and bracket adhesive is cleaned off dry.
    */
   static Veto metalCeramicAndResinAreNotGroundDry() {
     return new Veto(
         "dry-grinding",
         Basis.COMMON_PRACTICE,
         List.of(SourceKey.COMMON_PRACTICE),
-        Vetoes::againstDryGrinding);
+        Vetoes::againstMetalCeramicAndResinAreNotGroundDry);
   }
 
-  private static Optional<Exclusion> againstDryGrinding(Candidate c, RuleContext context) {
+  private static Optional<Exclusion> againstMetalCeramicAndResinAreNotGroundDry(
+      Candidate c, RuleContext context) {
     Segment segment = c.segment();
     boolean bulk = segment.purpose() == Purpose.BULK || segment.purpose() == Purpose.APPROACH;
     boolean dusty =
@@ -75,8 +79,7 @@ public final class Vetoes {
           case METAL, CERAMIC, POLYMER -> true;
           case TOOTH, CEMENT, BONE -> false;
         };
-    boolean film = context.guardsEnamelUnderAdhesive();
-    if (!context.cutCase().dry() || !bulk || !dusty || film) {
+    if (!context.cutCase().dry() || !bulk || !dusty || context.guardsEnamelUnderAdhesive()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -189,5 +192,22 @@ public final class Vetoes {
             new Exclusion(
                 "diamond-on-adhesive", "is a diamond and would scratch the enamel that must stay"))
         : Optional.empty();
+  }
+
+  /** Half an hour of cutting in one step is no way to cut it (project setting). */
+  static Veto noStepTakesHalfAnHour() {
+    return new Veto(
+        "too-slow",
+        Basis.PROJECT_SETTING,
+        List.of(SourceKey.COMMON_PRACTICE),
+        Vetoes::againstHalfAnHour);
+  }
+
+  private static Optional<Exclusion> againstHalfAnHour(Candidate c, RuleContext context) {
+    return c.cutS() <= LONGEST_STEP_S
+        ? Optional.empty()
+        : Optional.of(
+            new Exclusion(
+                "too-slow", String.format(Locale.ROOT, "would take %.0f minutes", c.cutS() / 60)));
   }
 }

@@ -27,76 +27,90 @@ public final class ShortestSequence {
       List<Found> stretches,
       ToDoubleFunction<Candidate> besides,
       ToDoubleFunction<Candidate> afterwards) {
-    List<Map<Candidate, Candidate>> cameFrom = new ArrayList<>();
-    Map<Candidate, Double> before = Map.of();
+    List<int[]> cameFrom = new ArrayList<>();
+    double[] before = {};
+    List<Candidate> candidatesBefore = List.of();
     for (Found stretch : stretches) {
-      Map<Candidate, Double> now = new HashMap<>();
-      Map<Candidate, Candidate> from = new HashMap<>();
-      Best best = new Best(before);
-      for (Candidate c : stretch.candidates()) {
+      List<Candidate> candidates = stretch.candidates();
+      double[] now = new double[candidates.size()];
+      int[] from = new int[candidates.size()];
+      Best best = new Best(candidatesBefore, before);
+      for (int i = 0; i < now.length; i++) {
+        Candidate c = candidates.get(i);
         Way way = best.into(c);
-        now.put(c, c.costS() + besides.applyAsDouble(c) + way.cost());
-        if (way.from() != null) {
-          from.put(c, way.from());
-        }
+        now[i] = c.costS() + besides.applyAsDouble(c) + way.cost();
+        from[i] = way.from();
       }
       cameFrom.add(from);
       before = now;
+      candidatesBefore = candidates;
     }
-    Candidate last = cheapest(before, afterwards);
+    int last = cheapest(candidatesBefore, before, afterwards);
     List<Candidate> path = new ArrayList<>();
     for (int i = stretches.size() - 1; i >= 0; i--) {
-      path.add(last);
-      Candidate earlier = cameFrom.get(i).get(last);
-      if (earlier != null) {
-        last = earlier;
-      }
+      path.add(stretches.get(i).candidates().get(last));
+      last = cameFrom.get(i)[last];
     }
     Collections.reverse(path);
     return path;
   }
 
-  private static Candidate cheapest(
-      Map<Candidate, Double> costs, ToDoubleFunction<Candidate> afterwards) {
-    return costs.entrySet().stream()
-        .min(
-            java.util.Comparator.comparingDouble(
-                    (Map.Entry<Candidate, Double> e) ->
-                        e.getValue() + afterwards.applyAsDouble(e.getKey()))
-                .thenComparing(e -> e.getKey().id())
-                .thenComparing(e -> e.getKey().handpiece().id()))
-        .orElseThrow()
-        .getKey();
+  private static int cheapest(
+      List<Candidate> candidates, double[] costs, ToDoubleFunction<Candidate> afterwards) {
+    int best = -1;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < costs.length; i++) {
+      double cost = costs[i] + afterwards.applyAsDouble(candidates.get(i));
+      if (best < 0 || cost < least || cost == least && earlier(candidates, i, best)) {
+        best = i;
+        least = cost;
+      }
+    }
+    return best;
   }
 
-  private record Way(@org.jspecify.annotations.Nullable Candidate from, double cost) {}
+  /** Of two equal ones the first by id, then by handpiece, counts. */
+  private static boolean earlier(List<Candidate> candidates, int a, int b) {
+    int ids = candidates.get(a).id().compareTo(candidates.get(b).id());
+    return ids != 0
+        ? ids < 0
+        : candidates.get(a).handpiece().id().compareTo(candidates.get(b).handpiece().id()) < 0;
+  }
+
+  private record Way(int from, String key, double cost) {
+    Way after(double changeS) {
+      return new Way(from, key, cost + changeS);
+    }
+  }
 
   /** Cheapest ways to arrive, kept overall, by handpiece and by instrument. */
   private static final class Best {
+    private static final int NOWHERE = -1;
+
     private final Map<String, Way> byHandpiece = new HashMap<>();
     private final Map<String, Way> byInstrument = new HashMap<>();
-    private Way overall = new Way(null, Double.POSITIVE_INFINITY);
+    private Way overall = new Way(NOWHERE, "", Double.POSITIVE_INFINITY);
     private final boolean first;
 
-    Best(Map<Candidate, Double> before) {
-      first = before.isEmpty();
-      before.forEach(
-          (c, cost) -> {
-            Way way = new Way(c, cost);
-            overall = cheaper(overall, way);
-            byHandpiece.merge(c.handpiece().id(), way, Best::cheaper);
-            byInstrument.merge(key(c), way, Best::cheaper);
-          });
+    Best(List<Candidate> candidates, double[] costs) {
+      first = candidates.isEmpty();
+      for (int i = 0; i < costs.length; i++) {
+        Candidate c = candidates.get(i);
+        Way way = new Way(i, key(c), costs[i]);
+        overall = cheaper(overall, way);
+        byHandpiece.merge(c.handpiece().id(), way, Best::cheaper);
+        byInstrument.merge(way.key(), way, Best::cheaper);
+      }
     }
 
     Way into(Candidate c) {
       if (first) {
-        return new Way(null, 0);
+        return new Way(NOWHERE, "", 0);
       }
-      Way best = new Way(overall.from(), overall.cost() + Prices.HANDPIECE_S);
+      Way best = overall.after(Prices.HANDPIECE_S);
       Way handpiece = byHandpiece.get(c.handpiece().id());
       if (handpiece != null) {
-        best = cheaper(best, new Way(handpiece.from(), handpiece.cost() + Prices.CHANGE_S));
+        best = cheaper(best, handpiece.after(Prices.CHANGE_S));
       }
       Way same = byInstrument.get(key(c));
       return same == null ? best : cheaper(best, same);
@@ -107,10 +121,10 @@ public final class ShortestSequence {
     }
 
     private static Way cheaper(Way a, Way b) {
-      if (a.from() == null || b.from() == null || a.cost() != b.cost()) {
+      if (a.from() == NOWHERE || b.from() == NOWHERE || a.cost() != b.cost()) {
         return b.cost() < a.cost() ? b : a;
       }
-      return key(b.from()).compareTo(key(a.from())) < 0 ? b : a;
+      return b.key().compareTo(a.key()) < 0 ? b : a;
     }
   }
 }

@@ -7,6 +7,7 @@ import kerfwright.catalogue.material.Material;
 import kerfwright.physics.material.Substance;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One draw of everything uncertain. Thickness and properties: triangular between low, typical and
@@ -14,7 +15,7 @@ import kerfwright.quantity.Range;
  * the heat share, shared by all steps of a draw because a wrong constant is wrong everywhere.
  * {@link Random} is specified to the bit, so a seed gives the same draws on every machine.
  */
-final class Draw {
+public final class Draw {
   static final double REMOVAL_SIGMA = Math.log(2) / 2;
   static final double HEAT_SHARE_SIGMA = Math.log(3) / 2;
   static final double SPRAY_SIGMA = 0.25;
@@ -25,38 +26,78 @@ final class Draw {
   final double heatShareFactor;
   final double sprayFactor;
   final double loadFactor;
-  private final Random random;
+  private final @Nullable Random random;
   private final Map<String, Substance> substances = new HashMap<>();
 
-  Draw(Random random) {
+  /** The next draw of a seeded source. */
+  public Draw(Random random) {
     this.random = random;
-    abrasiveFactor = logNormal(REMOVAL_SIGMA);
-    bladedFactor = logNormal(REMOVAL_SIGMA);
-    heatShareFactor = logNormal(HEAT_SHARE_SIGMA);
-    sprayFactor = logNormal(SPRAY_SIGMA);
-    loadFactor = logNormal(HAND_SIGMA);
+    abrasiveFactor = logNormal(random, REMOVAL_SIGMA);
+    bladedFactor = logNormal(random, REMOVAL_SIGMA);
+    heatShareFactor = logNormal(random, HEAT_SHARE_SIGMA);
+    sprayFactor = logNormal(random, SPRAY_SIGMA);
+    loadFactor = logNormal(random, HAND_SIGMA);
   }
 
-  private double logNormal(double sigma) {
+  private Draw(double abrasive, double bladed, double heatShare, double spray) {
+    random = null;
+    abrasiveFactor = abrasive;
+    bladedFactor = bladed;
+    heatShareFactor = heatShare;
+    sprayFactor = spray;
+    loadFactor = 1;
+  }
+
+  /** Everything at its typical value, with the models' factors as given; 1 leaves a model alone. */
+  public static Draw fixed(double abrasive, double bladed, double heatShare, double spray) {
+    return new Draw(abrasive, bladed, heatShare, spray);
+  }
+
+  /** Factor on the removal rate of abrasive working parts. */
+  public double abrasiveFactor() {
+    return abrasiveFactor;
+  }
+
+  /** Factor on the removal rate of blades. */
+  public double bladedFactor() {
+    return bladedFactor;
+  }
+
+  /** Factor on the share of heat that enters the tooth. */
+  public double heatShareFactor() {
+    return heatShareFactor;
+  }
+
+  /** Factor on the heat transfer of the spray. */
+  public double sprayFactor() {
+    return sprayFactor;
+  }
+
+  private static double logNormal(Random random, double sigma) {
     return Math.exp(sigma * random.nextGaussian());
   }
 
   double thicknessM(Range<Length> range) {
-    return triangular(
-        range.low().metres(), range.typical().metres(), range.high().metres(), random.nextDouble());
+    return random == null
+        ? range.typical().metres()
+        : triangular(
+            range.low().metres(),
+            range.typical().metres(),
+            range.high().metres(),
+            random.nextDouble());
   }
 
   /** The same material has the same properties all through a draw. */
-  Substance substance(Material material) {
+  public Substance substance(Material material) {
     Substance known = substances.get(material.id());
     if (known == null) {
-      known = drawn(material.spread());
+      known = random == null ? material.typical() : drawn(material.spread(), random);
       substances.put(material.id(), known);
     }
     return known;
   }
 
-  private Substance drawn(Material.Spread s) {
+  private static Substance drawn(Material.Spread s, Random random) {
     double hardness = random.nextDouble();
     double h = between(s, Substance::hardnessPa, hardness);
     double hard = between(s, Substance::hardPhaseHardnessPa, hardness);
@@ -81,7 +122,7 @@ final class Draw {
   }
 
   /** Inverse of the triangular distribution. */
-  static double triangular(double low, double mode, double high, double share) {
+  public static double triangular(double low, double mode, double high, double share) {
     if (high <= low) {
       return mode;
     }

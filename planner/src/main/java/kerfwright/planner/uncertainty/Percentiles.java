@@ -4,10 +4,10 @@ import java.util.Arrays;
 import kerfwright.planner.plan.Estimate;
 
 /** 5th, 50th and 95th percentile of samples, linear between ranks. */
-final class Percentiles {
+public final class Percentiles {
   private Percentiles() {}
 
-  static Estimate of(double[] samples) {
+  public static Estimate of(double[] samples) {
     double[] sorted = samples.clone();
     Arrays.sort(sorted);
     return new Estimate(at(sorted, 0.05), at(sorted, 0.5), at(sorted, 0.95));

@@ -30,6 +30,9 @@ import kerfwright.quantity.Torque;
 public final class Sampler {
   private static final int CURVE_POINTS = 120;
 
+  /** In a draw where the tool hardly bites the hand gives up after an hour. */
+  private static final double GIVEN_UP_S = 3600;
+
   private final CutCase cutCase;
   private final List<TimedCut> sequence;
   private final int samples;
@@ -67,8 +70,8 @@ public final class Sampler {
       sample(s, new Draw(random), column);
     }
     List<StepSpread> spreads = new ArrayList<>();
-    for (int i = 0; i < steps.length; i++) {
-      spreads.add(spread(steps[i], sequence.get(i).candidate().segment()));
+    for (double[][] figures : steps) {
+      spreads.add(spread(figures));
     }
     double[] times = new double[CURVE_POINTS];
     double[] low = new double[CURVE_POINTS];
@@ -91,19 +94,12 @@ public final class Sampler {
         high);
   }
 
-  private static StepSpread spread(double[][] f, Segment planned) {
+  private static StepSpread spread(double[][] f) {
     Estimate[] e = new Estimate[FIGURES];
     for (int i = 0; i < FIGURES; i++) {
       e[i] = Percentiles.of(f[i]);
     }
-    // depths are set by the plan, only what is found there is uncertain
-    e[3] = about(planned.fromM() * 1e3, e[3]);
-    e[4] = about(planned.toM() * 1e3, e[4]);
     return new StepSpread(e[0], e[1], e[2], e[3], e[4], e[5], e[6], e[7], e[8], e[9]);
-  }
-
-  private static Estimate about(double planned, Estimate found) {
-    return new Estimate(Math.min(planned, found.low()), planned, Math.max(planned, found.high()));
   }
 
   private void sample(int s, Draw draw, LayeredColumn column) {
@@ -181,7 +177,7 @@ public final class Sampler {
             1e-15,
             cut.removalM3PerS() * factor * Sharpness.meanOver(Math.min(lives, Sharpness.LIFE_END)));
     double overlap = c.cutS() * c.meanRemovalM3PerS() / c.segment().volumeM3();
-    double cutting = volume / rate * overlap;
+    double cutting = Math.min(GIVEN_UP_S, volume / rate * overlap);
     double[] values = {
       rpm,
       rim,

@@ -2,6 +2,7 @@ package kerfwright.practice.day;
 
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.IntVar;
+import java.util.Arrays;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
 
@@ -11,6 +12,7 @@ final class DaySearch {
   private static final double SHORTAGES_SHARE = 0.75;
 
   private static final double LOADS_SHARE = 0.7;
+  private static final double BOUNDS_SHARE = 0.4;
 
   /** Length of the annealing for each of the first two goals, and the most time it may take. */
   private static final int MOST_RUNS = 2_000;
@@ -47,11 +49,13 @@ final class DaySearch {
       return new BeamDayPlanner().goOn(view, limits, board, progress::stopped);
     }
     board.solver("CP-SAT");
-    ReadyModel ready = new ReadyModel(view);
-    ready.hint(board.best());
-    ready.model.minimize(ready.shortages());
-    solve(Goal.SHORTAGES, ready.model, ready::read, timeLeft() * SHORTAGES_SHARE);
-
+    int[] fewest = boundShortages();
+    ReadyModel ready = new ReadyModel(view, fewest);
+    if (!board.closed(Goal.SHORTAGES)) {
+      ready.hint(board.best());
+      ready.model.minimize(ready.shortages());
+      solve(Goal.SHORTAGES, ready.model, ready::read, timeLeft() * SHORTAGES_SHARE);
+    }
     ready.model.addLessOrEqual(ready.shortages(), board.best().shortages());
     ready.hint(board.best());
     ready.model.minimize(ready.loads());
@@ -60,6 +64,19 @@ final class DaySearch {
       wear();
     }
     return board.plan();
+  }
+
+  private TypeBounds typeBounds() {
+    SearchLimits alone = new SearchLimits(limits.seconds(), 1, limits.seed());
+    return new TypeBounds(view, new Search(alone, progress::stopped), limits.threads());
+  }
+
+  private int[] boundShortages() {
+    board.begin(Goal.SHORTAGES);
+    int[] fewest = typeBounds().shortages(timeLeft() * BOUNDS_SHARE);
+    board.bound(Goal.SHORTAGES, Arrays.stream(fewest).sum());
+    board.end(Goal.SHORTAGES);
+    return fewest;
   }
 
   private void anneal() {
@@ -84,13 +101,8 @@ final class DaySearch {
     board.begin(Goal.WEAR);
     WearByType byType = new WearByType(view, search);
     int n = view.types.size();
-    int[] least = new int[n];
-    int sum = 0;
-    for (int k = 0; k < n && timeLeft() > 0; k++) {
-      least[k] = byType.least(k, timeLeft() / (2 * (n - k)));
-      sum += least[k];
-    }
-    board.bound(Goal.WEAR, sum);
+    int[] least = typeBounds().wear(timeLeft() * BOUNDS_SHARE);
+    board.bound(Goal.WEAR, Arrays.stream(least).sum());
     for (int k = 0; k < n && timeLeft() > 0; k++) {
       Timetable t = board.best().copy(view);
       if (byType.improve(t, k, least[k], timeLeft() / (2 * (n - k)))) {

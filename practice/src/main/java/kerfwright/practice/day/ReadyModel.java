@@ -19,12 +19,18 @@ final class ReadyModel {
   private final LoadRows rows;
   private final List<ReadyFlow> flows = new ArrayList<>();
 
-  ReadyModel(DayView view) {
+  /**
+   * @param fewest a bound of the shortages of each type
+   */
+  ReadyModel(DayView view, int[] fewest) {
     this.view = view;
     rows = new LoadRows(model, view);
     boolean chained = view.problem.demand() >= CHAINED_FROM_DEMAND;
     for (TypeView type : view.types) {
       ReadyFlow flow = new ReadyFlow(model, view, type, chained);
+      LinearExprBuilder mine = LinearExpr.newBuilder();
+      flow.shortage.forEach(mine::add);
+      model.addGreaterOrEqual(mine, fewest[flows.size()]);
       flows.add(flow);
       for (int q = 0; q < view.slots(); q++) {
         rows.put(q, Arrays.asList(flow.p[q]), flow.mostInto(q));

@@ -5,10 +5,7 @@ import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 
-/**
- * Evenness of one type at a time: first a bound with every slot open and nothing else in the way,
- * then a better day for that type inside the loads that are there.
- */
+/** Makes the wear of one type at a time more even, inside the loads that are there. */
 final class WearByType {
   private final DayView view;
   private final Search search;
@@ -16,18 +13,6 @@ final class WearByType {
   WearByType(DayView view, Search search) {
     this.view = view;
     this.search = search;
-  }
-
-  /** No plan at all can wear type k more evenly than this. */
-  int least(int k, double seconds) {
-    TypeView type = view.types.get(k);
-    if (type.units == 0 || type.demands == 0) {
-      return type.unevennessUnused();
-    }
-    CpModel model = new CpModel();
-    WearFlow flow = new WearFlow(model, view, type);
-    model.minimize(flow.unevenness);
-    return Math.max(0, search.run(model, Search.RELAXATION, seconds, v -> {}, b -> {}).bound());
   }
 
   /** Rearranges type k inside the given loads; true if it got more even. */

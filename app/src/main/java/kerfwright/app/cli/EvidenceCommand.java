@@ -1,0 +1,34 @@
+package kerfwright.app.cli;
+
+import java.util.concurrent.Callable;
+import kerfwright.app.evidence.EvidenceJson;
+import kerfwright.app.evidence.EvidenceText;
+import kerfwright.planner.evidence.EvidenceReport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+@Command(
+    name = "evidence",
+    mixinStandardHelpOptions = true,
+    description = "Holds every published finding against what the models compute for it.")
+final class EvidenceCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Option(names = "--json", description = "Print one JSON object (evidence/1).")
+  private boolean json;
+
+  EvidenceCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    EvidenceReport report = EvidenceReport.compute();
+    if (json) {
+      terminal.printJson(EvidenceJson.text(report));
+    } else {
+      terminal.print(EvidenceText.of(report));
+    }
+    return Terminal.DONE;
+  }
+}

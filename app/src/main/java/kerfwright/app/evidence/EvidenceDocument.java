@@ -1,0 +1,156 @@
+package kerfwright.app.evidence;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import kerfwright.catalogue.evidence.Condition;
+import kerfwright.catalogue.evidence.Evidence;
+import kerfwright.catalogue.evidence.EvidenceRow;
+import kerfwright.catalogue.evidence.SetUp;
+import kerfwright.catalogue.evidence.SourceRole;
+import kerfwright.catalogue.evidence.SourceRoles;
+import kerfwright.planner.evidence.Compared;
+import kerfwright.planner.evidence.EvidenceReport;
+import kerfwright.quantity.SourceKey;
+
+/** The comparison as the document docs/VALIDATION.md. */
+public final class EvidenceDocument {
+  private EvidenceDocument() {}
+
+  /** The document; what else is checked follows the comparison as it is handed in. */
+  public static String of(EvidenceReport report, String command, String otherChecks) {
+    StringBuilder md = new StringBuilder();
+    md.append("# Validation\n\n");
+    md.append("Generated; do not edit. Made by\n\n    ").append(command).append("\n\n");
+    md.append(
+            "Every published finding of the catalogue stands here against what the planner's own models"
+                + " compute for it, with ")
+        .append(EvidenceReport.SAMPLES);
+    md.append(" samples (")
+        .append(EvidenceReport.HEAT_SAMPLES)
+        .append(
+            " for heat) over the conditions of the test, the properties of the materials and the"
+                + " planner's own spreads of its models. Intervals are the 5th to the 95th percentile."
+                + " A figure is inside when the published value (its typical value, or the middle of"
+                + " its range) lies in the interval; a direction is right when it holds at typical"
+                + " values. Conditions that a paper does not tell are assumed, with their range.\n\n");
+    md.append("## What it comes to\n\n");
+    EvidenceWords.closing(report.summary()).forEach(s -> md.append("- ").append(s).append('\n'));
+    section(md, "Validation", EvidenceRow.Role.VALIDATION, report);
+    section(md, "Calibration", EvidenceRow.Role.CALIBRATION, report);
+    misses(md, report);
+    setUps(md, report);
+    notComputed(md, report);
+    roles(md);
+    md.append(otherChecks);
+    return md.toString();
+  }
+
+  private static void section(
+      StringBuilder md, String title, EvidenceRow.Role role, EvidenceReport report) {
+    md.append("\n## ").append(title).append("\n\n");
+    if (role == EvidenceRow.Role.CALIBRATION) {
+      md.append(
+          "A constant rests on these sources; they vouch for nothing and are not counted.\n\n");
+    }
+    md.append("| case | compared | published | computed | verdict | set-up | source |\n");
+    md.append("|---|---|---|---|---|---|---|\n");
+    for (Compared c : report.compared()) {
+      if (c.asked().row().role() == role) {
+        SetUp second = c.asked().second();
+        row(
+            md,
+            c.asked().id(),
+            c.asked().statement(),
+            EvidenceWords.published(c.asked())
+                + (c.asked().remark().isEmpty() ? "" : "; " + c.asked().remark()),
+            EvidenceWords.computed(c),
+            c.verdict().met() ? EvidenceWords.verdict(c) : "**" + EvidenceWords.verdict(c) + "**",
+            c.asked().first().id() + (second == null ? "" : ", " + second.id()),
+            sources(c.asked().row()));
+      }
+    }
+  }
+
+  private static String sources(EvidenceRow row) {
+    return row.sources().stream().map(SourceKey::key).collect(Collectors.joining(", "));
+  }
+
+  private static void misses(StringBuilder md, EvidenceReport report) {
+    md.append("\n## Every miss, and why\n\n");
+    Map<String, List<String>> byReason = new LinkedHashMap<>();
+    for (Compared c : report.compared()) {
+      if (!c.verdict().met()) {
+        byReason
+            .computeIfAbsent(c.asked().explanation(), e -> new ArrayList<>())
+            .add(c.asked().id());
+      }
+    }
+    byReason.forEach(
+        (reason, cases) ->
+            md.append("- ")
+                .append(String.join(", ", cases))
+                .append(": ")
+                .append(reason)
+                .append('\n'));
+  }
+
+  private static void setUps(StringBuilder md, EvidenceReport report) {
+    Map<String, SetUp> used = new LinkedHashMap<>();
+    for (Compared c : report.compared()) {
+      used.put(c.asked().first().id(), c.asked().first());
+      SetUp second = c.asked().second();
+      if (second != null) {
+        used.put(second.id(), second);
+      }
+    }
+    md.append("\n## Set-ups\n\n");
+    md.append("| id | test | told | assumed where the paper is silent |\n|---|---|---|---|\n");
+    for (SetUp s : used.values()) {
+      row(
+          md,
+          s.id(),
+          s.label(),
+          EvidenceWords.conditions(s, true),
+          s.ordered().stream()
+              .filter(c -> !c.told())
+              .map(EvidenceDocument::assumed)
+              .collect(Collectors.joining("; ")));
+    }
+  }
+
+  private static String assumed(Condition c) {
+    return EvidenceWords.condition(c)
+        + (c.low() == c.high() ? "" : ", typically " + EvidenceWords.figure(c.typical()));
+  }
+
+  private static void notComputed(StringBuilder md, EvidenceReport report) {
+    md.append(
+        "\n## Findings that are not computed\n\n| row | finding | role | why |\n|---|---|---|---|\n");
+    Evidence evidence = Evidence.packaged();
+    report
+        .notComputed()
+        .forEach(
+            (id, why) ->
+                row(md, id, evidence.get(id).sentence(), evidence.get(id).role().id(), why));
+  }
+
+  private static void roles(StringBuilder md) {
+    md.append("\n## Roles of the sources\n\n");
+    md.append("A source is wholly one or the other, decided before anything was fitted.\n\n");
+    md.append("| source | role | reason |\n|---|---|---|\n");
+    for (SourceRole role : SourceRoles.packaged().all()) {
+      row(md, role.source().key(), role.role().id(), role.reason());
+    }
+  }
+
+  private static void row(StringBuilder md, String... cells) {
+    md.append("| ");
+    for (int i = 0; i < cells.length; i++) {
+      md.append(i == 0 ? "" : " | ").append(cells[i].replace("|", "\\|"));
+    }
+    md.append(" |\n");
+  }
+}
