@@ -69,8 +69,7 @@ public final class ColumnMapping {
 
   /** As chosen: one entry a column, empty where it is left out. Unknown names are left out. */
   public static ColumnMapping of(List<String> chosen) {
-    return new ColumnMapping(
-        chosen.stream().map(one -> FIELDS.contains(one) ? one : "").toList());
+    return new ColumnMapping(chosen.stream().map(one -> FIELDS.contains(one) ? one : "").toList());
   }
 
   /** A guess by the names of the columns; each field is given once. */

@@ -31,7 +31,8 @@ public final class ListFile {
     }
     if (startsWith(bytes, 0xD0, 0xCF, 0x11, 0xE0)) {
       throw new BadInput(
-          name, "is an old or an encrypted workbook; save it as .xlsx without a password, or as CSV");
+          name,
+          "is an old or an encrypted workbook; save it as .xlsx without a password, or as CSV");
     }
     return csv(name, text(name, bytes));
   }

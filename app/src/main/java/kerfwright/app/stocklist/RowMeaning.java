@@ -21,7 +21,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Tells what the rows of a list mean. Keeps the labels met so far: each may stand once. */
 public final class RowMeaning {
-  private static final Set<String> YES = Set.of("yes", "y", "1", "true", "x", "single", "single-use");
+  private static final Set<String> YES =
+      Set.of("yes", "y", "1", "true", "x", "single", "single-use");
   private static final Set<String> NO = Set.of("", "no", "n", "0", "false");
 
   private final InstrumentState otherwise;
@@ -44,9 +45,15 @@ public final class RowMeaning {
   public List<ListedRow> read(ListTable table, ColumnMapping mapping) {
     List<ListedRow> rows = new ArrayList<>();
     for (int i = 0; i < table.rows().size(); i++) {
-      rows.add(read(table.lines().get(i), mapping.cells(table.rows().get(i)), mapping.maps("id")));
+      rows.add(read(table, mapping, i));
     }
     return rows;
+  }
+
+  /** Reads one row of a table. */
+  public ListedRow read(ListTable table, ColumnMapping mapping, int index) {
+    return read(
+        table.lines().get(index), mapping.cells(table.rows().get(index)), mapping.maps("id"));
   }
 
   /** Reads one row by the names of the fields. */
@@ -54,8 +61,7 @@ public final class RowMeaning {
     List<String> problems = new ArrayList<>();
     List<String> doubts = new ArrayList<>();
     String label = label(line, cells.getOrDefault("id", ""), labelled, problems, doubts);
-    Resolution meaning =
-        known.computeIfAbsent(DrawerFields.of(cells), InstrumentResolver::resolve);
+    Resolution meaning = known.computeIfAbsent(DrawerFields.of(cells), InstrumentResolver::resolve);
     meaning.faults().stream().map(FieldFault::inWords).forEach(problems::add);
     InstrumentProperties what = meaning.properties();
     if (what != null) {
@@ -83,8 +89,20 @@ public final class RowMeaning {
     DrawerFields fields = DrawerFields.of(cells);
     StockItem item =
         new StockItem(
-            ids.get(), 1, label, pieces, fields, what, single, place, price, uses, sterilisations,
-            Map.of(), state, false);
+            ids.get(),
+            1,
+            label,
+            pieces,
+            fields,
+            what,
+            single,
+            place,
+            price,
+            uses,
+            sterilisations,
+            Map.of(),
+            state,
+            false);
     return new ListedRow(line, cells, item, problems, doubts);
   }
 
@@ -122,7 +140,8 @@ public final class RowMeaning {
       return blank;
     }
     if (!text.matches("\\d{1,6}") || Integer.parseInt(text) < least) {
-      problems.add(field + " '" + text + "': expected a whole number from " + least + " to " + most);
+      problems.add(
+          field + " '" + text + "': expected a whole number from " + least + " to " + most);
       return blank;
     }
     int value = Integer.parseInt(text);

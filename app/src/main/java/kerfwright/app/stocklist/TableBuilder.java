@@ -66,9 +66,7 @@ final class TableBuilder {
   /** A sign that a spreadsheet would compute; a signed number is not one. */
   private static boolean looksLikeFormula(String cell) {
     String text = cell.strip();
-    return text.length() > 1
-        && "=@+".indexOf(text.charAt(0)) >= 0
-        && !text.matches("\\+[0-9., ]+");
+    return text.length() > 1 && "=@+".indexOf(text.charAt(0)) >= 0 && !text.matches("\\+[0-9., ]+");
   }
 
   private static String shortened(String cell) {
@@ -81,7 +79,8 @@ final class TableBuilder {
 
   ListTable table() throws BadInput {
     if (header == null) {
-      throw new BadInput(origin, "is empty; a first row with the names of the columns was expected");
+      throw new BadInput(
+          origin, "is empty; a first row with the names of the columns was expected");
     }
     if (rows.isEmpty()) {
       throw new BadInput(origin, "holds no row below the names of its columns");
