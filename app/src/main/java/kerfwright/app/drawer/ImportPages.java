@@ -20,6 +20,7 @@ import kerfwright.app.stocklist.ListTable;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
+import org.jspecify.annotations.Nullable;
 
 /** A list taken over: handed in, mapped, looked at, confirmed; nothing is written before. */
 public final class ImportPages {
@@ -55,7 +56,7 @@ public final class ImportPages {
       if (call.req().getContentLengthLong() > ListFile.LIMIT_BYTES + MULTIPART_OVERHEAD_BYTES) {
         throw new BadInput("The file", "is larger than 8 MiB, the most that is read");
       }
-      UploadedFile file = call.uploadedFile("list");
+      UploadedFile file = uploaded(call);
       if (file == null || file.size() == 0) {
         throw new BadInput("The file", "is missing or empty; choose a CSV or XLSX file");
       }
@@ -70,6 +71,15 @@ public final class ImportPages {
     } catch (BadInput bad) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
       start(call, bad.faults());
+    }
+  }
+
+  private static @Nullable UploadedFile uploaded(Context call) throws BadInput {
+    try {
+      return call.uploadedFile("list");
+    } catch (Exception tooMuch) {
+      // the server stops reading at its limit, in words of its own
+      throw new BadInput("The file", "is larger than 8 MiB, the most that is read, or broke off");
     }
   }
 
@@ -96,7 +106,7 @@ public final class ImportPages {
     show(call, id, draft, mapping, otherwise, List.of());
   }
 
-  private static InstrumentState otherwise(@org.jspecify.annotations.Nullable String text) {
+  private static InstrumentState otherwise(@Nullable String text) {
     return InstrumentState.byId(String.valueOf(text)).orElse(InstrumentState.QUARANTINE);
   }
 

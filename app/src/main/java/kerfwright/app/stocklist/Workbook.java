@@ -2,14 +2,17 @@ package kerfwright.app.stocklist;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import kerfwright.app.input.BadInput;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ExcelReaderException;
@@ -50,15 +53,21 @@ final class Workbook {
     byte[] buffer = new byte[64 * 1024];
     long unpacked = 0;
     int parts = 0;
-    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
-      for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry()) {
+    try (ZipFile zip =
+        ZipFile.builder()
+            .setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes))
+            .setIgnoreLocalFileHeader(true)
+            .get()) {
+      for (ZipArchiveEntry part : Collections.list(zip.getEntries())) {
         if (++parts > MOST_PARTS) {
           throw new BadInput(name, "holds more than " + MOST_PARTS + " parts; no workbook does");
         }
-        for (int read = zip.read(buffer); read >= 0; read = zip.read(buffer)) {
-          unpacked += read;
-          if (unpacked > UNPACKED_LIMIT_BYTES) {
-            throw new BadInput(name, "unpacks to more than 96 MiB; no list of instruments does");
+        try (InputStream content = zip.getInputStream(part)) {
+          for (int read = content.read(buffer); read >= 0; read = content.read(buffer)) {
+            unpacked += read;
+            if (unpacked > UNPACKED_LIMIT_BYTES) {
+              throw new BadInput(name, "unpacks to more than 96 MiB; no list of instruments does");
+            }
           }
         }
       }

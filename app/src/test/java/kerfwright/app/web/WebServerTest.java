@@ -74,7 +74,7 @@ class WebServerTest {
   @Test
   void noRouteAnswersUnderAForeignHostName() throws IOException {
     for (Endpoint route : routes()) {
-      String path = route.path.replace("{name}", "page.css");
+      String path = route.path.replaceAll("\\{[a-z]+}", "page.css");
       String head = status(route.method.name(), path, "Host: rebound.example:" + port());
       assertTrue(head.contains(" 403 "), route.path + ": " + head);
     }
