@@ -29,7 +29,9 @@ final class ServeCommand implements Callable<Integer> {
   @Option(
       names = "--data",
       paramLabel = "DIR",
-      description = "Folder of the practice's own drawer.csv.")
+      description =
+          "Folder that keeps the drawer; made at first start. A drawer.csv in it is taken over then."
+              + " KERFWRIGHT_DATABASE=jdbc:postgresql:... keeps it in PostgreSQL instead.")
   private @Nullable Path data;
 
   ServeCommand(Wiring wiring, Terminal terminal) {

@@ -26,7 +26,11 @@ public final class DemoPractice {
   private DemoPractice() {}
 
   public static DrawerSnapshot drawer(DrawerFile reader) throws BadInput {
-    return reader.read(packaged("drawer-demo.csv"));
+    return reader.read(drawerText());
+  }
+
+  public static SourceText drawerText() throws BadInput {
+    return packaged("drawer-demo.csv");
   }
 
   public static List<CutCase> cases(CaseFile reader) throws BadInput {

@@ -1,6 +1,7 @@
 package kerfwright.app.security;
 
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HandlerType;
@@ -20,6 +21,9 @@ public final class Gate {
   /** Largest request body, in bytes. */
   public static final long LARGEST_BODY = 1024 * 1024 + 1024;
 
+  /** Largest file handed in by a form. */
+  private static final long LARGEST_FILE_MB = 9;
+
   private static final int LARGEST_HEADERS = 32 * 1024;
 
   static final String CONTENT_POLICY =
@@ -32,6 +36,8 @@ public final class Gate {
   public static void install(JavalinConfig config) {
     config.jetty.host = LOOPBACK;
     config.http.maxRequestSize = LARGEST_BODY;
+    config.jetty.multipartConfig.maxFileSize(LARGEST_FILE_MB, SizeUnit.MB);
+    config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_FILE_MB + 1, SizeUnit.MB);
     config.jetty.modifyHttpConfiguration(
         http -> {
           http.setRequestHeaderSize(LARGEST_HEADERS);

@@ -10,6 +10,9 @@ import kerfwright.app.input.Node;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
 import kerfwright.planner.plan.CutPlan;
+import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.drawer.StockForPlanning;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Makes the plans of the pages. The last few are remembered, because page, card and JSON of a plan
@@ -21,24 +24,25 @@ final class PlanDesk {
   private static final int REMEMBERED = 32;
 
   private final Wiring wiring;
-  private final DrawerSnapshot drawer;
+  private final Drawer drawer;
   private final CaseReader reader;
-  private final Map<CutCase, CutPlan> recent =
+  private volatile @Nullable Stock stock;
+  private final Map<Asked, CutPlan> recent =
       Collections.synchronizedMap(
-          new LinkedHashMap<CutCase, CutPlan>(16, 0.75f, true) {
+          new LinkedHashMap<Asked, CutPlan>(16, 0.75f, true) {
             @Override
-            protected boolean removeEldestEntry(Map.Entry<CutCase, CutPlan> eldest) {
+            protected boolean removeEldestEntry(Map.Entry<Asked, CutPlan> eldest) {
               return size() > REMEMBERED;
             }
           });
 
-  PlanDesk(Wiring wiring, DrawerSnapshot drawer) {
+  PlanDesk(Wiring wiring, Drawer drawer) {
     this.wiring = wiring;
     this.drawer = drawer;
     this.reader = new CaseReader(wiring.cases());
   }
 
-  DrawerSnapshot drawer() {
+  Drawer drawer() {
     return drawer;
   }
 
@@ -47,16 +51,33 @@ final class PlanDesk {
   }
 
   CutPlan plan(CutCase cutCase) {
-    CutPlan known = recent.get(cutCase);
+    Asked asked = new Asked(cutCase, drawer.revision());
+    CutPlan known = recent.get(asked);
     if (known != null) {
       return known;
     }
     CutPlan made = plan(cutCase, SAMPLES, SEED);
-    recent.put(cutCase, made);
+    recent.put(asked, made);
     return made;
   }
 
   CutPlan plan(CutCase cutCase, int samples, long seed) {
-    return wiring.plans().plan(cutCase, drawer, samples, seed);
+    return wiring.plans().plan(cutCase, clean(), samples, seed);
   }
+
+  /** The clean stock; read again only when something has changed, whichever process changed it. */
+  DrawerSnapshot clean() {
+    long revision = drawer.revision();
+    Stock known = stock;
+    if (known == null || known.revision() != revision) {
+      known = new Stock(revision, StockForPlanning.of(drawer));
+      stock = known;
+    }
+    return known.snapshot();
+  }
+
+  /** A case and the state of the drawer it was asked for with. */
+  private record Asked(CutCase cutCase, long revision) {}
+
+  private record Stock(long revision, DrawerSnapshot snapshot) {}
 }

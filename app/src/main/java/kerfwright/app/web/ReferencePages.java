@@ -96,7 +96,7 @@ final class ReferencePages {
     Map<String, Object> values = new HashMap<>();
     values.put("typed", typed);
     InstrumentProperties wanted = typed.asked() ? typed.properties() : null;
-    AlikeAnswer answer = wanted == null ? null : AlikeAnswer.of(wanted, desk.drawer());
+    AlikeAnswer answer = wanted == null ? null : AlikeAnswer.of(wanted, desk.clean());
     values.put("answer", answer);
     values.put("unknown", wanted != null && answer == null ? AlikeAnswer.unknown(wanted) : "");
     call.status(typed.asked() && answer == null ? 422 : 200);

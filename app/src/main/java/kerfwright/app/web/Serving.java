@@ -2,17 +2,13 @@ package kerfwright.app.web;
 
 import io.javalin.Javalin;
 import io.javalin.util.JavalinBindException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import kerfwright.app.Wiring;
 import kerfwright.app.cli.ServeOptions;
 import kerfwright.app.cli.Terminal;
-import kerfwright.app.drawerfile.DrawerFile;
 import kerfwright.app.input.BadInput;
 import kerfwright.planner.casework.CutCase;
-import kerfwright.planner.casework.DrawerSnapshot;
 
 /** Serves the pages from the command line until the process is ended. */
 public final class Serving {
@@ -20,12 +16,13 @@ public final class Serving {
 
   /** Starts, says where, and waits. */
   public static int serve(Wiring wiring, ServeOptions options, Terminal terminal) throws BadInput {
-    DrawerSnapshot drawer = drawer(wiring, options);
     List<CutCase> examples = options.demo() ? wiring.demoCases().read() : List.of();
+    OpenDrawer drawer = OpenDrawer.of(options);
     Javalin server = WebServer.create(wiring, drawer, examples, options.demo(), options.port());
     try {
       server.start();
     } catch (JavalinBindException taken) {
+      drawer.close();
       throw new BadInput("--port", "port " + options.port() + " is in use; choose another one");
     }
     terminal.out().println("Kerfwright is at http://localhost:" + server.port() + "/");
@@ -33,6 +30,9 @@ public final class Serving {
     terminal
         .err()
         .println("On this machine only (loopback): there is no sign-in yet. Stop with Ctrl-C.");
+    if (drawer.isTemporary()) {
+      terminal.err().println("The drawer is not kept beyond that; --data DIR keeps it.");
+    }
     terminal.err().flush();
     CountDownLatch forever = new CountDownLatch(1);
     Runtime.getRuntime()
@@ -40,6 +40,7 @@ public final class Serving {
             new Thread(
                 () -> {
                   server.stop();
+                  drawer.close();
                   forever.countDown();
                 }));
     try {
@@ -48,20 +49,5 @@ public final class Serving {
       Thread.currentThread().interrupt();
     }
     return Terminal.DONE;
-  }
-
-  private static DrawerSnapshot drawer(Wiring wiring, ServeOptions options) throws BadInput {
-    Path folder = options.data();
-    if (folder == null) {
-      return options.demo() ? wiring.demoDrawer().read() : new DrawerSnapshot(List.of());
-    }
-    if (!Files.isDirectory(folder)) {
-      throw new BadInput("--data", "there is no folder " + folder);
-    }
-    Path own = folder.resolve("drawer.csv");
-    if (Files.exists(own)) {
-      return new DrawerFile(wiring.instruments()).read(own);
-    }
-    return options.demo() ? wiring.demoDrawer().read() : new DrawerSnapshot(List.of());
   }
 }

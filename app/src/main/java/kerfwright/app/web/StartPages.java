@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import kerfwright.app.template.Templates;
 import kerfwright.planner.casework.CutCase;
-import kerfwright.planner.casework.DrawerInstrument;
+import kerfwright.practice.drawer.InstrumentState;
 
-/** The first page and the drawer. */
+/** The first page. */
 final class StartPages {
   private final PlanDesk desk;
   private final Templates templates;
@@ -27,18 +27,12 @@ final class StartPages {
     for (CutCase example : examples) {
       links.add(new ExampleCase(example, FilledForm.of(example).query()));
     }
-    List<DrawerInstrument> all = desk.drawer().instruments();
-    int clean =
-        (int) all.stream().filter(one -> one.state() == DrawerInstrument.State.CLEAN).count();
+    Map<InstrumentState, Integer> pieces = desk.drawer().pieces();
+    int all = pieces.values().stream().mapToInt(Integer::intValue).sum();
+    int clean = pieces.getOrDefault(InstrumentState.CLEAN, 0);
     call.html(
         templates.render(
             "start.jte",
-            Map.of("examples", links, "demo", demo, "instruments", all.size(), "clean", clean)));
-  }
-
-  void drawer(Context call) {
-    call.html(
-        templates.render(
-            "drawer.jte", Map.of("instruments", desk.drawer().instruments(), "demo", demo)));
+            Map.of("examples", links, "demo", demo, "instruments", all, "clean", clean)));
   }
 }

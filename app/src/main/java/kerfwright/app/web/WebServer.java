@@ -7,11 +7,13 @@ import io.javalin.http.HttpResponseException;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.Wiring;
+import kerfwright.app.drawer.DrawerPages;
+import kerfwright.app.drawer.ImportPages;
+import kerfwright.app.drawer.ItemPages;
 import kerfwright.app.security.Gate;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.planner.casework.CutCase;
-import kerfwright.planner.casework.DrawerSnapshot;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -25,18 +27,24 @@ public final class WebServer {
   private final CasePages cases;
   private final PlanPages plans;
   private final ReferencePages reference;
+  private final DrawerPages drawer;
+  private final ItemPages items;
+  private final ImportPages lists;
 
-  private WebServer(Wiring wiring, DrawerSnapshot drawer, List<CutCase> examples, boolean demo) {
-    PlanDesk desk = new PlanDesk(wiring, drawer);
+  private WebServer(Wiring wiring, OpenDrawer open, List<CutCase> examples, boolean demo) {
+    PlanDesk desk = new PlanDesk(wiring, open.desk().drawer());
     this.start = new StartPages(desk, templates, examples, demo);
     this.cases = new CasePages(wiring, templates);
     this.plans = new PlanPages(desk, cases, templates, wiring.drawings());
     this.reference = new ReferencePages(desk, templates);
+    this.drawer = new DrawerPages(open.desk(), templates, demo);
+    this.items = new ItemPages(open.desk(), templates);
+    this.lists = new ImportPages(open.desk(), open.drafts(), templates);
   }
 
   /** A server ready to start; it listens on loopback, whatever the caller wants. */
   public static Javalin create(
-      Wiring wiring, DrawerSnapshot drawer, List<CutCase> examples, boolean demo, int port) {
+      Wiring wiring, OpenDrawer drawer, List<CutCase> examples, boolean demo, int port) {
     WebServer server = new WebServer(wiring, drawer, examples, demo);
     return Javalin.create(
         config -> {
@@ -57,8 +65,10 @@ public final class WebServer {
     config.routes.get("/plan.json", plans::json, Role.LOCAL);
     config.routes.get("/plan.pdf", plans::pdf, Role.LOCAL);
     config.routes.post("/api/plan", plans::api, Role.LOCAL);
-    config.routes.get("/drawer", start::drawer, Role.LOCAL);
     reference.routes(config);
+    drawer.routes(config);
+    items.routes(config);
+    lists.routes(config);
     config.routes.get("/static/{name}", assets::serve, Role.LOCAL);
   }
 
@@ -80,7 +90,7 @@ public final class WebServer {
         switch (status) {
           case 403 -> "Not allowed. " + (detail == null ? "" : detail + ".");
           case 404 -> "There is no such page.";
-          case 413 -> "That is too large: a case is at most 1 MiB.";
+          case 413 -> "That is too large: a case is at most 1 MiB, a list of instruments 8 MiB.";
           case 500 ->
               "The program failed here. This is its fault, not yours; what you typed is"
                   + " still in the form when you go back.";

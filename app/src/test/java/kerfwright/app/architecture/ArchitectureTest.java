@@ -130,7 +130,8 @@ class ArchitectureTest {
   void onlyPagesAndGateKnowTheWebServer() {
     noClasses()
         .that()
-        .resideOutsideOfPackages("kerfwright.app.web..", "kerfwright.app.security..")
+        .resideOutsideOfPackages(
+            "kerfwright.app.web..", "kerfwright.app.drawer..", "kerfwright.app.security..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("io.javalin..", "org.eclipse.jetty..", "jakarta.servlet..")
@@ -145,6 +146,24 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat()
         .resideInAPackage("gg.jte..")
+        .check(ALL);
+  }
+
+  @Test
+  void onlyStorageKnowsTheDatabase() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("kerfwright.app.storage..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "java.sql..",
+            "javax.sql..",
+            "org.jdbi..",
+            "com.zaxxer..",
+            "org.flywaydb..",
+            "org.sqlite..",
+            "org.postgresql..")
         .check(ALL);
   }
 

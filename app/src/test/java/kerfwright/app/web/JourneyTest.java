@@ -135,7 +135,15 @@ class JourneyTest {
   private static List<String> everyPage(Page page) {
     page.navigate(app.address("/"));
     String example = page.locator("a.case-link").first().getAttribute("href");
-    return List.of("/", "/case", "/drawer", example, "/plan?case=x+y&tooth=99", "/nowhere");
+    return List.of(
+        "/",
+        "/case",
+        "/drawer",
+        "/drawer/new",
+        "/drawer/import",
+        example,
+        "/plan?case=x+y&tooth=99",
+        "/nowhere");
   }
 
   @ParameterizedTest

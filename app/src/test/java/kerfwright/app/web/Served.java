@@ -7,17 +7,19 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import kerfwright.app.Wiring;
+import kerfwright.app.cli.ServeOptions;
 import kerfwright.app.input.BadInput;
 
 /** The whole application on a free port, with the demo practice. */
 final class Served implements AutoCloseable {
   private final Javalin server;
+  private final OpenDrawer drawer;
   private final HttpClient client = HttpClient.newHttpClient();
 
   Served() throws BadInput {
     Wiring wiring = Wiring.production();
-    server =
-        WebServer.create(wiring, wiring.demoDrawer().read(), wiring.demoCases().read(), true, 0);
+    drawer = OpenDrawer.of(new ServeOptions(true, 0, null));
+    server = WebServer.create(wiring, drawer, wiring.demoCases().read(), true, 0);
     server.start();
   }
 
@@ -40,5 +42,6 @@ final class Served implements AutoCloseable {
   @Override
   public void close() {
     server.stop();
+    drawer.close();
   }
 }

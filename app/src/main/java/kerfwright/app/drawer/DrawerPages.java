@@ -1,0 +1,147 @@
+package kerfwright.app.drawer;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerPage;
+import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.drawer.Obstacle;
+import kerfwright.practice.drawer.Outcome;
+import kerfwright.practice.drawer.Pick;
+
+/** The list of the drawer, and changes of many instruments in one go. */
+public final class DrawerPages {
+  private static final int MOST_PICKED = 500;
+
+  private final DrawerDesk desk;
+  private final Templates templates;
+  private final boolean demo;
+
+  public DrawerPages(DrawerDesk desk, Templates templates, boolean demo) {
+    this.desk = desk;
+    this.templates = templates;
+    this.demo = demo;
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get("/drawer", this::list, Role.LOCAL);
+    config.routes.post("/drawer/move", this::move, Role.LOCAL);
+    config.routes.post("/drawer/undo", this::undo, Role.LOCAL);
+  }
+
+  private void list(Context call) {
+    ListForm form = ListForm.of(call::queryParam);
+    show(call, form, notice(call), Set.of(), "page".equals(call.queryParam("tick")));
+  }
+
+  private Notice notice(Context call) {
+    return id(call.queryParam("did"))
+        .map(batch -> Notice.done(desk.drawer().batch(batch), desk.drawer().undone(batch)))
+        .orElse(Notice.NONE);
+  }
+
+  private void show(Context call, ListForm form, Notice notice, Set<UUID> ticked, boolean all) {
+    DrawerPage page = desk.drawer().list(form.toQuery());
+    Map<InstrumentState, Integer> pieces = desk.drawer().pieces();
+    Set<UUID> ticks = new HashSet<>(ticked);
+    if (all) {
+      page.items().forEach(item -> ticks.add(item.id()));
+    }
+    call.html(
+        templates.render(
+            "drawer/list.jte",
+            Map.of(
+                "form", form, "page", page, "pieces", pieces, "notice", notice, "ticks", ticks,
+                "demo", demo)));
+  }
+
+  private void move(Context call) {
+    List<Pick> picks = new ArrayList<>();
+    for (String one : call.formParams("pick")) {
+      pick(one).ifPresent(picks::add);
+    }
+    Optional<InstrumentState> to =
+        InstrumentState.byId(Optional.ofNullable(call.formParam("to")).orElse(""));
+    ListForm form = ListForm.of(call::formParam);
+    if (picks.isEmpty() || to.isEmpty() || picks.size() > MOST_PICKED) {
+      String reason =
+          picks.isEmpty()
+              ? "tick at least one instrument"
+              : to.isEmpty() ? "choose a state" : "move at most " + MOST_PICKED + " in one go";
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      List<Obstacle> obstacles = List.of(new Obstacle(null, "To move", reason));
+      show(call, form, Notice.refused(obstacles), items(picks), false);
+      return;
+    }
+    Outcome outcome = desk.move(picks, to.get(), note(call));
+    UUID batch = outcome.batch();
+    if (batch != null) {
+      String item = call.formParam("item");
+      String back =
+          id(item).isPresent()
+              ? "/drawer/item/" + item + "?"
+              : "/drawer?" + form.query() + (form.values().isEmpty() ? "" : "&");
+      call.redirect(back + "did=" + batch, HttpStatus.SEE_OTHER);
+      return;
+    }
+    Set<UUID> left = items(picks);
+    outcome.obstacles().forEach(one -> left.remove(one.item()));
+    call.status(HttpStatus.CONFLICT);
+    show(call, form, Notice.refused(outcome.obstacles()), left, false);
+  }
+
+  private static Set<UUID> items(List<Pick> picks) {
+    Set<UUID> items = new HashSet<>();
+    picks.forEach(pick -> items.add(pick.item()));
+    return items;
+  }
+
+  private void undo(Context call) {
+    Optional<UUID> batch = id(call.formParam("batch"));
+    Outcome outcome =
+        batch
+            .map(one -> desk.undo(one, note(call)))
+            .orElseGet(
+                () ->
+                    new Outcome(null, List.of(new Obstacle(null, "This change", "is not known"))));
+    UUID done = outcome.batch();
+    if (done != null) {
+      call.redirect("/drawer?did=" + done, HttpStatus.SEE_OTHER);
+      return;
+    }
+    call.status(HttpStatus.CONFLICT);
+    show(call, ListForm.of(name -> null), Notice.refused(outcome.obstacles()), Set.of(), false);
+  }
+
+  static String note(Context call) {
+    String note = call.formParam("note");
+    return note == null ? "" : note.strip().substring(0, Math.min(200, note.strip().length()));
+  }
+
+  /** An id from outside; empty where it is none. */
+  static Optional<UUID> id(@org.jspecify.annotations.Nullable String text) {
+    if (text == null || !text.matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")) {
+      return Optional.empty();
+    }
+    return Optional.of(UUID.fromString(text));
+  }
+
+  static Optional<Pick> pick(String text) {
+    int colon = text.indexOf(':');
+    if (colon < 0 || !text.substring(colon + 1).matches("\\d{1,9}")) {
+      return Optional.empty();
+    }
+    int version = Integer.parseInt(text.substring(colon + 1));
+    return id(text.substring(0, colon)).map(item -> new Pick(item, version));
+  }
+}

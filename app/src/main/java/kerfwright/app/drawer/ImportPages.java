@@ -1,0 +1,157 @@
+package kerfwright.app.drawer;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.input.Fault;
+import kerfwright.app.security.Role;
+import kerfwright.app.stocklist.ColumnMapping;
+import kerfwright.app.stocklist.Drafts;
+import kerfwright.app.stocklist.ListFile;
+import kerfwright.app.stocklist.ListTable;
+import kerfwright.app.template.Templates;
+import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.InstrumentState;
+import org.jspecify.annotations.Nullable;
+
+/** A list taken over: handed in, mapped, looked at, confirmed; nothing is written before. */
+public final class ImportPages {
+  private static final long MULTIPART_OVERHEAD_BYTES = 64 * 1024;
+
+  private final DrawerDesk desk;
+  private final Drafts drafts;
+  private final Templates templates;
+  private final Takeovers takeovers;
+
+  public ImportPages(DrawerDesk desk, Drafts drafts, Templates templates) {
+    this.desk = desk;
+    this.drafts = drafts;
+    this.templates = templates;
+    this.takeovers = new Takeovers(desk, drafts);
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get("/drawer/import", call -> start(call, List.of()), Role.LOCAL);
+    config.routes.post("/drawer/import", this::handIn, Role.LOCAL);
+    config.routes.get("/drawer/import/{id}", this::preview, Role.LOCAL);
+    config.routes.post("/drawer/import/{id}", this::confirm, Role.LOCAL);
+    config.routes.get("/drawer/import/{id}/progress", this::progress, Role.LOCAL);
+  }
+
+  private void start(Context call, List<Fault> faults) {
+    call.html(templates.render("drawer/import.jte", Map.of("faults", faults)));
+  }
+
+  private void handIn(Context call) throws IOException {
+    try {
+      // a length that is told is judged before anything is read; the server holds the rest to it
+      if (call.req().getContentLengthLong() > ListFile.LIMIT_BYTES + MULTIPART_OVERHEAD_BYTES) {
+        throw new BadInput("The file", "is larger than 8 MiB, the most that is read");
+      }
+      UploadedFile file = uploaded(call);
+      if (file == null || file.size() == 0) {
+        throw new BadInput("The file", "is missing or empty; choose a CSV or XLSX file");
+      }
+      String name = shown(file.filename());
+      ListTable table;
+      try (InputStream in = file.content()) {
+        table = ListFile.read(name, in.readNBytes(ListFile.LIMIT_BYTES + 1));
+      }
+      UUID id = desk.newId();
+      drafts.keep(id, name, table);
+      call.redirect("/drawer/import/" + id, HttpStatus.SEE_OTHER);
+    } catch (BadInput bad) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      start(call, bad.faults());
+    }
+  }
+
+  private static @Nullable UploadedFile uploaded(Context call) throws BadInput {
+    try {
+      return call.uploadedFile("list");
+    } catch (Exception tooMuch) {
+      // the server stops reading at its limit, in words of its own
+      throw new BadInput("The file", "is larger than 8 MiB, the most that is read, or broke off");
+    }
+  }
+
+  private static String shown(String filename) {
+    String name = filename.replaceAll(".*[/\\\\]", "").replaceAll("\\p{Cntrl}", "");
+    return name.isBlank() ? "list" : name.substring(0, Math.min(80, name.length()));
+  }
+
+  private UUID id(Context call) {
+    return DrawerPages.id(call.pathParam("id")).orElseThrow(NotFoundResponse::new);
+  }
+
+  private void preview(Context call) {
+    UUID id = id(call);
+    Drafts.Draft draft = drafts.find(id).orElseThrow(NotFoundResponse::new);
+    if (draft.batch() != null) {
+      call.redirect("/drawer?did=" + draft.batch());
+      return;
+    }
+    List<String> chosen = call.queryParams("column");
+    ColumnMapping mapping =
+        chosen.isEmpty() ? ColumnMapping.guess(draft.table().header()) : ColumnMapping.of(chosen);
+    InstrumentState otherwise = otherwise(call.queryParam("otherwise"));
+    show(call, id, draft, mapping, otherwise, List.of());
+  }
+
+  private static InstrumentState otherwise(@Nullable String text) {
+    return InstrumentState.byId(String.valueOf(text)).orElse(InstrumentState.QUARANTINE);
+  }
+
+  private void show(
+      Context call,
+      UUID id,
+      Drafts.Draft draft,
+      ColumnMapping mapping,
+      InstrumentState otherwise,
+      List<String> problems) {
+    ImportPreview preview = ImportPreview.of(desk, draft.table(), mapping, otherwise);
+    call.html(
+        templates.render(
+            "drawer/preview.jte",
+            Map.of("id", id, "name", draft.name(), "preview", preview, "problems", problems)));
+  }
+
+  private void confirm(Context call) {
+    UUID id = id(call);
+    Drafts.Draft draft = drafts.find(id).orElseThrow(NotFoundResponse::new);
+    ColumnMapping mapping = ColumnMapping.of(call.formParams("column"));
+    InstrumentState otherwise = otherwise(call.formParam("otherwise"));
+    if (draft.batch() == null && !mapping.doubled().isEmpty()) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      show(call, id, draft, mapping, otherwise, List.of("two columns are given the same meaning"));
+      return;
+    }
+    takeovers.begin(id, draft, mapping, otherwise);
+    call.redirect("/drawer/import/" + id + "/progress", HttpStatus.SEE_OTHER);
+  }
+
+  private void progress(Context call) {
+    UUID id = id(call);
+    Drafts.Draft draft = drafts.find(id).orElseThrow(NotFoundResponse::new);
+    if (draft.batch() != null) {
+      call.redirect("/drawer?did=" + draft.batch());
+      return;
+    }
+    Takeovers.Progress progress = takeovers.progress(id);
+    if (progress.running()) {
+      // works without script: the browser asks again
+      call.header("Refresh", "1");
+    }
+    call.html(
+        templates.render(
+            "drawer/progress.jte", Map.of("id", id, "name", draft.name(), "progress", progress)));
+  }
+}

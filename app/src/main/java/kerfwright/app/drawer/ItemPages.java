@@ -1,0 +1,168 @@
+package kerfwright.app.drawer;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import kerfwright.app.security.Role;
+import kerfwright.app.stocklist.ListedRow;
+import kerfwright.app.stocklist.RowMeaning;
+import kerfwright.app.template.Templates;
+import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.drawer.Obstacle;
+import kerfwright.practice.drawer.Outcome;
+import kerfwright.practice.drawer.Pick;
+import kerfwright.practice.drawer.StockItem;
+
+/** One instrument: looked at, added, changed. */
+public final class ItemPages {
+  private final DrawerDesk desk;
+  private final Templates templates;
+
+  public ItemPages(DrawerDesk desk, Templates templates) {
+    this.desk = desk;
+    this.templates = templates;
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get("/drawer/new", this::blank, Role.LOCAL);
+    config.routes.post("/drawer/new", this::add, Role.LOCAL);
+    config.routes.get("/drawer/item/{id}", this::item, Role.LOCAL);
+    config.routes.post("/drawer/item/{id}", this::change, Role.LOCAL);
+    config.routes.post("/drawer/item/{id}/split", this::split, Role.LOCAL);
+  }
+
+  private void blank(Context call) {
+    form(call, ItemForm.of(name -> name.equals("pieces") ? "1" : call.queryParam(name)));
+  }
+
+  private void form(Context call, ItemForm form) {
+    call.html(templates.render("drawer/new.jte", Map.of("form", form)));
+  }
+
+  private void add(Context call) {
+    ItemForm form = ItemForm.of(call::formParam);
+    ListedRow row = meaning(Set.of()).read(1, form.values(), true);
+    StockItem item = row.item();
+    Outcome outcome = item == null ? null : desk.add(List.of(item), DrawerPages.note(call));
+    if (item != null && outcome != null && outcome.done()) {
+      call.redirect("/drawer/item/" + item.id() + "?did=" + outcome.batch(), HttpStatus.SEE_OTHER);
+      return;
+    }
+    call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+    form(
+        call,
+        outcome == null
+            ? form.with(row)
+            : new ItemForm(
+                form.values(), outcome.obstacles().stream().map(o -> "id " + o.reason()).toList()));
+  }
+
+  private RowMeaning meaning(Set<String> taken) {
+    return new RowMeaning(InstrumentState.QUARANTINE, desk::newId, taken);
+  }
+
+  private StockItem known(Context call) {
+    return DrawerPages.id(call.pathParam("id"))
+        .flatMap(desk.drawer()::find)
+        .orElseThrow(NotFoundResponse::new);
+  }
+
+  private void item(Context call) {
+    StockItem item = known(call);
+    Notice notice =
+        DrawerPages.id(call.queryParam("did"))
+            .map(batch -> Notice.done(desk.drawer().batch(batch), desk.drawer().undone(batch)))
+            .orElse(Notice.NONE);
+    show(call, item, ItemForm.of(item), notice, List.of());
+  }
+
+  private void show(
+      Context call, StockItem item, ItemForm form, Notice notice, List<String> meanwhile) {
+    call.html(
+        templates.render(
+            "drawer/item.jte",
+            Map.of(
+                "item", item,
+                "form", form,
+                "notice", notice,
+                "meanwhile", meanwhile,
+                "history", desk.drawer().history(item.id()))));
+  }
+
+  private void change(Context call) {
+    StockItem item = known(call);
+    ItemForm form = ItemForm.of(call::formParam);
+    Pick seen =
+        DrawerPages.pick(item.id() + ":" + call.formParam("version"))
+            .orElse(new Pick(item.id(), 0));
+    Map<String, String> cells = new LinkedHashMap<>(form.values());
+    cells.put("state", item.state().id());
+    cells.put("pieces", Integer.toString(item.pieces()));
+    cells.put("uses", Integer.toString(item.uses()));
+    ListedRow row = meaning(Set.of()).read(1, cells, true);
+    StockItem typed = row.item();
+    if (typed == null) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      List<Obstacle> why =
+          row.problems().stream().map(one -> new Obstacle(null, item.label(), one)).toList();
+      show(call, item, form.with(row), Notice.refused(why), List.of());
+      return;
+    }
+    Outcome outcome =
+        desk.edit(
+            seen,
+            draft -> {
+              draft.label = typed.label();
+              draft.place = typed.place();
+              draft.price = typed.price();
+              draft.singleUse = typed.singleUse();
+              draft.fields(typed.fields());
+            },
+            DrawerPages.note(call));
+    UUID batch = outcome.batch();
+    if (batch != null) {
+      call.redirect("/drawer/item/" + item.id() + "?did=" + batch, HttpStatus.SEE_OTHER);
+      return;
+    }
+    call.status(HttpStatus.CONFLICT);
+    List<String> meanwhile =
+        seen.version() == item.version()
+            ? List.of()
+            : desk.drawer().history(item.id()).stream()
+                .filter(entry -> entry.after().version() > seen.version())
+                .map(entry -> ItemWords.when(entry.at()) + ": " + ItemWords.change(entry))
+                .toList();
+    show(call, item, form, Notice.refused(outcome.obstacles()), meanwhile);
+  }
+
+  private void split(Context call) {
+    StockItem item = known(call);
+    String label = String.valueOf(call.formParam("label")).strip();
+    String pieces = String.valueOf(call.formParam("pieces")).strip();
+    Pick seen =
+        DrawerPages.pick(item.id() + ":" + call.formParam("version"))
+            .orElse(new Pick(item.id(), 0));
+    Outcome outcome =
+        StockItem.labelIsSound(label)
+            ? desk.split(seen, pieces.matches("\\d{1,6}") ? Integer.parseInt(pieces) : 0, label)
+            : new Outcome(
+                null,
+                List.of(
+                    new Obstacle(
+                        null, "The new label", "is up to 40 letters and digits without spaces")));
+    UUID batch = outcome.batch();
+    if (batch != null) {
+      call.redirect("/drawer/item/" + item.id() + "?did=" + batch, HttpStatus.SEE_OTHER);
+      return;
+    }
+    call.status(HttpStatus.CONFLICT);
+    show(call, item, ItemForm.of(item), Notice.refused(outcome.obstacles()), List.of());
+  }
+}

@@ -1,0 +1,192 @@
+package kerfwright.app.stocklist;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.Supplier;
+import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.catalogue.number.DrawerFields;
+import kerfwright.catalogue.number.FieldFault;
+import kerfwright.catalogue.number.InstrumentResolver;
+import kerfwright.catalogue.number.Resolution;
+import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.drawer.StockItem;
+import org.jspecify.annotations.Nullable;
+
+/** Tells what the rows of a list mean. Keeps the labels met so far: each may stand once. */
+public final class RowMeaning {
+  private static final Set<String> YES =
+      Set.of("yes", "y", "1", "true", "x", "single", "single-use");
+  private static final Set<String> NO = Set.of("", "no", "n", "0", "false");
+
+  private final InstrumentState otherwise;
+  private final Supplier<UUID> ids;
+  private final Set<String> labels;
+  private final Map<DrawerFields, Resolution> known = new HashMap<>();
+
+  /**
+   * @param otherwise state of an instrument whose row tells none
+   * @param ids makes the ids of the new items
+   * @param taken labels that are in the drawer already
+   */
+  public RowMeaning(InstrumentState otherwise, Supplier<UUID> ids, Set<String> taken) {
+    this.otherwise = otherwise;
+    this.ids = ids;
+    this.labels = new HashSet<>(taken);
+  }
+
+  /** Reads every row; none is left out. */
+  public List<ListedRow> read(ListTable table, ColumnMapping mapping) {
+    List<ListedRow> rows = new ArrayList<>();
+    for (int i = 0; i < table.rows().size(); i++) {
+      rows.add(read(table, mapping, i));
+    }
+    return rows;
+  }
+
+  /** Reads one row of a table. */
+  public ListedRow read(ListTable table, ColumnMapping mapping, int index) {
+    return read(
+        table.lines().get(index), mapping.cells(table.rows().get(index)), mapping.maps("id"));
+  }
+
+  /** Reads one row by the names of the fields. */
+  public ListedRow read(int line, Map<String, String> cells, boolean labelled) {
+    List<String> problems = new ArrayList<>();
+    List<String> doubts = new ArrayList<>();
+    String label = label(line, cells.getOrDefault("id", ""), labelled, problems, doubts);
+    Resolution meaning = known.computeIfAbsent(DrawerFields.of(cells), InstrumentResolver::resolve);
+    meaning.faults().stream().map(FieldFault::inWords).forEach(problems::add);
+    InstrumentProperties what = meaning.properties();
+    if (what != null) {
+      doubts.addAll(what.assumed().stream().map(one -> "assumed: " + one).toList());
+      if (what.maximumSpeed() == null) {
+        doubts.add("no greatest speed: kept, but never planned with until it is known");
+      }
+    }
+    int uses = count("uses", cells, 0, 0, 100_000, problems);
+    int sterilisations = count("sterilisations", cells, 0, 0, 100_000, problems);
+    int pieces = count("pieces", cells, 1, 1, StockItem.MOST_PIECES, problems);
+    BigDecimal price = price(cells.getOrDefault("price", ""), problems);
+    boolean single = singleUse(cells.getOrDefault("single_use", ""), problems);
+    InstrumentState state = state(cells.getOrDefault("state", ""), problems, doubts);
+    String place = cells.getOrDefault("place", "");
+    if (place.length() > 80) {
+      problems.add("place is longer than 80 characters");
+    }
+    if (single && uses > 0 && state == InstrumentState.CLEAN) {
+      problems.add("is for single use and was used: it cannot be clean");
+    }
+    if (!problems.isEmpty() || what == null) {
+      return new ListedRow(line, cells, null, problems, doubts);
+    }
+    DrawerFields fields = DrawerFields.of(cells);
+    StockItem item =
+        new StockItem(
+            ids.get(),
+            1,
+            label,
+            pieces,
+            fields,
+            what,
+            single,
+            place,
+            price,
+            uses,
+            sterilisations,
+            Map.of(),
+            state,
+            false);
+    return new ListedRow(line, cells, item, problems, doubts);
+  }
+
+  private String label(
+      int line, String given, boolean labelled, List<String> problems, List<String> doubts) {
+    if (!labelled) {
+      String made = "N" + line;
+      for (int more = 2; labels.contains(made); more++) {
+        made = "N" + line + "-" + more;
+      }
+      labels.add(made);
+      doubts.add("the list gives no label: it is called " + made);
+      return made;
+    }
+    if (!StockItem.labelIsSound(given)) {
+      problems.add(
+          given.isEmpty()
+              ? "id is blank"
+              : "id '" + given + "': up to 40 letters, digits and . _ / # - without spaces");
+    } else if (!labels.add(given)) {
+      problems.add("id '" + given + "' is in the drawer or higher up in the list already");
+    }
+    return given;
+  }
+
+  private static int count(
+      String field,
+      Map<String, String> cells,
+      int blank,
+      int least,
+      int most,
+      List<String> problems) {
+    String text = cells.getOrDefault(field, "");
+    if (text.isEmpty()) {
+      return blank;
+    }
+    if (!text.matches("\\d{1,6}") || Integer.parseInt(text) < least) {
+      problems.add(
+          field + " '" + text + "': expected a whole number from " + least + " to " + most);
+      return blank;
+    }
+    int value = Integer.parseInt(text);
+    if (value > most) {
+      problems.add(field + " '" + text + "': expected at most " + most);
+    }
+    return Math.min(value, most);
+  }
+
+  private static @Nullable BigDecimal price(String text, List<String> problems) {
+    if (text.isEmpty()) {
+      return null;
+    }
+    if (!text.matches("\\d{1,7}([.,]\\d{1,4})?")) {
+      problems.add("price '" + text + "': expected digits with one point, as 12.50");
+      return null;
+    }
+    return new BigDecimal(text.replace(',', '.'));
+  }
+
+  private static boolean singleUse(String text, List<String> problems) {
+    String word = text.toLowerCase(Locale.ROOT);
+    if (!YES.contains(word) && !NO.contains(word)) {
+      problems.add("single_use '" + text + "': expected yes, no or blank");
+    }
+    return YES.contains(word);
+  }
+
+  private InstrumentState state(String text, List<String> problems, List<String> doubts) {
+    String id = text.toLowerCase(Locale.ROOT).replace(' ', '-');
+    if (id.isEmpty()) {
+      doubts.add("the list gives no state: " + otherwise.label() + ", as chosen");
+      return otherwise;
+    }
+    if (id.equals("in-reprocessing")) {
+      return InstrumentState.CLEANING;
+    }
+    InstrumentState state = InstrumentState.byId(id).orElse(null);
+    if (state == null) {
+      problems.add(
+          "state '"
+              + text
+              + "': expected clean, on-tray, used, cleaning, in-load, quarantine or withdrawn");
+      return otherwise;
+    }
+    return state;
+  }
+}

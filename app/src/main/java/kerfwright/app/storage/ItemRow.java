@@ -1,0 +1,93 @@
+package kerfwright.app.storage;
+
+import java.math.BigDecimal;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.Locale;
+import java.util.UUID;
+import java.util.regex.Pattern;
+import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.catalogue.number.DrawerFields;
+import kerfwright.practice.drawer.StockItem;
+import org.jdbi.v3.core.statement.SqlStatement;
+
+/** One item as a row of its table, both ways. */
+final class ItemRow {
+  private static final Pattern DIGITS = Pattern.compile("\\d+");
+
+  private ItemRow() {}
+
+  static StockItem read(ResultSet row) throws SQLException {
+    String price = row.getString("price");
+    DrawerFields fields = ItemJson.fields(row.getString("fields"));
+    return new StockItem(
+        UUID.fromString(row.getString("id")),
+        row.getInt("version"),
+        row.getString("label"),
+        row.getInt("pieces"),
+        fields,
+        ItemJson.properties(fields),
+        row.getInt("single_use") == 1,
+        row.getString("place"),
+        price == null ? null : new BigDecimal(price),
+        row.getInt("uses"),
+        row.getInt("sterilisations"),
+        ItemJson.volumes(row.getString("cut_mm3")),
+        ItemJson.state(row.getString("state")),
+        row.getInt("removed") == 1);
+  }
+
+  static <S extends SqlStatement<S>> S bind(S statement, StockItem item) {
+    BigDecimal price = item.price();
+    InstrumentProperties what = item.properties();
+    return statement
+        .bind("id", item.id().toString())
+        .bind("version", item.version())
+        .bind("label", item.label())
+        .bind("sort_key", sortKey(item.label()))
+        .bind("pieces", item.pieces())
+        .bind("fields", ItemJson.fieldsText(item.fields()))
+        .bind("kind", what.kind().id())
+        .bind("shape", what.shape().id())
+        .bind("shank", what.shank().name())
+        .bind("words", words(item))
+        .bind("single_use", item.singleUse() ? 1 : 0)
+        .bind("place", item.place())
+        .bind("price", price == null ? null : price.toPlainString())
+        .bind("uses", item.uses())
+        .bind("sterilisations", item.sterilisations())
+        .bind("cut_mm3", ItemJson.volumesText(item.cutMm3ByMaterial()))
+        .bind("state", item.state().id())
+        .bind("removed", item.removed() ? 1 : 0);
+  }
+
+  /** D2 stands before D10. */
+  static String sortKey(String label) {
+    String lower = label.toLowerCase(Locale.ROOT);
+    return DIGITS
+        .matcher(lower)
+        .replaceAll(found -> "0".repeat(Math.max(0, 8 - found.group().length())) + found.group());
+  }
+
+  /** Everything a search may hit, in lower case. */
+  private static String words(StockItem item) {
+    InstrumentProperties what = item.properties();
+    StringBuilder words = new StringBuilder(item.label());
+    words.append(' ').append(what.kind().label()).append(' ').append(what.shapeName());
+    words.append(' ').append(what.shape().label()).append(' ').append(what.shank().name());
+    words.append(' ').append(what.shank().label());
+    if (what.iso() != null) {
+      words.append(' ').append(what.iso()).append(' ').append(what.iso().replace(" ", ""));
+    }
+    if (what.us() != null) {
+      words.append(" us ").append(what.us());
+    }
+    if (what.grit() != null) {
+      words.append(' ').append(what.grit().label()).append(' ').append(what.grit().ring());
+    }
+    if (what.blades() != null) {
+      words.append(' ').append(what.blades()).append(" blades");
+    }
+    return words.append(' ').append(item.place()).toString().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,88 @@
+package kerfwright.app.storage;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.UUID;
+import kerfwright.app.stocklist.Drafts;
+import kerfwright.app.stocklist.ListTable;
+
+/** Lists handed in, in the database. */
+public final class StoredDrafts implements Drafts {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final int KEPT = 10;
+
+  private final Database database;
+  private final Clock clock;
+
+  public StoredDrafts(Database database, Clock clock) {
+    this.database = database;
+    this.clock = clock;
+  }
+
+  @Override
+  public void keep(UUID id, String name, ListTable table) {
+    String list = JSON.valueToTree(table).toString();
+    database
+        .jdbi()
+        .useTransaction(
+            handle -> {
+              handle
+                  .createUpdate(
+                      "INSERT INTO import_draft (id, at_micros, name, list)"
+                          + " VALUES (:id, :at, :name, :list)")
+                  .bind("id", id.toString())
+                  .bind("at", clock.millis() * 1000)
+                  .bind("name", name)
+                  .bind("list", list)
+                  .execute();
+              handle.execute(
+                  "DELETE FROM import_draft WHERE id NOT IN"
+                      + " (SELECT id FROM import_draft ORDER BY id DESC LIMIT "
+                      + KEPT
+                      + ")");
+            });
+  }
+
+  @Override
+  public Optional<Draft> find(UUID id) {
+    return database
+        .jdbi()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery("SELECT name, list, batch FROM import_draft WHERE id = :id")
+                    .bind("id", id.toString())
+                    .map(
+                        (row, context) -> {
+                          String batch = row.getString("batch");
+                          return new Draft(
+                              row.getString("name"),
+                              table(row.getString("list")),
+                              batch == null ? null : UUID.fromString(batch));
+                        })
+                    .findOne());
+  }
+
+  @Override
+  public void takenOver(UUID id, UUID batch) {
+    database
+        .jdbi()
+        .useHandle(
+            handle ->
+                handle
+                    .createUpdate("UPDATE import_draft SET batch = :batch WHERE id = :id")
+                    .bind("batch", batch.toString())
+                    .bind("id", id.toString())
+                    .execute());
+  }
+
+  private static ListTable table(String text) {
+    try {
+      return JSON.readValue(text, ListTable.class);
+    } catch (JsonProcessingException broken) {
+      throw new IllegalStateException("Broken JSON in the database", broken);
+    }
+  }
+}

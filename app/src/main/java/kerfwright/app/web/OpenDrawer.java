@@ -1,0 +1,161 @@
+package kerfwright.app.web;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import kerfwright.app.cli.ServeOptions;
+import kerfwright.app.demo.DemoPractice;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.input.Fault;
+import kerfwright.app.input.SourceText;
+import kerfwright.app.stocklist.ColumnMapping;
+import kerfwright.app.stocklist.Drafts;
+import kerfwright.app.stocklist.ListFile;
+import kerfwright.app.stocklist.ListTable;
+import kerfwright.app.stocklist.ListedRow;
+import kerfwright.app.stocklist.RowMeaning;
+import kerfwright.app.storage.Database;
+import kerfwright.app.storage.StoredDrafts;
+import kerfwright.app.storage.StoredDrawer;
+import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.drawer.TimeOrderedIds;
+import org.jspecify.annotations.Nullable;
+
+/** The drawer while the program runs: opened, filled the first time, closed at the end. */
+public final class OpenDrawer implements AutoCloseable {
+  /** Environment variable with a JDBC URL: the drawer is kept in that PostgreSQL database. */
+  public static final String DATABASE = "KERFWRIGHT_DATABASE";
+
+  private static final String FILE = "kerfwright.db";
+
+  private final Database database;
+  private final DrawerDesk desk;
+  private final @Nullable Path temporary;
+
+  private OpenDrawer(Database database, @Nullable Path temporary) {
+    this.database = database;
+    this.temporary = temporary;
+    this.desk =
+        new DrawerDesk(
+            new StoredDrawer(database),
+            new TimeOrderedIds(Clock.systemUTC(), new SecureRandom()),
+            Clock.systemUTC());
+  }
+
+  /** Opens what the options name; without a place, a drawer that lasts as long as the program. */
+  public static OpenDrawer of(ServeOptions options) throws BadInput {
+    String url = System.getenv(DATABASE);
+    Path folder = options.data();
+    OpenDrawer open;
+    if (url != null && !url.isBlank()) {
+      if (folder != null) {
+        throw new BadInput("--data", "and " + DATABASE + " are both given; give one of them");
+      }
+      open = new OpenDrawer(Database.server(url.strip()), null);
+    } else if (folder == null) {
+      open = temporary();
+    } else {
+      open = new OpenDrawer(Database.file(inside(folder)), null);
+    }
+    try {
+      open.fill(folder, options.demo());
+      return open;
+    } catch (BadInput | RuntimeException failed) {
+      open.close();
+      throw failed;
+    }
+  }
+
+  private static Path inside(Path folder) throws BadInput {
+    Path parent = folder.toAbsolutePath().getParent();
+    if (parent != null && !Files.isDirectory(parent)) {
+      throw new BadInput("--data", "there is no folder " + parent);
+    }
+    try {
+      if (!Files.isDirectory(folder)) {
+        Files.createDirectory(folder);
+      }
+      return folder.resolve(FILE);
+    } catch (IOException refused) {
+      throw new BadInput("--data", "the folder " + folder + " cannot be made");
+    }
+  }
+
+  private static OpenDrawer temporary() throws BadInput {
+    try {
+      Path folder = Files.createTempDirectory("kerfwright");
+      return new OpenDrawer(Database.file(folder.resolve(FILE)), folder);
+    } catch (IOException refused) {
+      throw new BadInput("temporary folder", "no file can be made there; give one by --data");
+    }
+  }
+
+  /** A drawer nothing was ever put into takes the folder's drawer.csv, or the demo practice's. */
+  private void fill(@Nullable Path folder, boolean demo) throws BadInput {
+    if (desk.drawer().revision() > 0) {
+      return;
+    }
+    Path own = folder == null ? null : folder.resolve("drawer.csv");
+    if (own != null && Files.exists(own)) {
+      fill(SourceText.of(own), "drawer.csv");
+    } else if (demo) {
+      fill(DemoPractice.drawerText(), "demo practice");
+    }
+  }
+
+  private void fill(SourceText source, String note) throws BadInput {
+    String origin = source.origin();
+    ListTable table = ListFile.read(origin, source.text().getBytes(StandardCharsets.UTF_8));
+    ColumnMapping mapping = ColumnMapping.guess(table.header());
+    List<Fault> faults = new ArrayList<>();
+    List<StockItem> items = new ArrayList<>();
+    RowMeaning meaning = new RowMeaning(InstrumentState.QUARANTINE, desk::newId, Set.of());
+    for (ListedRow row : meaning.read(table, mapping)) {
+      row.problems().forEach(one -> faults.add(new Fault(origin, row.line(), "", one, null)));
+      if (row.item() != null) {
+        items.add(row.item());
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw new BadInput(faults);
+    }
+    if (!desk.add(items, note).done()) {
+      throw new BadInput(origin, "another process is filling this drawer; start again");
+    }
+  }
+
+  public DrawerDesk desk() {
+    return desk;
+  }
+
+  public Drafts drafts() {
+    return new StoredDrafts(database, Clock.systemUTC());
+  }
+
+  /** True where nothing is kept beyond the end of the program. */
+  public boolean isTemporary() {
+    return temporary != null;
+  }
+
+  @Override
+  public void close() {
+    database.close();
+    if (temporary != null) {
+      try (Stream<Path> files = Files.walk(temporary)) {
+        files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+      } catch (IOException leftBehind) {
+        // the machine clears its temporary folder
+      }
+    }
+  }
+}

@@ -1,0 +1,34 @@
+package kerfwright.app.storage;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import kerfwright.catalogue.number.DrawerFields;
+import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.drawer.TimeOrderedIds;
+
+/** Writes to a drawer until it is killed, and says each change only after it was acknowledged. */
+final class KilledWriter {
+  private KilledWriter() {}
+
+  public static void main(String[] arguments) throws Exception {
+    DrawerDesk desk =
+        new DrawerDesk(
+            new StoredDrawer(Database.file(Path.of(arguments[0]))),
+            new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(9)),
+            Clock.systemUTC());
+    DrawerFields fields =
+        DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
+    for (int i = 0; ; i++) {
+      StockItem item = StockItem.fresh(desk.newId(), "K" + i, fields);
+      if (!desk.add(List.of(item), "").done()) {
+        throw new IllegalStateException("not written");
+      }
+      System.out.println(item.label());
+      System.out.flush();
+    }
+  }
+}

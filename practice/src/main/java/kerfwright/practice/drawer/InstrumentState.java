@@ -1,0 +1,68 @@
+package kerfwright.practice.drawer;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Where an instrument is in its round. The moves follow common practice of reprocessing: nothing
+ * used becomes clean but through cleaning and a released load.
+ */
+public enum InstrumentState {
+  CLEAN("clean", "clean"),
+  ON_TRAY("on-tray", "on tray"),
+  USED("used", "used"),
+  CLEANING("cleaning", "cleaning"),
+  IN_LOAD("in-load", "in load"),
+  QUARANTINE("quarantine", "quarantine"),
+  WITHDRAWN("withdrawn", "withdrawn");
+
+  private static final Set<InstrumentState> REPROCESSING = EnumSet.of(CLEANING, IN_LOAD);
+
+  private final String id;
+  private final String label;
+
+  InstrumentState(String id, String label) {
+    this.id = id;
+    this.label = label;
+  }
+
+  public String id() {
+    return id;
+  }
+
+  public String label() {
+    return label;
+  }
+
+  public static Optional<InstrumentState> byId(String id) {
+    return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
+  }
+
+  /** The states an instrument may go to from here; a single-use one is never reprocessed. */
+  public Set<InstrumentState> next(boolean singleUse) {
+    Set<InstrumentState> next = EnumSet.noneOf(InstrumentState.class);
+    next.addAll(moves());
+    if (singleUse) {
+      next.removeAll(REPROCESSING);
+      if (REPROCESSING.contains(this)) {
+        // it should never have come here: only out
+        next.retainAll(EnumSet.of(QUARANTINE, WITHDRAWN));
+      }
+    }
+    return next;
+  }
+
+  private Set<InstrumentState> moves() {
+    return switch (this) {
+      case CLEAN -> EnumSet.of(ON_TRAY, USED, CLEANING, QUARANTINE, WITHDRAWN);
+      case ON_TRAY -> EnumSet.of(CLEAN, USED, CLEANING, QUARANTINE, WITHDRAWN);
+      case USED -> EnumSet.of(CLEANING, QUARANTINE, WITHDRAWN);
+      case CLEANING -> EnumSet.of(USED, IN_LOAD, QUARANTINE, WITHDRAWN);
+      case IN_LOAD -> EnumSet.of(CLEAN, CLEANING, QUARANTINE, WITHDRAWN);
+      case QUARANTINE -> EnumSet.of(CLEANING, WITHDRAWN);
+      case WITHDRAWN -> EnumSet.noneOf(InstrumentState.class);
+    };
+  }
+}

@@ -1,0 +1,13 @@
+package kerfwright.practice.drawer;
+
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Why a change cannot be made, for one item.
+ *
+ * @param item which, null where it is not in the drawer yet
+ * @param label what the practice calls it
+ * @param reason in words for the user, without its full stop
+ */
+public record Obstacle(@Nullable UUID item, String label, String reason) {}

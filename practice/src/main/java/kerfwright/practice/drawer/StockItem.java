@@ -1,0 +1,165 @@
+package kerfwright.practice.drawer;
+
+import java.math.BigDecimal;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.UUID;
+import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.catalogue.number.DrawerFields;
+import kerfwright.catalogue.number.InstrumentResolver;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One physical instrument, or a counted lot of equal ones that share one history.
+ *
+ * @param id made by the program, time-ordered
+ * @param version grows by one with every change; a change that names an older one is refused
+ * @param label what the practice calls it; no two in the drawer share one
+ * @param pieces 1 for one physical instrument, more for a lot
+ * @param fields what was written down: number, US size or single properties, greatest speed
+ * @param properties what the catalogue makes of it
+ * @param singleUse never reprocessed
+ * @param place where it is kept, may be empty
+ * @param price what one piece cost, in the practice's own currency
+ * @param uses how often it was used
+ * @param sterilisations how often it was sterilised
+ * @param cutMm3ByMaterial volume cut, by material id
+ * @param state where it is in its round
+ * @param removed taken back after an entry by mistake; its history stays
+ */
+public record StockItem(
+    UUID id,
+    int version,
+    String label,
+    int pieces,
+    DrawerFields fields,
+    InstrumentProperties properties,
+    boolean singleUse,
+    String place,
+    @Nullable BigDecimal price,
+    int uses,
+    int sterilisations,
+    Map<String, Double> cutMm3ByMaterial,
+    InstrumentState state,
+    boolean removed) {
+  /** Most pieces in a lot. */
+  public static final int MOST_PIECES = 10_000;
+
+  private static final String LABEL = "[\\p{L}\\p{N}._/#-]{1,40}";
+
+  public StockItem {
+    if (!labelIsSound(label)) {
+      throw new IllegalArgumentException("Not a label: '" + label + "'");
+    }
+    if (pieces < 1 || pieces > MOST_PIECES || uses < 0 || sterilisations < 0 || version < 1) {
+      throw new IllegalArgumentException(
+          label + ": pieces " + pieces + ", uses " + uses + ", sterilisations " + sterilisations);
+    }
+    if (price != null && price.signum() < 0) {
+      throw new IllegalArgumentException(label + ": price " + price);
+    }
+    cutMm3ByMaterial = Map.copyOf(cutMm3ByMaterial);
+  }
+
+  /** A new item as it comes into the drawer; the fields must name an instrument. */
+  public static StockItem fresh(UUID id, String label, DrawerFields fields) {
+    return new StockItem(
+        id,
+        1,
+        label,
+        1,
+        fields,
+        InstrumentResolver.resolve(fields).orThrow(),
+        false,
+        "",
+        null,
+        0,
+        0,
+        Map.of(),
+        InstrumentState.CLEAN,
+        false);
+  }
+
+  /** Up to 40 letters, digits and . _ / # - without spaces, as in the drawer file. */
+  public static boolean labelIsSound(String label) {
+    return label.matches(LABEL);
+  }
+
+  public boolean lot() {
+    return pieces > 1;
+  }
+
+  /** This item with some of it changed, one version on. */
+  public StockItem next(java.util.function.Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    draft.version = version + 1;
+    return draft.item();
+  }
+
+  /** Equal but for the version: what an undo must bring back. */
+  public boolean sameBut(StockItem other) {
+    Draft draft = new Draft(other);
+    draft.version = version;
+    return draft.item().equals(this);
+  }
+
+  /** The parts of an item while it is changed. */
+  public static final class Draft {
+    private final UUID id;
+    private int version;
+    public String label;
+    public int pieces;
+    private DrawerFields fields;
+    private InstrumentProperties properties;
+    public boolean singleUse;
+    public String place;
+    public @Nullable BigDecimal price;
+    public int uses;
+    public int sterilisations;
+    public final Map<String, Double> cutMm3ByMaterial;
+    public InstrumentState state;
+    public boolean removed;
+
+    Draft(StockItem item) {
+      id = item.id;
+      version = item.version;
+      label = item.label;
+      pieces = item.pieces;
+      fields = item.fields;
+      properties = item.properties;
+      singleUse = item.singleUse;
+      place = item.place;
+      price = item.price;
+      uses = item.uses;
+      sterilisations = item.sterilisations;
+      cutMm3ByMaterial = new TreeMap<>(item.cutMm3ByMaterial);
+      state = item.state;
+      removed = item.removed;
+    }
+
+    /** Says anew what the instrument is; the fields must name one. */
+    public void fields(DrawerFields changed) {
+      properties = InstrumentResolver.resolve(changed).orThrow();
+      fields = changed;
+    }
+
+    StockItem item() {
+      return new StockItem(
+          id,
+          version,
+          label,
+          pieces,
+          fields,
+          properties,
+          singleUse,
+          place,
+          price,
+          uses,
+          sterilisations,
+          cutMm3ByMaterial,
+          state,
+          removed);
+    }
+  }
+}
