@@ -40,9 +40,10 @@ public final class StoredDrawer implements Drawer {
           int found = count.mapTo(Integer.class).one();
           Query page =
               handle.createQuery(
-                  "SELECT * FROM stock_item WHERE "
+                  "SELECT * FROM stock_item WHERE id IN (SELECT id FROM stock_item WHERE "
                       + where
-                      + " ORDER BY sort_key, id LIMIT :most OFFSET :skip");
+                      + " ORDER BY sort_key, id LIMIT :most OFFSET :skip)"
+                      + " ORDER BY sort_key, id");
           values.forEach(page::bind);
           page.bind("most", query.pageSize()).bind("skip", (long) query.page() * query.pageSize());
           return new DrawerPage(page.map((row, context) -> ItemRow.read(row)).list(), found);

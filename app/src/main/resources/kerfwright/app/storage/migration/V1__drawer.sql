@@ -20,7 +20,9 @@ CREATE TABLE stock_item (
   removed INTEGER NOT NULL
 );
 CREATE UNIQUE INDEX stock_item_label ON stock_item (label) WHERE removed = 0;
-CREATE INDEX stock_item_order ON stock_item (removed, sort_key, id);
+-- holds all a filtered page and its count need, so that far pages read no whole rows
+CREATE INDEX stock_item_order
+  ON stock_item (removed, sort_key, id, kind, shape, shank, state);
 CREATE INDEX stock_item_state ON stock_item (removed, state);
 
 -- Lines are only ever added.
