@@ -3,12 +3,16 @@ package kerfwright.app.plan;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.Estimate;
+import kerfwright.planner.plan.PulpHeat;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
 
 /** How figures are written for people: no more digits than they deserve, the range behind. */
 public final class Figures {
+  private static final double STAYS_COOL_K = 0.05;
+
   private static final char THIN_GAP = '\u00A0';
   private static final int DIGITS = 2;
 
@@ -99,5 +103,18 @@ public final class Figures {
       }
     }
     return text.toString();
+  }
+
+  /** What the pulp wall does, in words: "rises by 2.1 K (0.4 to 5.2); screening limit 5.5 K". */
+  public static String pulpWall(CutPlan plan) {
+    PulpHeat pulp = plan.pulp();
+    if (pulp == null || !plan.cutCase().pulp().protectsPulp()) {
+      return "is not alive, so no heat limit applies";
+    }
+    String rise =
+        pulp.peakRiseK().high() < STAYS_COOL_K
+            ? "does not warm"
+            : "rises by " + withRange(pulp.peakRiseK(), "K") + " at most";
+    return rise + "; screening limit " + plain(pulp.limitK()) + " K";
   }
 }

@@ -149,15 +149,15 @@ public final class PlanText {
     if (pulp == null) {
       return;
     }
+    boolean alive = plan.cutCase().pulp().protectsPulp();
     row(
-        "Pulp wall",
-        "rises by "
-            + Figures.withRange(pulp.peakRiseK(), "K")
-            + " at most; screening limit "
-            + Figures.plain(pulp.limitK())
-            + " K, above it for "
-            + Figures.withRange(pulp.secondsAboveLimit(), "s"),
+        alive ? "Pulp wall" : "Pulp",
+        Figures.pulpWall(plan)
+            + (alive ? ", above it for " + Figures.withRange(pulp.secondsAboveLimit(), "s") : ""),
         "  ");
+    if (!alive) {
+      return;
+    }
     row("Thermal dose", Figures.withRange(pulp.cem43Min(), "min") + " at 43 degC (CEM43)", "  ");
     row("Dentine left", Figures.depth(pulp.remainingDentineMm()), "  ");
   }

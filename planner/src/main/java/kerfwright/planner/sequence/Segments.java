@@ -28,6 +28,7 @@ public record Segments(List<Segment> cuts, @Nullable Keep keep, @Nullable Layer 
   private static final double APPROACH_MOST_M = 0.5e-3;
   private static final double PUNCH_WIDTH_SHARE = 0.6;
   private static final double THIN_M = 0.15e-3;
+  private static final double SHORT_M = 0.3e-3;
   private static final double FILM_M = 0.5e-3;
   private static final double THINNEST_M = 1e-6;
 
@@ -97,13 +98,31 @@ public record Segments(List<Segment> cuts, @Nullable Keep keep, @Nullable Layer 
               index, material, Purpose.FINISH, false, from, to, area, wall, below, margin, whole));
       return;
     }
+    boolean opens = cuts.isEmpty() && punches(c);
+    boolean guarded = last && !Double.isInfinite(margin);
+    if (guarded && !whole && !opens && to - from <= SHORT_M) {
+      cuts.add(
+          new Segment(
+              index,
+              material,
+              Purpose.APPROACH,
+              false,
+              from,
+              to,
+              area,
+              wall,
+              below,
+              margin,
+              false));
+      return;
+    }
     double approach =
-        last && !Double.isInfinite(margin) && to - from > (whole ? FILM_M : THIN_M)
+        guarded && to - from > (whole ? FILM_M : THIN_M)
             ? Math.min(APPROACH_MOST_M, APPROACH_SHARE * (to - from))
             : 0;
     double bulkTo = to - approach;
     double punchArea = 0;
-    if (cuts.isEmpty() && punches(c)) {
+    if (opens) {
       double width = PUNCH_WIDTH_SHARE * c.outline().width().metres();
       punchArea = Math.min(area / 2, Math.PI / 4 * width * width);
       cuts.add(
