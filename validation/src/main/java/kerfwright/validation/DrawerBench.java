@@ -94,8 +94,7 @@ public final class DrawerBench {
             StockItem.fresh(
                 desk.newId(),
                 "B" + i,
-                DrawerFields.of(
-                    Map.of("iso", number, "head_length_mm", "6", "max_rpm", "300000")));
+                DrawerFields.of(Map.of("iso", number, "head_length_mm", "6", "max_rpm", "300000")));
         int drawn = chance.nextInt(200);
         items.add(item.next(draft -> draft.place = "cabinet " + drawn));
       }
