@@ -9,11 +9,13 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.Faults;
 import kerfwright.app.input.SourceText;
 import kerfwright.catalogue.NearestName;
+import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.DrawerSnapshot;
 import org.apache.commons.csv.CSVException;
@@ -24,22 +26,9 @@ import org.apache.commons.csv.CSVRecord;
 /** Reads the drawer file: CSV with a header, one instrument a line. */
 public final class DrawerFile {
   static final List<String> COLUMNS =
-      List.of(
-          "id",
-          "kind",
-          "iso",
-          "us",
-          "shape",
-          "grit",
-          "blades",
-          "head_mm",
-          "head_length_mm",
-          "shank",
-          "overall_mm",
-          "max_rpm",
-          "uses",
-          "sterilisations",
-          "state");
+      Stream.of(List.of("id"), DrawerFields.COLUMNS, List.of("uses", "sterilisations", "state"))
+          .flatMap(List::stream)
+          .toList();
   private static final CSVFormat FORMAT =
       CSVFormat.DEFAULT.builder().setIgnoreEmptyLines(true).setTrim(true).get();
 

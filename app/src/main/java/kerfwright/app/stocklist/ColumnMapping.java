@@ -5,31 +5,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
+import kerfwright.catalogue.number.DrawerFields;
 
 /** Which column of a list says what: the field a column stands for, by its place; none or one. */
 public final class ColumnMapping {
   /** What a column may stand for: those of the drawer file, and what the drawer keeps besides. */
   public static final List<String> FIELDS =
-      List.of(
-          "id",
-          "kind",
-          "iso",
-          "us",
-          "shape",
-          "grit",
-          "blades",
-          "head_mm",
-          "head_length_mm",
-          "shank",
-          "overall_mm",
-          "max_rpm",
-          "uses",
-          "sterilisations",
-          "state",
-          "place",
-          "price",
-          "pieces",
-          "single_use");
+      Stream.of(
+              List.of("id"),
+              DrawerFields.COLUMNS,
+              List.of("uses", "sterilisations", "state", "place", "price", "pieces", "single_use"))
+          .flatMap(List::stream)
+          .toList();
 
   private static final Map<String, String> OTHER_WORDS =
       Map.ofEntries(

@@ -32,7 +32,7 @@ public record SilhouetteSettings(
   }
 
   /** Assumed diameter of the neck; always a little thinner than the head. */
-  double neckDiameterMm(double headMm, double shankMm) {
+  public double neckDiameterMm(double headMm, double shankMm) {
     double wanted = Math.min(neckOfHead * headMm + neckPlusMm, neckOfShank * shankMm);
     return Math.min(Math.max(neckAtLeastMm, wanted), 0.9 * headMm);
   }

@@ -3,6 +3,7 @@ package kerfwright.planner.tool;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.limit.SafetyLimits;
+import kerfwright.catalogue.silhouette.SilhouetteSettings;
 import kerfwright.physics.shaft.NeckStress;
 import kerfwright.physics.shaft.OverhungShaft;
 import kerfwright.quantity.RotationalSpeed;
@@ -10,11 +11,11 @@ import kerfwright.quantity.RotationalSpeed;
 /**
  * The overhung part of an instrument: whirl limit, stiffness, neck stress, reach.
  *
- * <p>The number does not tell the neck: its diameter is taken as 0.75 of the head plus 0.05 mm, at
- * most 0.9 of the shank and at least 0.45 mm, its length as 3 mm or what the overhang leaves
- * (project settings). Refused above 0.75 of the first whirl speed (common practice, 0.7 to 0.8) and
- * above a quarter, at the neck, of the lowest flexural strength of cemented carbide strips, 1620
- * MPa (SAMPE J 2016, table 1), for reversed bending and the fillet (project setting).
+ * <p>The number does not tell the neck: its diameter follows {@link SilhouetteSettings}, the rule
+ * the drawings use, its length is 3 mm or what the overhang leaves (project settings). Refused
+ * above 0.75 of the first whirl speed (common practice, 0.7 to 0.8) and above a quarter, at the
+ * neck, of the lowest flexural strength of cemented carbide strips, 1620 MPa (SAMPE J 2016, table
+ * 1), for reversed bending and the fillet (project setting).
  *
  * @param model the stepped cantilever
  * @param leverM from the neck's root to the middle of the head
@@ -35,7 +36,7 @@ public record Shaft(OverhungShaft model, double leverM, double neckLengthM, doub
     double shank = instrument.shank().diameter().metres();
     double head = instrument.headDiameter().metres();
     double headLength = Math.min(instrument.headLength().metres(), instrument.overhang().metres());
-    double neckDiameter = Math.max(0.45e-3, Math.min(0.75 * head + 0.05e-3, 0.9 * shank));
+    double neckDiameter = SilhouetteSettings.PROJECT.neckDiameterMm(head * 1e3, shank * 1e3) * 1e-3;
     double free = Math.max(0, instrument.overhang().metres() - headLength);
     double neck = Math.max(0.1e-3, Math.min(NECK_M, free) + headLength / 2);
     double shankOut = Math.max(0, instrument.overhang().metres() - headLength / 2 - neck);
