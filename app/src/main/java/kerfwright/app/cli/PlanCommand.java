@@ -13,6 +13,8 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.plan.PlanJson;
 import kerfwright.app.plan.PlanText;
 import kerfwright.app.print.PlanCard;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
 import kerfwright.planner.plan.CutPlan;
@@ -98,7 +100,7 @@ final class PlanCommand implements Callable<Integer> {
       terminal.say("refused, so no card was written to " + target);
       return;
     }
-    byte[] card = PlanCard.pdf(plan, wiring.drawings());
+    byte[] card = PlanCard.pdf(Say.in(Language.ENGLISH), plan, wiring.drawings());
     Path absolute = target.toAbsolutePath();
     Path folder = absolute.getParent();
     if (folder == null || !Files.isDirectory(folder) || Files.isDirectory(absolute)) {

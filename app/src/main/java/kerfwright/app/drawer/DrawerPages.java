@@ -57,12 +57,12 @@ public final class DrawerPages {
     if (all) {
       page.items().forEach(item -> ticks.add(item.id()));
     }
-    call.html(
-        templates.render(
-            "drawer/list.jte",
-            Map.of(
-                "form", form, "page", page, "pieces", pieces, "notice", notice, "ticks", ticks,
-                "demo", demo)));
+    templates.html(
+        call,
+        "drawer/list.jte",
+        Map.of(
+            "form", form, "page", page, "pieces", pieces, "notice", notice, "ticks", ticks, "demo",
+            demo));
   }
 
   private void move(Context call) {

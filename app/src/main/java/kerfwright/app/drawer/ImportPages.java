@@ -47,7 +47,7 @@ public final class ImportPages {
   }
 
   private void start(Context call, List<Fault> faults) {
-    call.html(templates.render("drawer/import.jte", Map.of("faults", faults)));
+    templates.html(call, "drawer/import.jte", Map.of("faults", faults));
   }
 
   private void handIn(Context call) throws IOException {
@@ -118,10 +118,10 @@ public final class ImportPages {
       InstrumentState otherwise,
       List<String> problems) {
     ImportPreview preview = ImportPreview.of(desk, draft.table(), mapping, otherwise);
-    call.html(
-        templates.render(
-            "drawer/preview.jte",
-            Map.of("id", id, "name", draft.name(), "preview", preview, "problems", problems)));
+    templates.html(
+        call,
+        "drawer/preview.jte",
+        Map.of("id", id, "name", draft.name(), "preview", preview, "problems", problems));
   }
 
   private void confirm(Context call) {
@@ -150,8 +150,7 @@ public final class ImportPages {
       // works without script: the browser asks again
       call.header("Refresh", "1");
     }
-    call.html(
-        templates.render(
-            "drawer/progress.jte", Map.of("id", id, "name", draft.name(), "progress", progress)));
+    templates.html(
+        call, "drawer/progress.jte", Map.of("id", id, "name", draft.name(), "progress", progress));
   }
 }

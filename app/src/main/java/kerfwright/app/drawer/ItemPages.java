@@ -43,7 +43,7 @@ public final class ItemPages {
   }
 
   private void form(Context call, ItemForm form) {
-    call.html(templates.render("drawer/new.jte", Map.of("form", form)));
+    templates.html(call, "drawer/new.jte", Map.of("form", form));
   }
 
   private void add(Context call) {
@@ -85,15 +85,15 @@ public final class ItemPages {
 
   private void show(
       Context call, StockItem item, ItemForm form, Notice notice, List<String> meanwhile) {
-    call.html(
-        templates.render(
-            "drawer/item.jte",
-            Map.of(
-                "item", item,
-                "form", form,
-                "notice", notice,
-                "meanwhile", meanwhile,
-                "history", desk.drawer().history(item.id()))));
+    templates.html(
+        call,
+        "drawer/item.jte",
+        Map.of(
+            "item", item,
+            "form", form,
+            "notice", notice,
+            "meanwhile", meanwhile,
+            "history", desk.drawer().history(item.id())));
   }
 
   private void change(Context call) {

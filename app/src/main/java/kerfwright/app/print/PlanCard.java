@@ -1,85 +1,18 @@
 package kerfwright.app.print;
 
-import com.openhtmltopdf.extend.FSStream;
-import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
-import com.openhtmltopdf.util.XRLog;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.template.Templates;
+import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 
 /** The card of a plan for the tray: A5, PDF. */
 public final class PlanCard {
-  private static final String FONTS = "/net/sf/jasperreports/fonts/dejavu/";
-  private static final String FAMILY = "DejaVu Sans Condensed";
-
-  private static final String SCHEME = "font";
-  private static final Pattern SIZE = Pattern.compile("width=\"([0-9.]+)\" height=\"([0-9.]+)\"");
-
   private PlanCard() {}
 
-  /** The card as a PDF document; it loads nothing from anywhere. */
-  public static byte[] pdf(CutPlan plan, PlanDrawings drawings) {
-    String section = onPaper(drawings.section(plan));
-    String page = new Templates().render("card.jte", Map.of("plan", plan, "section", section));
-    XRLog.setLoggingEnabled(false);
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try (BatikSVGDrawer svg = new BatikSVGDrawer()) {
-      PdfRendererBuilder builder = new PdfRendererBuilder();
-      builder.useFastMode();
-      builder.useSVGDrawer(svg);
-      builder.useUriResolver((base, uri) -> uri.startsWith(SCHEME + ":") ? uri : null);
-      builder.useProtocolsStreamImplementation(uri -> new Font(uri), SCHEME);
-      builder.withHtmlContent(page, null);
-      builder.withProducer("Kerfwright");
-      builder.toStream(out);
-      builder.run();
-      return out.toByteArray();
-    } catch (IOException impossible) {
-      throw new UncheckedIOException(impossible);
-    }
-  }
-
-  /** The renderer wants whole pixels for the size of a drawing, and the font by its name. */
-  private static String onPaper(String svg) {
-    Matcher size = SIZE.matcher(svg);
-    String sized =
-        size.find()
-            ? size.replaceFirst(
-                "width=\"" + up(size.group(1)) + "\" height=\"" + up(size.group(2)) + "\"")
-            : svg;
-    return sized.replace("font-family=\"sans-serif\"", "font-family=\"" + FAMILY + "\"");
-  }
-
-  private static int up(String pixels) {
-    return (int) Math.ceil(Double.parseDouble(pixels));
-  }
-
-  /** A font file of the class path, by its name after the scheme. */
-  private record Font(String uri) implements FSStream {
-    @Override
-    public InputStream getStream() {
-      String file = uri.substring(SCHEME.length() + 1);
-      InputStream in = PlanCard.class.getResourceAsStream(FONTS + file);
-      if (in == null) {
-        throw new IllegalStateException("Font is not on the class path: " + file);
-      }
-      return in;
-    }
-
-    @Override
-    public Reader getReader() {
-      return new InputStreamReader(getStream(), StandardCharsets.UTF_8);
-    }
+  /** The card as a PDF document. */
+  public static byte[] pdf(Say say, CutPlan plan, PlanDrawings drawings) {
+    String section = Paper.drawing(drawings.section(plan));
+    return Paper.pdf(Templates.render(say, "card.jte", Map.of("plan", plan, "section", section)));
   }
 }

@@ -3,15 +3,53 @@ package kerfwright.app.template;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import io.javalin.http.Context;
+import java.util.HashMap;
 import java.util.Map;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
+import kerfwright.practice.setting.SettingValues;
+import kerfwright.practice.setting.Settings;
 
-/** Fills the templates of pages and print with values. */
+/** Fills the templates of pages and print with values, in the practice's language. */
 public final class Templates {
-  private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
+  private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(ContentType.Html);
 
-  public String render(String name, Map<String, Object> values) {
+  private final Settings settings;
+
+  public Templates(Settings settings) {
+    this.settings = settings;
+  }
+
+  /** Answers a call with a page; the template gets {@code say} besides. */
+  public void html(Context call, String name, Map<String, Object> values) {
+    call.html(page(call, name, values));
+  }
+
+  /** The text of a page, see {@link #html}. */
+  public String page(Context call, String name, Map<String, Object> values) {
+    return render(say(call), name, values);
+  }
+
+  /** How this call is answered: the practice's language, else what the browser prefers. */
+  public Say say(Context call) {
+    SettingValues set = settings.read();
+    String accepted = call.header("Accept-Language");
+    Language language =
+        set.find("language")
+            .flatMap(Language::byId)
+            .orElseGet(() -> Language.preferred(accepted == null ? "" : accepted));
+    return set.find("decimal")
+        .map(mark -> new Say(language, mark.equals("comma")))
+        .orElseGet(() -> Say.in(language));
+  }
+
+  /** Fills a template that is no page: print, labels. */
+  public static String render(Say say, String name, Map<String, Object> values) {
+    Map<String, Object> all = new HashMap<>(values);
+    all.put("say", say);
     StringOutput out = new StringOutput();
-    engine.render(name, values, out);
+    ENGINE.render(name, all, out);
     return out.toString();
   }
 }

@@ -33,12 +33,13 @@ final class CasePages {
       // the plan beside the form follows the layers that were just exchanged
       call.header("HX-Trigger-After-Settle", "layers-changed");
     }
-    call.html(page(changed, faults));
+    show(call, changed, faults);
   }
 
-  String page(CaseForm form, List<Fault> faults) {
+  private void show(Context call, CaseForm form, List<Fault> faults) {
     CaseChoices choices = CaseChoices.of(wiring.cases());
-    return templates.render(
+    templates.html(
+        call,
         "case.jte",
         Map.of("form", form, "choices", choices, "faults", FormFaults.of(form, faults)));
   }
@@ -108,6 +109,7 @@ final class CasePages {
 
   /** Renders the form again with what stands against it; nothing typed is lost. */
   void refused(Context call, CaseForm form, BadInput bad) {
-    call.status(422).html(page(form, bad.faults()));
+    call.status(422);
+    show(call, form, bad.faults());
   }
 }

@@ -40,8 +40,7 @@ final class PlanPages {
     }
     try {
       CutPlan plan = desk.plan(desk.read(form.toNode()));
-      call.html(
-          templates.render("plan.jte", Map.of("plan", plan, "form", form, "drawings", drawings)));
+      templates.html(call, "plan.jte", Map.of("plan", plan, "form", form, "drawings", drawings));
     } catch (BadInput bad) {
       cases.refused(call, form, bad);
     }
@@ -56,7 +55,7 @@ final class PlanPages {
     } catch (BadInput bad) {
       preview = PlanPreview.of(form, bad.faults());
     }
-    call.html(templates.render("preview.jte", Map.of("preview", preview, "form", form)));
+    templates.html(call, "preview.jte", Map.of("preview", preview, "form", form));
   }
 
   void json(Context call) {
@@ -80,7 +79,7 @@ final class PlanPages {
       String name = plan.cutCase().reference().replaceAll("[^A-Za-z0-9._-]", "-");
       call.contentType("application/pdf")
           .header("Content-Disposition", "inline; filename=\"cut-plan-" + name + ".pdf\"")
-          .result(PlanCard.pdf(plan, drawings));
+          .result(PlanCard.pdf(templates.say(call), plan, drawings));
     } catch (BadInput bad) {
       cases.refused(call, form, bad);
     }

@@ -64,7 +64,7 @@ final class ReferencePages {
   }
 
   private void show(Context call, String template, Map<String, Object> values) {
-    call.html(templates.render("reference/" + template + ".jte", values));
+    templates.html(call, "reference/" + template + ".jte", values);
   }
 
   private static String typed(Context call, String name) {

@@ -17,7 +17,7 @@ public final class Serving {
   /** Starts, says where, and waits. */
   public static int serve(Wiring wiring, ServeOptions options, Terminal terminal) throws BadInput {
     List<CutCase> examples = options.demo() ? wiring.demoCases().read() : List.of();
-    OpenDrawer drawer = OpenDrawer.of(options);
+    OpenPractice drawer = OpenPractice.of(options);
     Javalin server = WebServer.create(wiring, drawer, examples, options.demo(), options.port());
     try {
       server.start();

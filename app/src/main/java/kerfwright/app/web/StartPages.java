@@ -30,9 +30,9 @@ final class StartPages {
     Map<InstrumentState, Integer> pieces = desk.drawer().pieces();
     int all = pieces.values().stream().mapToInt(Integer::intValue).sum();
     int clean = pieces.getOrDefault(InstrumentState.CLEAN, 0);
-    call.html(
-        templates.render(
-            "start.jte",
-            Map.of("examples", links, "demo", demo, "instruments", all, "clean", clean)));
+    templates.html(
+        call,
+        "start.jte",
+        Map.of("examples", links, "demo", demo, "instruments", all, "clean", clean));
   }
 }

@@ -12,6 +12,7 @@ import kerfwright.app.drawer.ImportPages;
 import kerfwright.app.drawer.ItemPages;
 import kerfwright.app.security.Gate;
 import kerfwright.app.security.Role;
+import kerfwright.app.setting.SettingPages;
 import kerfwright.app.template.Templates;
 import kerfwright.planner.casework.CutCase;
 import org.slf4j.Logger;
@@ -21,7 +22,7 @@ import org.slf4j.LoggerFactory;
 public final class WebServer {
   private static final Logger LOG = LoggerFactory.getLogger(WebServer.class);
 
-  private final Templates templates = new Templates();
+  private final Templates templates;
   private final Assets assets = new Assets();
   private final StartPages start;
   private final CasePages cases;
@@ -30,21 +31,24 @@ public final class WebServer {
   private final DrawerPages drawer;
   private final ItemPages items;
   private final ImportPages lists;
+  private final SettingPages settings;
 
-  private WebServer(Wiring wiring, OpenDrawer open, List<CutCase> examples, boolean demo) {
+  private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
     PlanDesk desk = new PlanDesk(wiring, open.desk().drawer());
+    this.templates = new Templates(open.settings());
     this.start = new StartPages(desk, templates, examples, demo);
     this.cases = new CasePages(wiring, templates);
     this.plans = new PlanPages(desk, cases, templates, wiring.drawings());
     this.reference = new ReferencePages(desk, templates);
     this.drawer = new DrawerPages(open.desk(), templates, demo);
     this.items = new ItemPages(open.desk(), templates);
+    this.settings = new SettingPages(open.settings(), templates);
     this.lists = new ImportPages(open.desk(), open.drafts(), templates);
   }
 
   /** A server ready to start; it listens on loopback, whatever the caller wants. */
   public static Javalin create(
-      Wiring wiring, OpenDrawer drawer, List<CutCase> examples, boolean demo, int port) {
+      Wiring wiring, OpenPractice drawer, List<CutCase> examples, boolean demo, int port) {
     WebServer server = new WebServer(wiring, drawer, examples, demo);
     return Javalin.create(
         config -> {
@@ -69,6 +73,7 @@ public final class WebServer {
     drawer.routes(config);
     items.routes(config);
     lists.routes(config);
+    settings.routes(config);
     config.routes.get("/static/{name}", assets::serve, Role.LOCAL);
   }
 
@@ -88,15 +93,13 @@ public final class WebServer {
   private void problem(Context call, int status, @org.jspecify.annotations.Nullable String detail) {
     String words =
         switch (status) {
-          case 403 -> "Not allowed. " + (detail == null ? "" : detail + ".");
-          case 404 -> "There is no such page.";
-          case 413 -> "That is too large: a case is at most 1 MiB, a list of instruments 8 MiB.";
-          case 500 ->
-              "The program failed here. This is its fault, not yours; what you typed is"
-                  + " still in the form when you go back.";
-          default -> "This cannot be answered.";
+          case 403, 404, 413, 500 -> "page.problem-" + status;
+          default -> "page.problem-other";
         };
-    call.status(status)
-        .html(templates.render("problem.jte", Map.of("status", status, "words", words)));
+    call.status(status);
+    templates.html(
+        call,
+        "problem.jte",
+        Map.of("status", status, "words", words, "detail", detail == null ? "" : detail));
   }
 }

@@ -131,7 +131,21 @@ class ArchitectureTest {
     noClasses()
         .that()
         .resideOutsideOfPackages(
-            "kerfwright.app.web..", "kerfwright.app.drawer..", "kerfwright.app.security..")
+            "kerfwright.app.web..",
+            "kerfwright.app.template..",
+            "kerfwright.app.security..",
+            "kerfwright.app.setting..",
+            "kerfwright.app.today..",
+            "kerfwright.app.chairside..",
+            "kerfwright.app.drawer..",
+            "kerfwright.app.reprocessing..",
+            "kerfwright.app.record..",
+            "kerfwright.app.label..",
+            "kerfwright.app.restock..",
+            "kerfwright.app.learning..",
+            "kerfwright.app.backup..",
+            "kerfwright.app.daypage..",
+            "kerfwright.app.horizon..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("io.javalin..", "org.eclipse.jetty..", "jakarta.servlet..")

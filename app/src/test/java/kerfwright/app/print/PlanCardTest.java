@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import kerfwright.app.plan.APlan;
 import kerfwright.app.plan.ScaleDrawings;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -17,7 +19,8 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
 class PlanCardTest {
-  private static final byte[] CARD = PlanCard.pdf(APlan.throughACrown(), new ScaleDrawings());
+  private static final byte[] CARD =
+      PlanCard.pdf(Say.in(Language.ENGLISH), APlan.throughACrown(), new ScaleDrawings());
 
   @Test
   void theCardIsA5AndSaysWhatIsNeeded() throws IOException {

@@ -13,12 +13,12 @@ import kerfwright.app.input.BadInput;
 /** The whole application on a free port, with the demo practice. */
 final class Served implements AutoCloseable {
   private final Javalin server;
-  private final OpenDrawer drawer;
+  private final OpenPractice drawer;
   private final HttpClient client = HttpClient.newHttpClient();
 
   Served() throws BadInput {
     Wiring wiring = Wiring.production();
-    drawer = OpenDrawer.of(new ServeOptions(true, 0, null));
+    drawer = OpenPractice.of(new ServeOptions(true, 0, null));
     server = WebServer.create(wiring, drawer, wiring.demoCases().read(), true, 0);
     server.start();
   }

@@ -25,14 +25,16 @@ import kerfwright.app.stocklist.RowMeaning;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.StoredDrafts;
 import kerfwright.app.storage.StoredDrawer;
+import kerfwright.app.storage.StoredSettings;
 import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
+import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
 
-/** The drawer while the program runs: opened, filled the first time, closed at the end. */
-public final class OpenDrawer implements AutoCloseable {
+/** The practice's data while the program runs: opened, filled the first time, closed at the end. */
+public final class OpenPractice implements AutoCloseable {
   /** Environment variable with a JDBC URL: the drawer is kept in that PostgreSQL database. */
   public static final String DATABASE = "KERFWRIGHT_DATABASE";
 
@@ -42,7 +44,7 @@ public final class OpenDrawer implements AutoCloseable {
   private final DrawerDesk desk;
   private final @Nullable Path temporary;
 
-  private OpenDrawer(Database database, @Nullable Path temporary) {
+  private OpenPractice(Database database, @Nullable Path temporary) {
     this.database = database;
     this.temporary = temporary;
     this.desk =
@@ -53,19 +55,19 @@ public final class OpenDrawer implements AutoCloseable {
   }
 
   /** Opens what the options name; without a place, a drawer that lasts as long as the program. */
-  public static OpenDrawer of(ServeOptions options) throws BadInput {
+  public static OpenPractice of(ServeOptions options) throws BadInput {
     String url = System.getenv(DATABASE);
     Path folder = options.data();
-    OpenDrawer open;
+    OpenPractice open;
     if (url != null && !url.isBlank()) {
       if (folder != null) {
         throw new BadInput("--data", "and " + DATABASE + " are both given; give one of them");
       }
-      open = new OpenDrawer(Database.server(url.strip()), null);
+      open = new OpenPractice(Database.server(url.strip()), null);
     } else if (folder == null) {
       open = temporary();
     } else {
-      open = new OpenDrawer(Database.file(inside(folder)), null);
+      open = new OpenPractice(Database.file(inside(folder)), null);
     }
     try {
       open.fill(folder, options.demo());
@@ -91,10 +93,10 @@ public final class OpenDrawer implements AutoCloseable {
     }
   }
 
-  private static OpenDrawer temporary() throws BadInput {
+  private static OpenPractice temporary() throws BadInput {
     try {
       Path folder = Files.createTempDirectory("kerfwright");
-      return new OpenDrawer(Database.file(folder.resolve(FILE)), folder);
+      return new OpenPractice(Database.file(folder.resolve(FILE)), folder);
     } catch (IOException refused) {
       throw new BadInput("temporary folder", "no file can be made there; give one by --data");
     }
@@ -140,6 +142,15 @@ public final class OpenDrawer implements AutoCloseable {
 
   public Drafts drafts() {
     return new StoredDrafts(database, Clock.systemUTC());
+  }
+
+  public Settings settings() {
+    return new StoredSettings(database);
+  }
+
+  /** For the storages of the features. */
+  public Database database() {
+    return database;
   }
 
   /** True where nothing is kept beyond the end of the program. */

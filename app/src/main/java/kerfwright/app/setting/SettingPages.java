@@ -1,0 +1,132 @@
+package kerfwright.app.setting;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.SameSite;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.app.words.Language;
+import kerfwright.practice.setting.Person;
+import kerfwright.practice.setting.SettingValues;
+import kerfwright.practice.setting.Settings;
+import kerfwright.practice.setting.StaffRole;
+
+/** Language, figures, look and the people of the practice. */
+public final class SettingPages {
+  private static final String THEME = "theme";
+  private static final Set<String> THEMES = Set.of("auto", "light", "dark");
+  private static final Set<String> MARKS = Set.of("", "point", "comma");
+  private static final Set<String> TEETH = Set.of("fdi", "universal", "palmer");
+  private static final int A_YEAR_S = 31_536_000;
+
+  private final Settings settings;
+  private final Templates templates;
+
+  public SettingPages(Settings settings, Templates templates) {
+    this.settings = settings;
+    this.templates = templates;
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get("/settings", call -> show(call, settings.read(), ""), Role.LOCAL);
+    config.routes.post("/settings/look", this::look, Role.LOCAL);
+    config.routes.post("/settings/person", this::person, Role.LOCAL);
+    config.routes.post("/settings/person/remove", this::removePerson, Role.LOCAL);
+    config.routes.get("/theme.css", SettingPages::theme, Role.LOCAL);
+  }
+
+  private void show(Context call, SettingValues set, String fault) {
+    String theme = Optional.ofNullable(call.cookie(THEME)).filter(THEMES::contains).orElse("auto");
+    templates.html(
+        call,
+        "setting/settings.jte",
+        Map.of(
+            "set", set,
+            "people", Person.all(set),
+            "theme", theme,
+            "fault", fault,
+            "done", call.queryParam("done") != null));
+  }
+
+  private void look(Context call) {
+    Map<String, String> changed = new LinkedHashMap<>();
+    String language = sent(call, "language");
+    if (language.isEmpty() || Language.byId(language).isPresent()) {
+      changed.put("language", language);
+    }
+    String decimal = sent(call, "decimal");
+    if (MARKS.contains(decimal)) {
+      changed.put("decimal", decimal);
+    }
+    String teeth = sent(call, "teeth");
+    if (TEETH.contains(teeth)) {
+      changed.put("teeth", teeth);
+    }
+    String theme = sent(call, THEME);
+    if (THEMES.contains(theme)) {
+      Cookie cookie = new Cookie(THEME, theme, "/", A_YEAR_S);
+      cookie.setHttpOnly(true);
+      cookie.setSameSite(SameSite.STRICT);
+      call.cookie(cookie);
+    }
+    written(call, changed);
+  }
+
+  private void person(Context call) {
+    String initials = sent(call, "initials").toUpperCase(Locale.ROOT);
+    Optional<StaffRole> role = StaffRole.byId(sent(call, "role"));
+    if (!Person.initialsAreSound(initials) || role.isEmpty()) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      show(
+          call,
+          settings.read(),
+          role.isEmpty() ? "setting.role-needed" : "setting.initials-needed");
+      return;
+    }
+    written(call, Map.of(Person.PREFIX + initials, role.get().id()));
+  }
+
+  private void removePerson(Context call) {
+    String initials = sent(call, "initials");
+    if (Person.initialsAreSound(initials)) {
+      written(call, Map.of(Person.PREFIX + initials, ""));
+    } else {
+      call.redirect("/settings", HttpStatus.SEE_OTHER);
+    }
+  }
+
+  private void written(Context call, Map<String, String> changed) {
+    if (settings.write(version(call), changed)) {
+      call.redirect("/settings?done=1", HttpStatus.SEE_OTHER);
+      return;
+    }
+    call.status(HttpStatus.CONFLICT);
+    show(call, settings.read(), "setting.changed-elsewhere");
+  }
+
+  private static int version(Context call) {
+    String version = sent(call, "version");
+    return version.matches("\\d{1,9}") ? Integer.parseInt(version) : -1;
+  }
+
+  private static String sent(Context call, String name) {
+    String value = call.formParam(name);
+    return value == null ? "" : value.strip();
+  }
+
+  /** One rule, so that a device keeps its own look. */
+  private static void theme(Context call) {
+    String theme = Optional.ofNullable(call.cookie(THEME)).filter(THEMES::contains).orElse("auto");
+    call.header("Cache-Control", "private, no-cache");
+    call.contentType("text/css; charset=utf-8")
+        .result(
+            theme.equals("auto") ? "" : "@media screen { :root { color-scheme: " + theme + "; } }");
+  }
+}

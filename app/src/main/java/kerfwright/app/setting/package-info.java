@@ -1,0 +1,5 @@
+/** The page of the practice's settings. */
+@NullMarked
+package kerfwright.app.setting;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,100 @@
+package kerfwright.app.words;
+
+import java.text.Format;
+import java.text.MessageFormat;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Says things to people: texts by key in one language, figures with the decimal mark they use.
+ *
+ * <p>A key is {@code feature.name}; its text stands in {@code <feature>_<language>.properties}.
+ *
+ * @param language the language of all texts
+ * @param decimalComma true where figures are written with a comma
+ */
+public record Say(Language language, boolean decimalComma) {
+  private static final char GAP = '\u00A0';
+  private static final Pattern POINT = Pattern.compile("(?<=\\d)\\.(?=\\d)");
+
+  /** Speaks a language with its own decimal mark. */
+  public static Say in(Language language) {
+    return new Say(language, language.decimalComma());
+  }
+
+  /**
+   * The text of a key with its placeholders filled.
+   *
+   * @throws IllegalStateException where the key is not known
+   */
+  public String at(String key, Object... values) {
+    String pattern = Bundles.text(language, key);
+    if (values.length == 0 && pattern.indexOf('{') < 0 && pattern.indexOf('\'') < 0) {
+      return pattern;
+    }
+    MessageFormat format = new MessageFormat(pattern, language.locale());
+    Format[] own = format.getFormatsByArgumentIndex();
+    Object[] written = values.clone();
+    for (int i = 0; i < written.length; i++) {
+      boolean plain = i >= own.length || own[i] == null;
+      if (plain && written[i] instanceof Number number) {
+        written[i] = whole(number.longValue());
+      }
+    }
+    return format.format(written);
+  }
+
+  /** True where this key has a text. */
+  public boolean has(String key) {
+    return Bundles.has(language, key);
+  }
+
+  /** A whole number, grouped by thousands from 10 000 on. */
+  public String whole(long number) {
+    String digits = Long.toString(Math.abs(number));
+    StringBuilder text = new StringBuilder(digits);
+    if (digits.length() > 4) {
+      for (int i = digits.length() - 3; i > 0; i -= 3) {
+        text.insert(i, GAP);
+      }
+    }
+    return (number < 0 ? "-" : "") + text;
+  }
+
+  /** Figures already written with a decimal point, with the mark people use here. */
+  public String figures(String text) {
+    if (!decimalComma) {
+      return text;
+    }
+    Matcher points = POINT.matcher(text);
+    return points.replaceAll(",");
+  }
+
+  /** A day: 25 Nov 2026. */
+  public String day(LocalDate day) {
+    return DateTimeFormatter.ofPattern(Bundles.text(language, "page.date"), language.locale())
+        .format(day);
+  }
+
+  /** A day of the week with its date. */
+  public String weekday(LocalDate day) {
+    return DateTimeFormatter.ofPattern(Bundles.text(language, "page.weekday"), language.locale())
+        .format(day);
+  }
+
+  /** A time of day to the minute. */
+  public String time(LocalTime time) {
+    return DateTimeFormatter.ofPattern("HH:mm").format(time);
+  }
+
+  /** Day and minute of a moment, where this machine stands. */
+  public String moment(Instant at) {
+    var here = at.atZone(ZoneId.systemDefault());
+    return day(here.toLocalDate()) + ", " + time(here.toLocalTime());
+  }
+}
