@@ -1,22 +1,23 @@
 package kerfwright.app.plan;
 
+import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;
 
 /** The drawings of a plan as SVG text; empty where there is none for it. */
 public interface PlanDrawings {
   /** The tooth cut open: layers and how deep each step goes, to scale. */
-  String section(CutPlan plan);
+  String section(Say say, CutPlan plan);
 
   /** Rise at the pulp wall against time. */
-  String heat(CutPlan plan);
+  String heat(Say say, CutPlan plan);
 
   /** Silhouette of the instrument, to scale. */
-  String instrument(PlannedStep step);
+  String instrument(Say say, PlannedStep step);
 
   /** Direction of rotation and of the stroke. */
-  String stroke(CutPlan plan, PlannedStep step);
+  String stroke(Say say, CutPlan plan, PlannedStep step);
 
   /** Section of the head: blades or grains. */
-  String head(PlannedStep step);
+  String head(Say say, PlannedStep step);
 }

@@ -8,6 +8,7 @@ import kerfwright.app.drawing.HeatChart;
 import kerfwright.app.drawing.InstrumentDrawing;
 import kerfwright.app.drawing.SectionDrawing;
 import kerfwright.app.drawing.StrokeDiagram;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.planner.plan.CutPlan;
@@ -20,12 +21,12 @@ public final class ScaleDrawings implements PlanDrawings {
   private static final long GRAIN_SEED = 1;
 
   @Override
-  public String section(CutPlan plan) {
+  public String section(Say say, CutPlan plan) {
     return plan.steps().isEmpty() ? "" : SectionDrawing.draw("section", plan);
   }
 
   @Override
-  public String heat(CutPlan plan) {
+  public String heat(Say say, CutPlan plan) {
     PulpHeat pulp = plan.pulp();
     if (pulp == null || pulp.curve().timesS().size() < 2) {
       return "";
@@ -63,12 +64,12 @@ public final class ScaleDrawings implements PlanDrawings {
   }
 
   @Override
-  public String instrument(PlannedStep step) {
+  public String instrument(Say say, PlannedStep step) {
     return InstrumentDrawing.full("instrument-" + step.order(), step.instrument().properties());
   }
 
   @Override
-  public String stroke(CutPlan plan, PlannedStep step) {
+  public String stroke(Say say, CutPlan plan, PlannedStep step) {
     StrokeDiagram.Site site =
         plan.cutCase().outline().shape().walled()
             ? StrokeDiagram.Site.OPENING
@@ -77,7 +78,7 @@ public final class ScaleDrawings implements PlanDrawings {
   }
 
   @Override
-  public String head(PlannedStep step) {
+  public String head(Say say, PlannedStep step) {
     InstrumentProperties what = step.instrument().properties();
     Integer blades = what.blades();
     GritClass grit = what.grit();

@@ -12,7 +12,7 @@ public final class PlanCard {
 
   /** The card as a PDF document. */
   public static byte[] pdf(Say say, CutPlan plan, PlanDrawings drawings) {
-    String section = Paper.drawing(drawings.section(plan));
+    String section = Paper.drawing(drawings.section(say, plan));
     return Paper.pdf(Templates.render(say, "card.jte", Map.of("plan", plan, "section", section)));
   }
 }
