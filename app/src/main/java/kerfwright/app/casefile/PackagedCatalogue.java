@@ -1,8 +1,6 @@
 package kerfwright.app.casefile;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.catalogue.handpiece.Handpieces;
@@ -38,11 +36,7 @@ public final class PackagedCatalogue implements CaseCatalogue {
 
   @Override
   public Optional<Tooth> tooth(String notation, String text) {
-    ToothSystem system =
-        Arrays.stream(ToothSystem.values())
-            .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(notation))
-            .findFirst()
-            .orElseThrow();
+    ToothSystem system = ToothSystem.byId(notation).orElseThrow();
     try {
       return Optional.of(ToothNotation.parse(text, system));
     } catch (IllegalArgumentException none) {

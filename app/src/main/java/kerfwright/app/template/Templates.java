@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.Map;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
+import kerfwright.catalogue.tooth.ToothSystem;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 
@@ -39,9 +40,10 @@ public final class Templates {
         set.find("language")
             .flatMap(Language::byId)
             .orElseGet(() -> Language.preferred(accepted == null ? "" : accepted));
-    return set.find("decimal")
-        .map(mark -> new Say(language, mark.equals("comma")))
-        .orElseGet(() -> Say.in(language));
+    Say usual = Say.in(language);
+    boolean comma = set.find("decimal").map("comma"::equals).orElse(usual.decimalComma());
+    ToothSystem teeth = set.find("teeth").flatMap(ToothSystem::byId).orElse(usual.teeth());
+    return new Say(language, comma, teeth);
   }
 
   /** Fills a template that is no page: print, labels. */

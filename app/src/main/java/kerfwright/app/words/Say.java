@@ -9,6 +9,9 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.catalogue.tooth.ToothNotation;
+import kerfwright.catalogue.tooth.ToothSystem;
 
 /**
  * Says things to people: texts by key in one language, figures with the decimal mark they use.
@@ -17,14 +20,15 @@ import java.util.regex.Pattern;
  *
  * @param language the language of all texts
  * @param decimalComma true where figures are written with a comma
+ * @param teeth how teeth are named
  */
-public record Say(Language language, boolean decimalComma) {
+public record Say(Language language, boolean decimalComma, ToothSystem teeth) {
   private static final char GAP = '\u00A0';
   private static final Pattern POINT = Pattern.compile("(?<=\\d)\\.(?=\\d)");
 
-  /** Speaks a language with its own decimal mark. */
+  /** Speaks a language with its own decimal mark; teeth by FDI. */
   public static Say in(Language language) {
-    return new Say(language, language.decimalComma());
+    return new Say(language, language.decimalComma(), ToothSystem.FDI);
   }
 
   /**
@@ -73,6 +77,11 @@ public record Say(Language language, boolean decimalComma) {
     }
     Matcher points = POINT.matcher(text);
     return points.replaceAll(",");
+  }
+
+  /** A tooth as it is named here. */
+  public String tooth(Tooth tooth) {
+    return ToothNotation.write(tooth, teeth);
   }
 
   /** A day: 25 Nov 2026. */

@@ -1,0 +1,165 @@
+package kerfwright.app.words;
+
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import kerfwright.catalogue.handpiece.Handpiece;
+import kerfwright.catalogue.instrument.GritClass;
+import kerfwright.catalogue.instrument.InstrumentKind;
+import kerfwright.catalogue.instrument.InstrumentShape;
+import kerfwright.catalogue.instrument.ShankType;
+import kerfwright.catalogue.instrument.ShapeFamily;
+import kerfwright.catalogue.instrument.Shapes;
+import kerfwright.catalogue.material.Material;
+import kerfwright.planner.casework.Outline;
+import kerfwright.planner.casework.Procedure;
+import kerfwright.planner.casework.PulpState;
+import kerfwright.planner.plan.Purpose;
+import kerfwright.planner.plan.Stroke;
+import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.quantity.Basis;
+import kerfwright.quantity.Finding;
+
+/** What things of the catalogue, the planner and the drawer are called, by their ids. */
+public final class Labels {
+  private static final Map<String, String> SHAPE_BY_NAME = shapesByName();
+
+  private Labels() {}
+
+  public static String material(Say say, Material material) {
+    return material(say, material.id());
+  }
+
+  public static String material(Say say, String materialId) {
+    return say.at("label.material-" + materialId);
+  }
+
+  /** The material as it stands within a sentence. */
+  public static String materialWithin(Say say, String materialId) {
+    return within(say, material(say, materialId));
+  }
+
+  public static String restoration(Say say, String restorationId) {
+    return say.at("label.restoration-" + restorationId);
+  }
+
+  public static String kind(Say say, InstrumentKind kind) {
+    return say.at("label.kind-" + kind.id());
+  }
+
+  public static String shape(Say say, InstrumentShape shape) {
+    return shape(say, shape.name());
+  }
+
+  public static String shape(Say say, ShapeFamily family) {
+    return say.at("label.shape-" + family.id());
+  }
+
+  /** A shape by the catalogue's name of it; a name the catalogue does not have stays as it is. */
+  public static String shape(Say say, String shapeName) {
+    String id = SHAPE_BY_NAME.get(shapeName);
+    return id == null ? shapeName : say.at("label.shape-" + id);
+  }
+
+  public static String grit(Say say, GritClass grit) {
+    return say.at("label.grit-" + grit.id());
+  }
+
+  public static String ring(Say say, GritClass grit) {
+    return ring(say, grit.ring());
+  }
+
+  /** A ring colour by its English word or words. */
+  public static String ring(Say say, String colour) {
+    return say.at("label.ring-" + slug(colour));
+  }
+
+  public static String shank(Say say, ShankType shank) {
+    return say.at("label.shank-" + slug(shank.name()));
+  }
+
+  public static String handpiece(Say say, Handpiece handpiece) {
+    return say.at("label.handpiece-" + handpiece.id());
+  }
+
+  public static String stroke(Say say, Stroke stroke) {
+    return say.at("label.stroke-" + stroke.id());
+  }
+
+  public static String procedure(Say say, Procedure procedure) {
+    return say.at("label.procedure-" + procedure.id());
+  }
+
+  /** The procedure as it stands within a sentence. */
+  public static String procedureWithin(Say say, Procedure procedure) {
+    return within(say, procedure(say, procedure));
+  }
+
+  public static String pulp(Say say, PulpState pulp) {
+    return say.at("label.pulp-" + pulp.id());
+  }
+
+  public static String purpose(Say say, Purpose purpose) {
+    return say.at("label.purpose-" + purpose.id());
+  }
+
+  public static String outline(Say say, Outline.Shape shape) {
+    return say.at("label.outline-" + shape.id());
+  }
+
+  /** The system teeth are named in here. */
+  public static String teeth(Say say) {
+    return say.at("label.teeth-" + say.teeth().id());
+  }
+
+  public static String state(Say say, InstrumentState state) {
+    return say.at("label.state-" + state.id());
+  }
+
+  /** How sure a fact is, in a word or two. */
+  public static String basis(Say say, Basis basis) {
+    return say.at("label.basis-" + slug(basis.name()));
+  }
+
+  /** How sure a fact is, so that a stranger understands it. */
+  public static String basisMeaning(Say say, Basis basis) {
+    return say.at("label.meaning-" + slug(basis.name()));
+  }
+
+  public static String severity(Say say, Finding finding) {
+    return say.at("label.severity-" + finding.severity().label());
+  }
+
+  /** A label with a capital at the beginning, as a list or a heading begins. */
+  public static String first(String label) {
+    return label.isEmpty()
+        ? label
+        : label.substring(0, 1).toUpperCase(Locale.ROOT) + label.substring(1);
+  }
+
+  /**
+   * A label as it stands within a sentence: English labels begin small there, save abbreviations;
+   * German ones are nouns and stay as they are.
+   */
+  private static String within(Say say, String label) {
+    boolean word = label.length() > 1 && Character.isLowerCase(label.charAt(1));
+    return word && say.language() == Language.ENGLISH
+        ? Character.toLowerCase(label.charAt(0)) + label.substring(1)
+        : label;
+  }
+
+  private static String slug(String words) {
+    return words.toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-');
+  }
+
+  private static Map<String, String> shapesByName() {
+    Map<String, String> ids = new HashMap<>();
+    for (InstrumentShape shape : Shapes.all()) {
+      ids.put(shape.name(), shape.code());
+    }
+    for (ShapeFamily family : ShapeFamily.values()) {
+      ids.put(family.label(), family.id());
+    }
+    return Map.copyOf(ids);
+  }
+}
