@@ -15,6 +15,7 @@ final class Assets {
   private static final Map<String, Asset> KNOWN =
       Map.of(
           "page.css", new Asset(OWN + "page.css", "text/css; charset=utf-8"),
+          "today.css", new Asset(OWN + "today.css", "text/css; charset=utf-8"),
           "page.js", new Asset(OWN + "page.js", "text/javascript; charset=utf-8"),
           "icon.svg", new Asset(OWN + "icon.svg", "image/svg+xml"),
           "htmx.js",

@@ -13,20 +13,27 @@ import kerfwright.app.template.Templates;
 import kerfwright.catalogue.stack.UsualStack;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.planner.casework.Procedure;
+import kerfwright.practice.setting.CaseSetting;
+import kerfwright.practice.setting.Settings;
 
 /** The form of a new case; it works by plain links and buttons, script only makes it quicker. */
 final class CasePages {
   private final Wiring wiring;
+  private final Settings settings;
   private final Templates templates;
 
-  CasePages(Wiring wiring, Templates templates) {
+  CasePages(Wiring wiring, Settings settings, Templates templates) {
     this.wiring = wiring;
+    this.settings = settings;
     this.templates = templates;
   }
 
   void form(Context call) {
     Map<String, List<String>> sent = call.queryParamMap();
-    CaseForm form = sent.isEmpty() ? FilledForm.fresh(wiring.cases()) : CaseForm.of(sent);
+    CaseForm form =
+        sent.isEmpty()
+            ? FilledForm.fresh(wiring.cases(), CaseSetting.of(settings.read()))
+            : CaseForm.of(sent);
     List<Fault> faults = new ArrayList<>();
     CaseForm changed = changed(form, faults);
     if (call.header("HX-Request") != null) {

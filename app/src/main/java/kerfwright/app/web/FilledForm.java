@@ -13,6 +13,7 @@ import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Outline;
+import kerfwright.practice.setting.CaseSetting;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
 
@@ -20,13 +21,17 @@ import kerfwright.quantity.Range;
 final class FilledForm {
   private FilledForm() {}
 
-  /** A fresh form: every handpiece at hand, the water most guidance asks for, nothing else. */
-  static CaseForm fresh(CaseCatalogue catalogue) {
+  /** A fresh form: what the practice has set, else every handpiece and the water guidance asks. */
+  static CaseForm fresh(CaseCatalogue catalogue, CaseSetting set) {
     Map<String, List<String>> values = new LinkedHashMap<>();
     values.put("pulp", List.of("vital"));
     values.put("outline_shape", List.of("ellipse"));
-    values.put("coolant_ml_per_min", List.of("50"));
-    values.put("handpieces", catalogue.handpieces().stream().map(Handpiece::id).toList());
+    values.put(
+        "coolant_ml_per_min",
+        List.of(set.coolantMlPerMin().isEmpty() ? "50" : set.coolantMlPerMin()));
+    List<String> all = catalogue.handpieces().stream().map(Handpiece::id).toList();
+    List<String> own = set.handpieces().stream().filter(all::contains).toList();
+    values.put("handpieces", own.isEmpty() ? all : own);
     return CaseForm.of(values);
   }
 

@@ -4,6 +4,7 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.Wiring;
@@ -14,6 +15,9 @@ import kerfwright.app.security.Gate;
 import kerfwright.app.security.Role;
 import kerfwright.app.setting.SettingPages;
 import kerfwright.app.template.Templates;
+import kerfwright.app.today.CaseLink;
+import kerfwright.app.today.DrawerMatters;
+import kerfwright.app.today.TodayPages;
 import kerfwright.planner.casework.CutCase;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -24,7 +28,7 @@ public final class WebServer {
 
   private final Templates templates;
   private final Assets assets = new Assets();
-  private final StartPages start;
+  private final TodayPages today;
   private final CasePages cases;
   private final PlanPages plans;
   private final ReferencePages reference;
@@ -36,8 +40,21 @@ public final class WebServer {
   private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
     PlanDesk desk = new PlanDesk(wiring, open.desk().drawer());
     this.templates = new Templates(open.settings());
-    this.start = new StartPages(desk, templates, examples, demo);
-    this.cases = new CasePages(wiring, templates);
+    this.today =
+        new TodayPages(
+            new TodayPages.Parts(
+                open.desk().drawer(),
+                open.settings(),
+                wiring.cases().handpieces(),
+                examples.stream()
+                    .map(one -> new CaseLink(one, FilledForm.of(one).query()))
+                    .toList(),
+                demo,
+                say -> List.of(),
+                List.of(new DrawerMatters(open.desk().drawer()))),
+            templates,
+            Clock.systemDefaultZone());
+    this.cases = new CasePages(wiring, open.settings(), templates);
     this.plans = new PlanPages(desk, cases, templates, wiring.drawings());
     this.reference = new ReferencePages(desk, templates);
     this.drawer = new DrawerPages(open.desk(), templates, demo);
@@ -62,7 +79,7 @@ public final class WebServer {
   }
 
   private void routes(JavalinConfig config) {
-    config.routes.get("/", start::start, Role.LOCAL);
+    today.routes(config);
     config.routes.get("/case", cases::form, Role.LOCAL);
     config.routes.get("/plan", plans::page, Role.LOCAL);
     config.routes.get("/plan/preview", plans::preview, Role.LOCAL);

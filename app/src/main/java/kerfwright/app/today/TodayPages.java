@@ -1,0 +1,188 @@
+package kerfwright.app.today;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
+import kerfwright.catalogue.handpiece.Handpiece;
+import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.setting.CaseSetting;
+import kerfwright.practice.setting.Person;
+import kerfwright.practice.setting.SettingValues;
+import kerfwright.practice.setting.Settings;
+import kerfwright.practice.setting.StaffRole;
+import kerfwright.practice.setting.SteriliserSetting;
+
+/** What is next, what is missing, what needs attention. */
+public final class TodayPages {
+  private final Parts parts;
+  private final Templates templates;
+  private final Clock clock;
+
+  /**
+   * What the page shows besides itself.
+   *
+   * @param drawer the stock
+   * @param settings what is set, for the first start
+   * @param handpieces those that can be chosen
+   * @param examples cases of the demo practice
+   * @param demo true for the demo practice, which is asked nothing
+   * @param visits the next appointments
+   * @param matters who may have something to say
+   */
+  public record Parts(
+      Drawer drawer,
+      Settings settings,
+      List<Handpiece> handpieces,
+      List<CaseLink> examples,
+      boolean demo,
+      NextVisits visits,
+      List<Matters> matters) {}
+
+  public TodayPages(Parts parts, Templates templates, Clock clock) {
+    this.parts = parts;
+    this.templates = templates;
+    this.clock = clock;
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get("/", call -> show(call, ""), Role.LOCAL);
+    config.routes.post("/start/language", this::language, Role.LOCAL);
+    config.routes.post("/start/handpieces", this::handpieces, Role.LOCAL);
+    config.routes.post("/start/people", this::people, Role.LOCAL);
+    config.routes.post("/start/sterilisers", this::sterilisers, Role.LOCAL);
+    config.routes.post("/start/put-aside", this::putAside, Role.LOCAL);
+  }
+
+  private void show(Context call, String fault) {
+    Say say = templates.say(call);
+    SettingValues set = parts.settings().read();
+    Optional<FirstStart.Question> question =
+        parts.demo() ? Optional.empty() : FirstStart.next(set, parts.drawer());
+    List<Matter> matters = new ArrayList<>();
+    parts.matters().forEach(one -> matters.addAll(one.today(say)));
+    matters.sort(Comparator.comparing(Matter::urgent).reversed());
+    Map<InstrumentState, Integer> pieces = parts.drawer().pieces();
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("day", LocalDate.now(clock));
+    values.put("visits", parts.visits().next(say));
+    values.put("matters", matters);
+    values.put("examples", parts.examples());
+    values.put("demo", parts.demo());
+    values.put("instruments", pieces.values().stream().mapToInt(Integer::intValue).sum());
+    values.put("clean", pieces.getOrDefault(InstrumentState.CLEAN, 0));
+    values.put("question", question.map(FirstStart.Question::id).orElse(""));
+    values.put("number", question.map(FirstStart.Question::number).orElse(0));
+    values.put("set", set);
+    values.put("handpieces", parts.handpieces());
+    values.put("fault", fault);
+    templates.html(call, "today/today.jte", values);
+  }
+
+  private void language(Context call) {
+    String language = sent(call, "language");
+    String teeth = sent(call, "teeth");
+    if (Language.byId(language).isEmpty()) {
+      refuse(call, "today.choose-language");
+      return;
+    }
+    Map<String, String> changed = new LinkedHashMap<>();
+    changed.put("language", language);
+    if (List.of("fdi", "universal", "palmer").contains(teeth)) {
+      changed.put("teeth", teeth);
+    }
+    written(call, changed);
+  }
+
+  private void handpieces(Context call) {
+    List<String> known = parts.handpieces().stream().map(Handpiece::id).toList();
+    List<String> chosen = call.formParams("handpieces").stream().filter(known::contains).toList();
+    String water = sent(call, "water").replace(',', '.');
+    if (chosen.isEmpty()) {
+      refuse(call, "today.choose-handpiece");
+      return;
+    }
+    if (!water.isEmpty() && !water.matches("\\d{1,3}(\\.\\d{1,2})?")) {
+      refuse(call, "today.water-needed");
+      return;
+    }
+    Map<String, String> changed = new LinkedHashMap<>();
+    changed.put(CaseSetting.HANDPIECES, String.join(" ", chosen));
+    changed.put(CaseSetting.COOLANT, water);
+    written(call, changed);
+  }
+
+  private void people(Context call) {
+    String initials = sent(call, "initials").toUpperCase(java.util.Locale.ROOT);
+    Optional<StaffRole> role = StaffRole.byId(sent(call, "role"));
+    if (!Person.initialsAreSound(initials) || role.isEmpty()) {
+      refuse(call, "setting.initials-needed");
+      return;
+    }
+    written(call, Map.of(Person.PREFIX + initials, role.get().id()));
+  }
+
+  private void sterilisers(Context call) {
+    Map<String, String> changed = new LinkedHashMap<>();
+    for (String name :
+        List.of(
+            SteriliserSetting.COUNT,
+            SteriliserSetting.POUCHES,
+            SteriliserSetting.CLEANING,
+            SteriliserSetting.LOAD)) {
+      String value = sent(call, name);
+      if (!value.matches("[1-9]\\d{0,2}")) {
+        refuse(call, "today.whole-number-needed");
+        return;
+      }
+      changed.put(name, value);
+    }
+    written(call, changed);
+  }
+
+  private void putAside(Context call) {
+    SettingValues set = parts.settings().read();
+    String question = sent(call, "question");
+    if (java.util.Arrays.stream(FirstStart.Question.values())
+        .noneMatch(one -> one.id().equals(question))) {
+      call.redirect("/", HttpStatus.SEE_OTHER);
+      return;
+    }
+    String aside = (set.text(FirstStart.PUT_ASIDE, "") + " " + question).strip();
+    written(call, Map.of(FirstStart.PUT_ASIDE, aside));
+  }
+
+  /** An answer adds to what is set; that somebody else answered first does no harm. */
+  private void written(Context call, Map<String, String> changed) {
+    for (int attempt = 0; attempt < 3; attempt++) {
+      if (parts.settings().write(parts.settings().read().version(), changed)) {
+        call.redirect("/", HttpStatus.SEE_OTHER);
+        return;
+      }
+    }
+    call.status(HttpStatus.CONFLICT);
+    show(call, "setting.changed-elsewhere");
+  }
+
+  private void refuse(Context call, String fault) {
+    call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+    show(call, fault);
+  }
+
+  private static String sent(Context call, String name) {
+    String value = call.formParam(name);
+    return value == null ? "" : value.strip();
+  }
+}
