@@ -33,6 +33,7 @@ import kerfwright.planner.sequence.TimedCut;
 import kerfwright.planner.uncertainty.SampledPlan;
 import kerfwright.planner.uncertainty.Sampler;
 import kerfwright.quantity.Finding;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Plans a cut: case and drawer in, {@link CutPlan} out. The same input and seed give the same plan.
@@ -46,11 +47,14 @@ public final class Planner {
   private final Segments segments;
   private final CandidateSearch search;
   private final Refusals refusals;
+  private final Settled settled;
   private final Map<Segment, List<Candidate>> others = new HashMap<>();
+  private @Nullable CoolSequence cool;
 
-  private Planner(CutCase cutCase, DrawerSnapshot drawer, PlanOptions options) {
+  private Planner(CutCase cutCase, DrawerSnapshot drawer, PlanOptions options, Settled settled) {
     this.cutCase = cutCase;
     this.options = options;
+    this.settled = settled;
     this.segments = Segments.of(cutCase);
     this.search =
         new CandidateSearch(cutCase, drawer.instruments(), segments.depthM(), Vetoes.all());
@@ -59,39 +63,85 @@ public final class Planner {
 
   /** Plans a case with the drawer as it stands. */
   public static CutPlan plan(CutCase cutCase, DrawerSnapshot drawer, PlanOptions options) {
-    return new Planner(cutCase, drawer, options).run();
+    return plan(cutCase, drawer, options, Settled.NOTHING);
+  }
+
+  /** Plans what remains of a case: the settled steps stand as they are, the rest is chosen. */
+  public static CutPlan plan(
+      CutCase cutCase, DrawerSnapshot drawer, PlanOptions options, Settled settled) {
+    return new Planner(cutCase, drawer, options, settled).run();
+  }
+
+  /** A plan that stays open to questions; empty where the case is refused. */
+  public static Optional<WhatIf> whatIf(
+      CutCase cutCase, DrawerSnapshot drawer, PlanOptions options) {
+    Planner planner = new Planner(cutCase, drawer, options, Settled.NOTHING);
+    CoolSequence cool = planner.refusalOrNull() == null ? planner.cool : null;
+    return cool == null
+        ? Optional.empty()
+        : Optional.of(
+            new WhatIf(cutCase, planner.segments.depthM(), cool, planner.others, options));
   }
 
   private CutPlan run() {
+    Finding refusal = refusalOrNull();
+    CoolSequence found = cool;
+    return refusal != null || found == null
+        ? refused(java.util.Objects.requireNonNull(refusal))
+        : assemble(found);
+  }
+
+  /** Searches the sequence and cools it. */
+  private @Nullable Finding refusalOrNull() {
     findings.addAll(PlanNotes.filledIn(cutCase, segments));
     if (segments.cuts().isEmpty()) {
-      return refused(
-          Finding.refuse(
-              "nothing-to-cut",
-              "Nothing is left to cut: what must be kept reaches the surface. Check keep and layers."));
+      return Finding.refuse(
+          "nothing-to-cut",
+          "Nothing is left to cut: what must be kept reaches the surface. Check keep and layers.");
     }
     Optional<Finding> tooDeep = PulpDistance.refusal(cutCase, segments);
     if (tooDeep.isPresent()) {
-      return refused(tooDeep.get());
+      return tooDeep.get();
     }
     List<Found> stretches = new ArrayList<>();
     for (Segment segment : segments.cuts()) {
-      Found found = search.on(segment);
+      Found found = settle(search.on(segment), stretches.size());
       if (found.candidates().isEmpty()) {
-        return refused(refusals.of(found));
+        return refusals.of(found);
       }
       stretches.add(found);
       others.put(segment, found.candidates());
     }
-    return plan(chosen(stretches));
+    return coolOrNull(chosen(stretches));
+  }
+
+  /** Leaves what is settled for a stretch; after the settled ones, all but what is out. */
+  private Found settle(Found found, int index) {
+    Settled.Taken taken = settled.at(index).orElse(null);
+    List<Candidate> left =
+        found.candidates().stream()
+            .filter(c -> taken != null ? is(c, taken) : !settled.out().contains(c.id()))
+            .toList();
+    return new Found(found.segment(), left, found.out());
+  }
+
+  static boolean is(Candidate c, Settled.Taken taken) {
+    return c.id().equals(taken.instrument()) && c.handpiece().id().equals(taken.handpiece());
   }
 
   private List<TimedCut> chosen(List<Found> stretches) {
-    Finishing finishing = Finishing.of(cutCase, segments, search);
+    Finishing finishing = Finishing.of(cutCase, segments, search, settled.out());
     List<Candidate> path =
         new ArrayList<>(ShortestSequence.of(stretches, finishing::wallsS, finishing::afterwardsS));
     Candidate last = path.get(path.size() - 1);
     finishing.outOfReach(last).ifPresent(findings::add);
+    for (Settled.Taken taken : settled.from(path.size())) {
+      Optional<Candidate> pass = finishing.pass(last, c -> is(c, taken));
+      if (pass.isPresent()) {
+        last = pass.get();
+        path.add(last);
+      }
+    }
     path.addAll(finishing.after(last));
     others.putAll(finishing.rivals());
     double flow = cutCase.coolant().millilitresPerMinute();
@@ -102,24 +152,24 @@ public final class Planner {
     return sequence;
   }
 
-  private CutPlan plan(List<TimedCut> planned) {
+  private @Nullable Finding coolOrNull(List<TimedCut> planned) {
     PulpWall wall = SequenceHeat.wall(cutCase);
     Remedies remedies = new Remedies(wall, HeatInputs.TYPICAL, search);
     boolean protects = cutCase.pulp().protectsPulp();
-    CoolSequence cool = CoolSequence.of(wall, remedies, planned, protects);
+    CoolSequence found = CoolSequence.of(wall, remedies, planned, protects);
     PlanNotes.remedies(remedies.taken()).ifPresent(findings::add);
-    if (protects && cool.shown().peakK() >= WallHistory.LIMIT_K) {
-      return refused(PlanNotes.tooHot(cool, remedies));
+    if (protects && found.shown().peakK() >= WallHistory.LIMIT_K) {
+      return PlanNotes.tooHot(found, remedies);
     }
-    List<TimedCut> sequence = cool.sequence();
-    WallHistory shown = cool.shown();
+    cool = found;
+    return null;
+  }
+
+  private CutPlan assemble(CoolSequence found) {
+    List<TimedCut> sequence = found.sequence();
     double lasts = CoolSequence.lastsS(sequence);
     SampledPlan sampled =
         new Sampler(cutCase, sequence, options.samples(), lasts).run(options.seed());
-    return assemble(sequence, shown, sampled);
-  }
-
-  private CutPlan assemble(List<TimedCut> sequence, WallHistory shown, SampledPlan sampled) {
     Explanation explanation = new Explanation(new RuleContext(cutCase));
     List<PlannedStep> steps = new ArrayList<>();
     List<RunnerUp> runnersUp = new ArrayList<>();
@@ -132,7 +182,8 @@ public final class Planner {
       explanation.runnerUp(i + 1, c, rivals, before, next).ifPresent(runnersUp::add);
       refusals.farBehind(i + 1, c, FAR_BEHIND).ifPresent(this::addOnce);
     }
-    PulpHeat pulp = PulpResult.of(shown, sampled, PulpDistance.leftM(cutCase, segments) * 1e3);
+    PulpHeat pulp =
+        PulpResult.of(found.shown(), sampled, PulpDistance.leftM(cutCase, segments) * 1e3);
     findings.addAll(PlanNotes.warnings(cutCase, pulp));
     return new CutPlan(
         cutCase,

@@ -164,6 +164,44 @@ public final class CandidateSearch {
     };
   }
 
+  /** One instrument at one operating point, with every limit and veto looked at again. */
+  public Tried tried(
+      DrawerInstrument drawer,
+      Handpiece handpiece,
+      Segment segment,
+      double setRpm,
+      double loadN,
+      Stroke stroke) {
+    Exclusion always = excludedAlways.get(drawer.id());
+    if (always != null) {
+      return Tried.not(always);
+    }
+    Instrument instrument =
+        instruments.stream().filter(i -> i.drawer().equals(drawer)).findFirst().orElse(null);
+    if (instrument == null || !HardLimits.fits(instrument, handpiece)) {
+      return Tried.not(new Exclusion("no-handpiece", "does not fit the handpiece"));
+    }
+    double highest = HardLimits.highestRpm(instrument, handpiece);
+    if (setRpm > highest * (1 + 1e-9)) {
+      return Tried.not(
+          new Exclusion(
+              "too-fast",
+              String.format(
+                  java.util.Locale.ROOT, "may turn at no more than %.0f rpm here", highest)));
+    }
+    Exclusion wrong = wrongFor(instrument, segment, segment.material().typical());
+    if (wrong != null) {
+      return Tried.not(wrong);
+    }
+    Trial trial = trials.at(instrument, handpiece, segment, setRpm, loadN, stroke);
+    return new Tried(trial.candidate(), trial.exclusion());
+  }
+
+  /** The highest speed one of the candidates may be set to. */
+  public static double highestRpm(Candidate c) {
+    return HardLimits.highestRpm(c.instrument(), c.handpiece());
+  }
+
   /** A candidate at another speed or load, or null where a limit forbids it. */
   public @Nullable Candidate again(Candidate old, double setRpm, double loadN) {
     return trials

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import kerfwright.catalogue.material.Material;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.FinishGoal;
@@ -20,6 +23,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Finishing and polishing of what a case leaves, where a roughness is wanted. */
 public final class Finishing {
+  private static final double THINNEST_M = 1e-6;
+
   private final CutCase cutCase;
   private final Segments segments;
   private final CandidateSearch search;
@@ -27,16 +32,20 @@ public final class Finishing {
   private @Nullable FinishChain chain;
   private final Map<Segment, List<Candidate>> rivals = new HashMap<>();
 
-  private Finishing(CutCase cutCase, Segments segments, CandidateSearch search) {
+  private final Set<String> out;
+
+  private Finishing(CutCase cutCase, Segments segments, CandidateSearch search, Set<String> out) {
+    this.out = out;
     this.cutCase = cutCase;
     this.segments = segments;
     this.search = search;
     this.goal = FinishGoal.of(cutCase);
   }
 
-  /** Works out what can finish the surface of a case. */
-  public static Finishing of(CutCase cutCase, Segments segments, CandidateSearch search) {
-    Finishing finishing = new Finishing(cutCase, segments, search);
+  /** Works out what can finish the surface of a case; instruments by id may be left out. */
+  public static Finishing of(
+      CutCase cutCase, Segments segments, CandidateSearch search, Set<String> out) {
+    Finishing finishing = new Finishing(cutCase, segments, search, out);
     if (finishing.goal != null) {
       finishing.chain = new FinishChain(finishing.finishers(), finishing.goal.metres());
     }
@@ -80,6 +89,17 @@ public final class Finishing {
     return chain == null ? List.of() : chain.after(last).stream().map(this::deepened).toList();
   }
 
+  /** A pass that follows a candidate with an instrument somebody chose. */
+  public Optional<Candidate> pass(Candidate last, Predicate<Candidate> wanted) {
+    return Stream.of(Purpose.FINISH, Purpose.POLISH)
+        .map(purpose -> finishSegment(purpose, Math.max(THINNEST_M, last.damageM())))
+        .flatMap(
+            real ->
+                rivals.computeIfAbsent(real, s -> search.on(s).candidates()).stream()
+                    .filter(wanted))
+        .findFirst();
+  }
+
   /** The candidates each pass was chosen from. */
   public Map<Segment, List<Candidate>> rivals() {
     return Map.copyOf(rivals);
@@ -89,7 +109,9 @@ public final class Finishing {
   private List<Candidate> finishers() {
     List<Candidate> all = new ArrayList<>();
     for (Purpose purpose : List.of(Purpose.FINISH, Purpose.POLISH)) {
-      all.addAll(search.on(finishSegment(purpose, FinishChain.PASS_M)).candidates());
+      search.on(finishSegment(purpose, FinishChain.PASS_M)).candidates().stream()
+          .filter(c -> !out.contains(c.id()))
+          .forEach(all::add);
     }
     return all;
   }

@@ -1,0 +1,206 @@
+package kerfwright.planner;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.DrawerInstrument;
+import kerfwright.planner.choice.Candidate;
+import kerfwright.planner.choice.Exclusion;
+import kerfwright.planner.choice.Segment;
+import kerfwright.planner.heat.CoolSequence;
+import kerfwright.planner.heat.HeatInputs;
+import kerfwright.planner.heat.PulpWall;
+import kerfwright.planner.heat.SequenceHeat;
+import kerfwright.planner.heat.WallHistory;
+import kerfwright.planner.plan.Estimate;
+import kerfwright.planner.rule.Vetoes;
+import kerfwright.planner.sequence.CandidateSearch;
+import kerfwright.planner.sequence.TimedCut;
+import kerfwright.planner.sequence.Tried;
+import kerfwright.planner.uncertainty.SampledPlan;
+import kerfwright.planner.uncertainty.Sampler;
+import kerfwright.quantity.FlowRate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A planned sequence that answers what one change would do to it. The rest of the sequence stays as
+ * planned, finishing passes with the depth they were planned for; limits and vetoes are looked at
+ * again for every step, and the heat of the whole. The heat is the quick column's, moved by what
+ * the column lies off the axisymmetric result for the plan itself.
+ */
+public final class WhatIf {
+  private static final double EVERY_S = 0.5;
+
+  private final CutCase cutCase;
+  private final double depthM;
+  private final List<TimedCut> sequence;
+  private final Map<Segment, List<Candidate>> others;
+  private final PlanOptions options;
+  private final double shownPeakK;
+  private final double quickPeakK;
+  private final SampledPlan before;
+
+  WhatIf(
+      CutCase cutCase,
+      double depthM,
+      CoolSequence cool,
+      Map<Segment, List<Candidate>> others,
+      PlanOptions options) {
+    this.cutCase = cutCase;
+    this.depthM = depthM;
+    this.sequence = cool.sequence();
+    this.others = Map.copyOf(others);
+    this.options = options;
+    this.shownPeakK = cool.shown().peakK();
+    this.quickPeakK = quickPeakK(cutCase, sequence);
+    this.before = sampled(cutCase, sequence);
+  }
+
+  public int steps() {
+    return sequence.size();
+  }
+
+  /** What a step does as planned. */
+  public Candidate planned(int step) {
+    return sequence.get(step - 1).candidate();
+  }
+
+  /** The highest speed a step's instrument may be set to. */
+  public double highestRpm(int step) {
+    return CandidateSearch.highestRpm(planned(step));
+  }
+
+  /** Every allowed instrument for a step in its cheapest handpiece, cheapest first. */
+  public List<Candidate> choices(int step) {
+    Map<String, Candidate> byId = new LinkedHashMap<>();
+    others.getOrDefault(planned(step).segment(), List.of()).stream()
+        .sorted(Comparator.comparingDouble(Candidate::costS).thenComparing(Candidate::id))
+        .forEach(c -> byId.putIfAbsent(c.id(), c));
+    return List.copyOf(byId.values());
+  }
+
+  /** What a change would do. */
+  public Varied ask(Variation change) {
+    Varied.Figures was = figures(change.step(), sequence, before);
+    CutCase asked = change.waterMlPerMin() == null ? cutCase : wet(change.waterMlPerMin());
+    List<TimedCut> changed = new ArrayList<>();
+    List<DrawerInstrument> drawer = new ArrayList<>();
+    List<Candidate> wanted = new ArrayList<>();
+    for (int i = 0; i < sequence.size(); i++) {
+      Candidate c = wanted(change, i + 1);
+      if (c == null) {
+        return new Varied(was, null, notAllowed(change), i + 1);
+      }
+      wanted.add(c);
+      drawer.add(worn(c, change, i + 1));
+    }
+    CandidateSearch search = new CandidateSearch(asked, distinct(drawer), depthM, Vetoes.all());
+    for (int i = 0; i < sequence.size(); i++) {
+      Candidate c = wanted.get(i);
+      boolean here = i + 1 == change.step();
+      double rpm = here && change.setRpm() != null ? change.setRpm() : c.setRpm();
+      double load = here && change.loadN() != null ? change.loadN() : c.loadN();
+      Tried tried = search.tried(drawer.get(i), c.handpiece(), c.segment(), rpm, load, c.stroke());
+      Candidate done = tried.candidate();
+      if (done == null) {
+        return new Varied(was, null, tried.exclusion(), i + 1);
+      }
+      changed.add(new TimedCut(done, sequence.get(i).pace()));
+    }
+    double peak = quickPeakK(asked, changed) + shownPeakK - quickPeakK;
+    if (cutCase.pulp().protectsPulp() && peak >= WallHistory.LIMIT_K) {
+      return new Varied(was, null, tooHot(peak), 0);
+    }
+    return new Varied(was, figures(change.step(), changed, sampled(asked, changed)), null, 0);
+  }
+
+  private @Nullable Candidate wanted(Variation change, int step) {
+    Candidate planned = planned(step);
+    String other = change.instrument();
+    if (step != change.step() || other == null || other.equals(planned.id())) {
+      return planned;
+    }
+    Optional<Candidate> chosen =
+        choices(step).stream().filter(c -> c.id().equals(other)).findFirst();
+    return chosen.orElse(null);
+  }
+
+  private static Exclusion notAllowed(Variation change) {
+    return new Exclusion("not-allowed-here", change.instrument() + " is not allowed in this step");
+  }
+
+  private static Exclusion tooHot(double peakK) {
+    return new Exclusion(
+        "pulp-heat",
+        String.format(
+            Locale.ROOT, "would warm the pulp wall by %.1f K; 5.5 K is the limit", peakK));
+  }
+
+  private static DrawerInstrument worn(Candidate c, Variation change, int step) {
+    DrawerInstrument d = c.instrument().drawer();
+    boolean here = step == change.step() && change.moreUses() > 0;
+    return here
+        ? new DrawerInstrument(
+            d.id(), d.properties(), d.uses() + change.moreUses(), d.sterilisations(), d.state())
+        : d;
+  }
+
+  private static List<DrawerInstrument> distinct(List<DrawerInstrument> drawer) {
+    Set<DrawerInstrument> seen = new HashSet<>();
+    return drawer.stream().filter(seen::add).toList();
+  }
+
+  private CutCase wet(double mlPerMin) {
+    CutCase c = cutCase;
+    return new CutCase(
+        c.reference(),
+        c.procedure(),
+        c.tooth(),
+        c.pulp(),
+        c.restoration(),
+        c.layers(),
+        c.stackFilledIn(),
+        c.stackSources(),
+        c.keep(),
+        c.outline(),
+        c.finishRa(),
+        c.handpieces(),
+        FlowRate.ofMillilitresPerMinute(mlPerMin));
+  }
+
+  private static double quickPeakK(CutCase c, List<TimedCut> sequence) {
+    PulpWall wall = SequenceHeat.wall(c);
+    return wall.quick(new LayeredColumn(), SequenceHeat.cuts(sequence), HeatInputs.TYPICAL, EVERY_S)
+        .peakK();
+  }
+
+  private SampledPlan sampled(CutCase c, List<TimedCut> sequence) {
+    double lasts = CoolSequence.lastsS(sequence);
+    return new Sampler(c, sequence, options.samples(), lasts).run(options.seed());
+  }
+
+  private Varied.Figures figures(int step, List<TimedCut> sequence, SampledPlan sampled) {
+    var spread = sampled.steps().get(step - 1);
+    double shift = shownPeakK - before.peakK().typical();
+    return new Varied.Figures(
+        sequence.get(step - 1).candidate(),
+        spread.timeS(),
+        sampled.totalTimeS(),
+        moved(sampled.peakK(), shift),
+        spread.raUm(),
+        spread.lives());
+  }
+
+  private static Estimate moved(Estimate e, double by) {
+    return new Estimate(
+        Math.max(0, e.low() + by), Math.max(0, e.typical() + by), Math.max(0, e.high() + by));
+  }
+}
