@@ -53,6 +53,10 @@ public final class ItemWords {
       case ADDED -> "put into the drawer, " + after.state().label();
       case MOVED -> "moved" + list;
       case EDITED -> "changed" + list;
+      case RECORDED -> "by the cut record" + list;
+      case LOADED -> "put into a load" + list;
+      case RELEASED -> "load released" + list;
+      case RECALLED -> "load failed" + list;
       case SPLIT -> before == null ? "taken out of a lot" : "pieces taken out" + list;
       case UNDONE -> after.removed() ? "taken out again: was a mistake" : "taken back" + list;
     };

@@ -28,6 +28,10 @@ public record Notice(String words, @Nullable UUID batch, List<Obstacle> obstacle
           case MOVED -> "now " + first.after().state().label();
           case EDITED -> "changed";
           case SPLIT -> "taken out of the lot";
+          case RECORDED -> "changed by the cut record";
+          case LOADED -> "put into a load";
+          case RELEASED -> "released with its load";
+          case RECALLED -> "recalled with its load";
           case UNDONE -> "as before: the change was taken back";
         };
     String words = who + ": " + what + (undone ? ", and taken back since." : ".");

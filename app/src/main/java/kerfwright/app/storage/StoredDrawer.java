@@ -92,6 +92,17 @@ public final class StoredDrawer implements Drawer {
   }
 
   @Override
+  public Optional<StockItem> labelled(String label) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery("SELECT * FROM stock_item WHERE removed = 0 AND label = :label")
+                .bind("label", label)
+                .map((row, context) -> ItemRow.read(row))
+                .findOne());
+  }
+
+  @Override
   public Set<String> taken(Collection<String> labels) {
     return jdbi.withHandle(handle -> taken(handle, labels));
   }
@@ -182,6 +193,11 @@ public final class StoredDrawer implements Drawer {
 
   @Override
   public void write(List<DrawerEntry> entries) throws DrawerConflict {
-    jdbi.useTransaction(handle -> new DrawerWrite(handle, entries).run(StoredDrawer::taken));
+    jdbi.useTransaction(handle -> write(handle, entries));
+  }
+
+  /** As part of a larger change. */
+  static void write(Handle handle, List<DrawerEntry> entries) throws DrawerConflict {
+    new DrawerWrite(handle, entries).run(StoredDrawer::taken);
   }
 }

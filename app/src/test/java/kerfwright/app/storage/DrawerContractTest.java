@@ -110,21 +110,17 @@ abstract class DrawerContractTest {
   }
 
   @Test
-  void aRoundCountsOneUseAndOneSterilisation() {
+  void aRoundByHandCountsOneUseAndEndsBeforeTheLoad() {
     StockItem item = added("D1", DIAMOND);
     for (InstrumentState to :
-        List.of(
-            InstrumentState.ON_TRAY,
-            InstrumentState.USED,
-            InstrumentState.CLEANING,
-            InstrumentState.IN_LOAD,
-            InstrumentState.CLEAN)) {
+        List.of(InstrumentState.ON_TRAY, InstrumentState.USED, InstrumentState.CLEANING)) {
       assertTrue(move(item, to).done(), to.id());
     }
+    Outcome outcome = move(item, InstrumentState.IN_LOAD);
+    assertTrue(outcome.obstacles().get(0).reason().contains("when the load is made"));
     assertEquals(1, now(item).uses());
-    assertEquals(1, now(item).sterilisations());
-    assertEquals(6, desk.drawer().history(item.id()).size());
-    assertEquals(6, now(item).version());
+    assertEquals(4, desk.drawer().history(item.id()).size());
+    assertEquals(4, now(item).version());
   }
 
   @Test
@@ -148,7 +144,7 @@ abstract class DrawerContractTest {
     StockItem a = added("D1", DIAMOND);
     StockItem b = added("D2", CARBIDE);
     Outcome moved =
-        desk.move(List.of(new Pick(a.id(), 1), new Pick(b.id(), 1)), InstrumentState.USED, "");
+        desk.move(List.of(new Pick(a.id(), 1), new Pick(b.id(), 1)), InstrumentState.ON_TRAY, "");
     Outcome undone = desk.undo(Objects.requireNonNull(moved.batch()), "slip");
     assertTrue(undone.done());
     assertTrue(now(a).sameBut(a) && now(b).sameBut(b));
@@ -177,6 +173,8 @@ abstract class DrawerContractTest {
     assertEquals(0, desk.drawer().list(DrawerQuery.all(10)).found());
     assertTrue(desk.add(List.of(item("D1", CARBIDE)), "").done());
     assertEquals(Set.of("D1"), desk.drawer().taken(List.of("D1", "D2")));
+    assertFalse(desk.drawer().labelled("D1").orElseThrow().id().equals(first.id()));
+    assertTrue(desk.drawer().labelled("D2").isEmpty());
     assertEquals(2, desk.drawer().history(first.id()).size());
   }
 

@@ -89,8 +89,8 @@ class DrawerJourneyTest {
   void tickedOnesAreMovedTogetherAndTakenBack() throws Exception {
     String before = app.get("/").body();
     String page =
-        followed(post("/drawer/move", "pick", pick("D01"), "pick", pick("D04"), "to", "used"));
-    assertTrue(page.contains("2 instruments: now used."), page);
+        followed(post("/drawer/move", "pick", pick("D01"), "pick", pick("D04"), "to", "on-tray"));
+    assertTrue(page.contains("2 instruments: now on tray."), page);
     assertFalse(app.get("/").body().equals(before));
     String batch = found("name=\"batch\" value=\"([^\"]+)\"", page);
     assertTrue(followed(post("/drawer/undo", "batch", batch)).contains("taken back"));

@@ -14,6 +14,9 @@ public interface Drawer {
 
   Optional<StockItem> find(UUID id);
 
+  /** The item of that label; a removed one has none. */
+  Optional<StockItem> labelled(String label);
+
   /** Those of these labels that are taken. */
   Set<String> taken(Collection<String> labels);
 

@@ -52,7 +52,7 @@ public final class DrawerDesk {
     return write(lines, obstacles);
   }
 
-  /** Moves items on in their round: a move no rule allows stops them all. */
+  /** Moves items on in their round by hand: a move no rule allows stops them all. */
   public Outcome move(List<Pick> picks, InstrumentState to, String note) {
     List<Obstacle> obstacles = new ArrayList<>();
     Lines lines = new Lines(note, null);
@@ -61,7 +61,7 @@ public final class DrawerDesk {
       if (item == null) {
         continue;
       }
-      Optional<String> against = MoveRule.against(item, to);
+      Optional<String> against = MoveRule.againstByHand(item, to);
       if (against.isPresent()) {
         obstacles.add(new Obstacle(item.id(), item.label(), against.get()));
       } else {
@@ -106,10 +106,9 @@ public final class DrawerDesk {
       } else if (!drawer.taken(List.of(label)).isEmpty()) {
         obstacles.add(new Obstacle(null, label, "this label is taken"));
       } else {
-        StockItem part = StockItem.fresh(ids.next(), label, item.fields());
         lines.add(
             DrawerEntry.What.SPLIT, item, item.next(rest -> rest.pieces = item.pieces() - pieces));
-        lines.add(DrawerEntry.What.SPLIT, null, MoveRule.partOf(item, part, pieces));
+        lines.add(DrawerEntry.What.SPLIT, null, item.part(ids.next(), label, pieces));
       }
     }
     return write(lines, obstacles);
@@ -131,10 +130,8 @@ public final class DrawerDesk {
         continue;
       }
       StockItem back = MoveRule.back(entry);
-      if (back.singleUse() && back.uses() < now.uses()) {
-        String reason = "is for single use and was marked used: it cannot come back";
-        obstacles.add(new Obstacle(now.id(), now.label(), reason));
-      }
+      MoveRule.againstUndo(entry, now, back)
+          .ifPresent(reason -> obstacles.add(new Obstacle(now.id(), now.label(), reason)));
       lines.add(DrawerEntry.What.UNDONE, now, back);
     }
     return write(lines, obstacles);

@@ -26,12 +26,20 @@ public record DrawerEntry(
     StockItem after,
     @Nullable UUID undoes) {
 
-  /** Kinds of change. */
+  /** Kinds of change; those by record and loads are taken back there, not in the drawer. */
   public enum What {
     ADDED,
     MOVED,
     EDITED,
     SPLIT,
-    UNDONE
+    UNDONE,
+    /** By the cut record. */
+    RECORDED,
+    /** Put into a steriliser load. */
+    LOADED,
+    /** By the release of its load. */
+    RELEASED,
+    /** By the failure of its load. */
+    RECALLED
   }
 }

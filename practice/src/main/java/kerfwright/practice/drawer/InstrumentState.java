@@ -40,6 +40,24 @@ public enum InstrumentState {
     return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
   }
 
+  /** True where it may be used on a patient. */
+  public boolean ready() {
+    return this == CLEAN || this == ON_TRAY;
+  }
+
+  /**
+   * The states someone may move it to by hand: into a load and clean out of it only the load itself
+   * moves it.
+   */
+  public Set<InstrumentState> byHand(boolean singleUse) {
+    Set<InstrumentState> next = next(singleUse);
+    next.remove(IN_LOAD);
+    if (this == IN_LOAD) {
+      next.remove(CLEAN);
+    }
+    return next;
+  }
+
   /** The states an instrument may go to from here; a single-use one is never reprocessed. */
   public Set<InstrumentState> next(boolean singleUse) {
     Set<InstrumentState> next = EnumSet.noneOf(InstrumentState.class);

@@ -10,7 +10,7 @@ final class MoveRule {
   /** Why this item may not go there; empty where it may. */
   static Optional<String> against(StockItem item, InstrumentState to) {
     InstrumentState from = item.state();
-    if (item.singleUse() && item.uses() > 0 && ready(to)) {
+    if (item.singleUse() && item.uses() > 0 && to.ready()) {
       return Optional.of("is for single use and was used: it cannot come back");
     }
     if (from.next(item.singleUse()).contains(to)) {
@@ -28,8 +28,37 @@ final class MoveRule {
         single + (choices.isEmpty() ? "; it stays so" : "; from there it may become " + choices));
   }
 
-  private static boolean ready(InstrumentState to) {
-    return to == InstrumentState.CLEAN || to == InstrumentState.ON_TRAY;
+  /** Why someone may not move this item there by hand; empty where they may. */
+  static Optional<String> againstByHand(StockItem item, InstrumentState to) {
+    Optional<String> against = against(item, to);
+    if (against.isPresent() || item.state().byHand(item.singleUse()).contains(to)) {
+      return against;
+    }
+    return Optional.of(
+        to == InstrumentState.CLEAN
+            ? "is in a load: it becomes clean when that load is released"
+            : "goes into a load when the load is made");
+  }
+
+  /** Why this change of an item is not taken back; empty where it may be. */
+  static Optional<String> againstUndo(DrawerEntry entry, StockItem now, StockItem back) {
+    return switch (entry.what()) {
+      case RECORDED -> Optional.of("was changed by the cut record: correct the entry there");
+      case LOADED, RELEASED, RECALLED ->
+          Optional.of("was moved by its steriliser load: the load decides");
+      default -> againstComingBack(now, back);
+    };
+  }
+
+  private static Optional<String> againstComingBack(StockItem now, StockItem back) {
+    if (back.singleUse() && back.uses() < now.uses()) {
+      return Optional.of("is for single use and was marked used: it cannot come back");
+    }
+    if (!back.removed() && back.state().ready() && back.uses() < now.uses()) {
+      return Optional.of(
+          "was marked used: it becomes clean again through cleaning and a released load alone");
+    }
+    return Optional.empty();
   }
 
   /** The item after a legal move: a use is counted at the chair, a sterilisation on release. */
@@ -38,32 +67,13 @@ final class MoveRule {
     return item.next(
         draft -> {
           draft.state = to;
-          if (to == InstrumentState.USED && ready(from)) {
+          if (to == InstrumentState.USED && from.ready()) {
             draft.uses++;
           }
           if (to == InstrumentState.CLEAN && from == InstrumentState.IN_LOAD) {
             draft.sterilisations++;
           }
         });
-  }
-
-  /** Pieces out of a lot, with its counts and place. */
-  static StockItem partOf(StockItem lot, StockItem part, int pieces) {
-    return new StockItem(
-        part.id(),
-        1,
-        part.label(),
-        pieces,
-        lot.fields(),
-        lot.properties(),
-        lot.singleUse(),
-        lot.place(),
-        lot.price(),
-        lot.uses(),
-        lot.sterilisations(),
-        lot.cutMm3ByMaterial(),
-        lot.state(),
-        false);
   }
 
   /** The item as it was before this line, one version on; a new item is removed. */

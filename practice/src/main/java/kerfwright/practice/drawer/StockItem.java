@@ -97,6 +97,32 @@ public record StockItem(
     return draft.item();
   }
 
+  /** Pieces out of this lot as a new item, with its counts and place. */
+  public StockItem part(UUID newId, String newLabel, int some) {
+    return new StockItem(
+        newId,
+        1,
+        newLabel,
+        some,
+        fields,
+        properties,
+        singleUse,
+        place,
+        price,
+        uses,
+        sterilisations,
+        cutMm3ByMaterial,
+        state,
+        false);
+  }
+
+  /** The same as the first version of itself: for an item that was not written yet. */
+  public StockItem asNew() {
+    Draft draft = new Draft(this);
+    draft.version = 1;
+    return draft.item();
+  }
+
   /** Equal but for the version: what an undo must bring back. */
   public boolean sameBut(StockItem other) {
     Draft draft = new Draft(other);

@@ -1,0 +1,238 @@
+package kerfwright.app.storage;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Predicate;
+import kerfwright.practice.drawer.DrawerConflict;
+import kerfwright.practice.drawer.DrawerEntry;
+import kerfwright.practice.record.Chain;
+import kerfwright.practice.record.CorrectedMeanwhile;
+import kerfwright.practice.record.Correction;
+import kerfwright.practice.record.CutRecord;
+import kerfwright.practice.record.RecordEntry;
+import kerfwright.practice.record.RecordQuery;
+import kerfwright.practice.record.Statement;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.statement.Query;
+import org.jspecify.annotations.Nullable;
+
+/** The cut record in a database. */
+public final class StoredRecord implements CutRecord {
+  private static final String SELECT = "SELECT * FROM cut_record WHERE ";
+  private static final int PORTION = 1000;
+
+  private final Jdbi jdbi;
+
+  public StoredRecord(Database database) {
+    this.jdbi = database.jdbi();
+  }
+
+  @Override
+  public RecordEntry append(Statement statement, Instant at, List<DrawerEntry> moves)
+      throws CorrectedMeanwhile, DrawerConflict {
+    // throws of two kinds do not fit one transaction of the library
+    Object[] result = new Object[1];
+    jdbi.<DrawerConflict>useTransaction(
+        handle -> {
+          Chain end = lockedEnd(handle);
+          Optional<RecordEntry> known = find(handle, "id", statement.id());
+          Correction correction = statement.correction();
+          if (known.isPresent()) {
+            result[0] = known.get();
+          } else if (correction != null
+              && find(handle, "corrects", correction.corrects()).isPresent()) {
+            result[0] = new CorrectedMeanwhile();
+          } else {
+            // first, because an entry may name a piece that comes into the drawer with it
+            if (!moves.isEmpty()) {
+              StoredDrawer.write(handle, moves);
+            }
+            result[0] = link(handle, end, List.of(statement), at).get(0);
+          }
+        });
+    if (result[0] instanceof CorrectedMeanwhile meanwhile) {
+      throw meanwhile;
+    }
+    return (RecordEntry) result[0];
+  }
+
+  /** Writes many new statements in one go, as a record taken over from elsewhere. */
+  public List<RecordEntry> appendAll(List<Statement> statements, Instant at) {
+    return jdbi.inTransaction(handle -> link(handle, lockedEnd(handle), statements, at));
+  }
+
+  /** Holds the end until the transaction is over: other writers wait here. */
+  private static Chain lockedEnd(Handle handle) {
+    handle.execute("UPDATE cut_record_end SET number = number");
+    return end(handle);
+  }
+
+  private static List<RecordEntry> link(
+      Handle handle, Chain end, List<Statement> statements, Instant at) {
+    List<RecordEntry> entries = new ArrayList<>();
+    PreparedBatch rows = handle.prepareBatch(RecordRow.INSERT);
+    Chain chain = end;
+    for (Statement statement : statements) {
+      RecordEntry entry = chain.link(statement, at);
+      chain = chain.after(entry);
+      entries.add(entry);
+      RecordRow.bind(rows, entry).add();
+    }
+    rows.execute();
+    handle
+        .createUpdate("UPDATE cut_record_end SET number = :number, hash = :hash")
+        .bind("number", chain.number())
+        .bind("hash", chain.hash())
+        .execute();
+    return entries;
+  }
+
+  @Override
+  public Optional<RecordEntry> find(UUID id) {
+    return jdbi.withHandle(handle -> find(handle, "id", id));
+  }
+
+  private static Optional<RecordEntry> find(Handle handle, String column, UUID id) {
+    return handle
+        .createQuery(SELECT + column + " = :id")
+        .bind("id", id.toString())
+        .map((row, context) -> RecordRow.read(row))
+        .findOne();
+  }
+
+  @Override
+  public Optional<RecordEntry> at(long number) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(SELECT + "number = :number")
+                .bind("number", number)
+                .map((row, context) -> RecordRow.read(row))
+                .findOne());
+  }
+
+  @Override
+  public List<RecordEntry> list(RecordQuery query) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    String where = where(query, values);
+    return jdbi.withHandle(
+        handle -> {
+          Query page =
+              handle.createQuery(
+                  SELECT + where + " ORDER BY at_micros DESC, number DESC LIMIT :size");
+          values.forEach(page::bind);
+          return page.bind("size", query.size()).map((row, context) -> RecordRow.read(row)).list();
+        });
+  }
+
+  private static String where(RecordQuery query, Map<String, Object> values) {
+    List<String> all = new ArrayList<>();
+    equal(
+        all,
+        values,
+        "case_key",
+        query.caseReference() == null ? null : RecordRow.caseKey(query.caseReference()));
+    equal(
+        all,
+        values,
+        "instrument_id",
+        query.instrument() == null ? null : query.instrument().toString());
+    equal(all, values, "load_id", query.load() == null ? null : query.load().toString());
+    equal(all, values, "tooth", query.tooth() == null ? null : query.tooth().fdi());
+    if (query.from() != null) {
+      all.add("at_micros >= :from");
+      values.put("from", RecordRow.micros(query.from()));
+    }
+    if (query.until() != null) {
+      all.add("at_micros < :until");
+      values.put("until", RecordRow.micros(query.until()));
+    }
+    RecordQuery.Place older = query.older();
+    if (older != null) {
+      all.add("at_micros <= :older AND (at_micros < :older OR number < :number)");
+      values.put("older", RecordRow.micros(older.at()));
+      values.put("number", older.number());
+    }
+    return all.isEmpty() ? "number > 0" : String.join(" AND ", all);
+  }
+
+  /** The first column asked for finds the rows by its index; the later ones only sift them. */
+  private static void equal(
+      List<String> all, Map<String, Object> values, String column, @Nullable Object value) {
+    if (value == null) {
+      return;
+    }
+    String sifted = column.equals("tooth") ? column + " + 0" : column + " || ''";
+    all.add((all.isEmpty() ? column : sifted) + " = :" + column);
+    values.put(column, value);
+  }
+
+  @Override
+  public Map<UUID, RecordEntry> correctionsOf(Collection<UUID> entries) {
+    Map<UUID, RecordEntry> corrections = new HashMap<>();
+    if (entries.isEmpty()) {
+      return corrections;
+    }
+    jdbi.useHandle(
+        handle ->
+            handle
+                .createQuery(SELECT + "corrects IN (<ids>)")
+                .bindList("ids", entries.stream().map(UUID::toString).toList())
+                .map((row, context) -> RecordRow.read(row))
+                .forEach(
+                    one -> {
+                      Correction correction = one.correction();
+                      if (correction != null) {
+                        corrections.put(correction.corrects(), one);
+                      }
+                    }));
+    return corrections;
+  }
+
+  @Override
+  public Chain end() {
+    return jdbi.withHandle(StoredRecord::end);
+  }
+
+  private static Chain end(Handle handle) {
+    return handle
+        .createQuery("SELECT number, hash FROM cut_record_end")
+        .map((row, context) -> new Chain(row.getLong("number"), row.getString("hash")))
+        .one();
+  }
+
+  /** In portions, so that nobody who writes has to wait. */
+  @Override
+  public void walk(Predicate<Stored> each) {
+    long last = 0;
+    List<Stored> portion = portion(last);
+    while (!portion.isEmpty()) {
+      for (Stored stored : portion) {
+        if (!each.test(stored)) {
+          return;
+        }
+        last = stored.number();
+      }
+      portion = portion(last);
+    }
+  }
+
+  private List<Stored> portion(long after) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(SELECT + "number > :after ORDER BY number LIMIT " + PORTION)
+                .bind("after", after)
+                .map((row, context) -> RecordRow.stored(row))
+                .list());
+  }
+}

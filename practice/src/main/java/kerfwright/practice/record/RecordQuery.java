@@ -1,0 +1,57 @@
+package kerfwright.practice.record;
+
+import java.time.Instant;
+import java.util.UUID;
+import kerfwright.catalogue.tooth.Tooth;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which entries to list; null asks for any.
+ *
+ * @param caseReference of this case, letters large or small
+ * @param tooth on this tooth
+ * @param instrument with this instrument
+ * @param load with instruments out of this load
+ * @param from cut at or after
+ * @param until cut before
+ * @param older only what stands after this entry in the list: the last of the page before
+ * @param size how many, up to 500
+ */
+public record RecordQuery(
+    @Nullable String caseReference,
+    @Nullable Tooth tooth,
+    @Nullable UUID instrument,
+    @Nullable UUID load,
+    @Nullable Instant from,
+    @Nullable Instant until,
+    @Nullable Place older,
+    int size) {
+  /** Where an entry stands in the list, newest cut first. */
+  public record Place(Instant at, long number) {
+    public static Place of(RecordEntry entry) {
+      return new Place(entry.use().at(), entry.number());
+    }
+  }
+
+  public RecordQuery {
+    if (size < 1 || size > 500) {
+      throw new IllegalArgumentException("size " + size);
+    }
+  }
+
+  public static RecordQuery ofCase(String reference, int size) {
+    return new RecordQuery(reference, null, null, null, null, null, null, size);
+  }
+
+  public static RecordQuery ofInstrument(UUID instrument, int size) {
+    return new RecordQuery(null, null, instrument, null, null, null, null, size);
+  }
+
+  public static RecordQuery ofLoad(UUID load, int size) {
+    return new RecordQuery(null, null, null, load, null, null, null, size);
+  }
+
+  public static RecordQuery newest(int size) {
+    return new RecordQuery(null, null, null, null, null, null, null, size);
+  }
+}

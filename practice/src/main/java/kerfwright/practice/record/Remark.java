@@ -1,0 +1,65 @@
+package kerfwright.practice.record;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Something that should not have been so, written beside a use: the record tells what happened and
+ * refuses no truth.
+ *
+ * @param kind what
+ * @param arguments its figures and names, as the kind says
+ */
+public record Remark(Kind kind, List<String> arguments) {
+  /** Kinds of remark. */
+  public enum Kind {
+    /** The instrument was not ready; argument: id of its state. */
+    NOT_READY("not-ready"),
+    /** It was used on another case and not reprocessed since; argument: that case. */
+    ANOTHER_CASE("another-case"),
+    /** It is for single use and was used before. */
+    SINGLE_USE_AGAIN("single-use-again"),
+    /** It had been taken out of the drawer as an entry by mistake. */
+    NOT_IN_DRAWER("not-in-drawer"),
+    /** Its load was not released when it was used; argument: name of the load. */
+    LOAD_NOT_RELEASED("load-not-released"),
+    /** Its load failed; argument: name of the load. */
+    LOAD_FAILED("load-failed"),
+    /** The shelf life of its pouch was over; argument: last day. */
+    POUCH_EXPIRED("pouch-expired"),
+    /** The pouch named is not known; argument: its code. */
+    POUCH_UNKNOWN("pouch-unknown"),
+    /** It is not among the contents of the pouch named; argument: its code. */
+    NOT_IN_POUCH("not-in-pouch"),
+    /** Set faster than the maker allows; arguments: set and greatest speed, per minute. */
+    TOO_FAST("too-fast"),
+    /** The device's clock is ahead of this machine's. */
+    CLOCK_AHEAD("clock-ahead");
+
+    private final String id;
+
+    Kind(String id) {
+      this.id = id;
+    }
+
+    public String id() {
+      return id;
+    }
+
+    static Optional<Kind> byId(String id) {
+      return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
+    }
+  }
+
+  public Remark {
+    arguments = List.copyOf(arguments);
+    if (arguments.stream().anyMatch(one -> one.isEmpty() || one.matches(".*\\s.*"))) {
+      throw new IllegalArgumentException("Arguments hold no spaces: " + arguments);
+    }
+  }
+
+  static Remark of(Kind kind, String... arguments) {
+    return new Remark(kind, List.of(arguments));
+  }
+}
