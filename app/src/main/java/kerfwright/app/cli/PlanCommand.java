@@ -90,7 +90,7 @@ final class PlanCommand implements Callable<Integer> {
     if (json) {
       terminal.printJson(PlanJson.text(plan));
     } else {
-      terminal.print(PlanText.of(plan));
+      terminal.print(PlanText.of(Say.in(Language.ENGLISH), plan));
     }
     return plan.refused() ? Terminal.REFUSED : Terminal.DONE;
   }

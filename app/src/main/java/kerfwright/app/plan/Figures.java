@@ -3,14 +3,20 @@ package kerfwright.app.plan;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.PulpHeat;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
 
-/** How figures are written for people: no more digits than they deserve, the range behind. */
+/**
+ * How figures are written for people: no more digits than they deserve, the range behind. Half is
+ * rounded up, as in the drawings.
+ */
 public final class Figures {
+  private static final Say ENGLISH = Say.in(Language.ENGLISH);
   private static final double STAYS_COOL_K = 0.05;
 
   private static final char THIN_GAP = '\u00A0';
@@ -19,79 +25,102 @@ public final class Figures {
   private Figures() {}
 
   /** "12 s (8 to 20)"; without the bracket where the ends round to the same figure. */
-  public static String withRange(Estimate estimate, String unit) {
+  public static String withRange(Say say, Estimate estimate, String unit) {
     return withRange(
+        say,
         rounded(estimate.low(), DIGITS),
         rounded(estimate.typical(), DIGITS),
         rounded(estimate.high(), DIGITS),
         unit);
   }
 
-  private static String withRange(String low, String typical, String high, String unit) {
-    String middle = typical + " " + unit;
-    return low.equals(high) ? middle : middle + " (" + low + " to " + high + ")";
+  private static String withRange(Say say, String low, String typical, String high, String unit) {
+    return low.equals(high)
+        ? say.figures(typical) + " " + unit
+        : say.at("plan.range", say.figures(typical), say.figures(low), say.figures(high), unit);
   }
 
   /** A thickness or depth with its range. */
-  public static String millimetres(Range<Length> range) {
+  public static String millimetres(Say say, Range<Length> range) {
     return depth(
+        say,
         new Estimate(
             range.low().millimetres(), range.typical().millimetres(), range.high().millimetres()));
   }
 
   /** A depth in mm, to the tenth; to the hundredth where it is thin. */
-  public static String depth(Estimate mm) {
-    return withRange(tenth(mm.low()), tenth(mm.typical()), tenth(mm.high()), "mm");
+  public static String depth(Say say, Estimate mm) {
+    return withRange(say, tenths(mm.low()), tenths(mm.typical()), tenths(mm.high()), "mm");
   }
 
   /** The middle of a depth alone, without unit. */
-  public static String tenth(double mm) {
+  public static String tenth(Say say, double mm) {
+    return say.figures(tenths(mm));
+  }
+
+  private static String tenths(double mm) {
     return mm == 0 ? "0" : places(mm, mm < 0.995 ? 2 : 1);
   }
 
   /** A speed of rotation set: to three digits, grouped by thousands. */
-  public static String rpm(double rpm) {
-    return grouped(rounded(rpm, 3)) + " rpm";
+  public static String rpm(Say say, double rpm) {
+    return say.figures(grouped(rounded(rpm, 3))) + " " + say.at("plan.rpm");
   }
 
   /** A speed of rotation with its range. */
-  public static String rpm(Estimate rpm) {
+  public static String rpm(Say say, Estimate rpm) {
     return withRange(
+        say,
         grouped(rounded(rpm.low(), DIGITS)),
         grouped(rounded(rpm.typical(), DIGITS)),
         grouped(rounded(rpm.high(), DIGITS)),
-        "rpm");
+        say.at("plan.rpm"));
   }
 
   /** A time: seconds, above 100 s minutes. */
-  public static String time(Estimate seconds) {
+  public static String time(Say say, Estimate seconds) {
     if (seconds.typical() < 99.5) {
-      return withRange(seconds, "s");
+      return withRange(say, seconds, "s");
     }
     return withRange(
-        new Estimate(seconds.low() / 60, seconds.typical() / 60, seconds.high() / 60), "min");
+        say, new Estimate(seconds.low() / 60, seconds.typical() / 60, seconds.high() / 60), "min");
   }
 
   /** A figure alone, to two digits. */
+  public static String plain(Say say, double value) {
+    return say.figures(rounded(value, DIGITS));
+  }
+
+  /** In English, for what is not a page. */
+  public static String rpm(double rpm) {
+    return rpm(ENGLISH, rpm);
+  }
+
+  /** In English, for what is not a page. */
+  public static String tenth(double mm) {
+    return tenth(ENGLISH, mm);
+  }
+
+  /** In English, for what is not a page. */
   public static String plain(double value) {
-    return rounded(value, DIGITS);
+    return plain(ENGLISH, value);
   }
 
   private static String rounded(double value, int digits) {
     if (value == 0) {
       return "0";
     }
-    BigDecimal exact = new BigDecimal(value);
-    BigDecimal round = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+    BigDecimal exact = BigDecimal.valueOf(value);
+    BigDecimal round = exact.round(new MathContext(digits, RoundingMode.HALF_UP));
     // a hundredth is the finest that means anything beside these units
     if (round.scale() > 2) {
-      round = exact.setScale(2, RoundingMode.HALF_EVEN);
+      round = exact.setScale(2, RoundingMode.HALF_UP);
     }
     return round.signum() == 0 ? "0" : round.stripTrailingZeros().toPlainString();
   }
 
   private static String places(double value, int places) {
-    return new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
+    return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
   }
 
   private static String grouped(String digits) {
@@ -106,15 +135,14 @@ public final class Figures {
   }
 
   /** What the pulp wall does, in words: "rises by 2.1 K (0.4 to 5.2); screening limit 5.5 K". */
-  public static String pulpWall(CutPlan plan) {
+  public static String pulpWall(Say say, CutPlan plan) {
     PulpHeat pulp = plan.pulp();
     if (pulp == null || !plan.cutCase().pulp().protectsPulp()) {
-      return "is not alive, so no heat limit applies";
+      return say.at("plan.pulp-not-alive");
     }
-    String rise =
-        pulp.peakRiseK().high() < STAYS_COOL_K
-            ? "does not warm"
-            : "rises by " + withRange(pulp.peakRiseK(), "K") + " at most";
-    return rise + "; screening limit " + plain(pulp.limitK()) + " K";
+    String limit = plain(say, pulp.limitK());
+    return pulp.peakRiseK().high() < STAYS_COOL_K
+        ? say.at("plan.pulp-stays-cool", limit)
+        : say.at("plan.pulp-warms", withRange(say, pulp.peakRiseK(), "K"), limit);
   }
 }

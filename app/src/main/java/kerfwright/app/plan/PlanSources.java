@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.source.Source;
 import kerfwright.catalogue.source.Sources;
 import kerfwright.planner.plan.CutPlan;
@@ -17,7 +18,7 @@ public final class PlanSources {
   private PlanSources() {}
 
   /** Citations by key, in the order of the keys. */
-  public static Map<String, String> of(CutPlan plan) {
+  public static Map<String, String> of(Say say, CutPlan plan) {
     TreeSet<SourceKey> keys = new TreeSet<>(plan.cutCase().stackSources());
     add(keys, plan.findings());
     add(keys, plan.cautions());
@@ -29,7 +30,7 @@ public final class PlanSources {
     }
     Map<String, String> citations = new LinkedHashMap<>();
     for (SourceKey key : keys) {
-      citations.put(key.key(), citation(key));
+      citations.put(key.key(), citation(say, key));
     }
     return citations;
   }
@@ -38,14 +39,14 @@ public final class PlanSources {
     findings.forEach(finding -> keys.addAll(finding.sources()));
   }
 
-  private static String citation(SourceKey key) {
+  private static String citation(Say say, SourceKey key) {
     if (key.equals(SourceKey.COMMON_PRACTICE)) {
-      return "Common practice: a fact of the trade for which no source is known.";
+      return say.at("plan.source-common-practice");
     }
     Source source = Sources.packaged().find(key).orElse(null);
     if (source == null) {
-      return "Not in the register of sources.";
+      return say.at("plan.source-unknown");
     }
-    return source.citation() + " Known by: " + source.seen() + ".";
+    return say.at("plan.source-known-by", source.citation(), source.seen());
   }
 }

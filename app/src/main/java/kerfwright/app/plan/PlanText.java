@@ -3,6 +3,8 @@ package kerfwright.app.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;
@@ -17,58 +19,53 @@ public final class PlanText {
   private static final int LABEL = 15;
 
   private final StringBuilder out = new StringBuilder();
+  private final Say say;
 
-  private PlanText() {}
+  private PlanText(Say say) {
+    this.say = say;
+  }
 
-  public static String of(CutPlan plan) {
-    PlanText text = new PlanText();
+  public static String of(Say say, CutPlan plan) {
+    PlanText text = new PlanText(say);
     text.heading(plan.cutCase());
-    text.findings("REFUSED", plan.findings(), Finding.Severity.REFUSE);
+    text.findings(say.at("plan.text-refused"), plan.findings(), Finding.Severity.REFUSE);
     for (PlannedStep step : plan.steps()) {
       text.step(plan, step);
     }
     if (!plan.refused()) {
       text.after(plan);
     }
-    text.findings("WARNINGS", plan.findings(), Finding.Severity.WARN);
-    text.findings("NOTES", plan.findings(), Finding.Severity.NOTE);
-    text.block("ALWAYS MIND");
+    text.findings(say.at("plan.text-warnings"), plan.findings(), Finding.Severity.WARN);
+    text.findings(say.at("plan.text-notes"), plan.findings(), Finding.Severity.NOTE);
+    text.block(say.at("plan.text-always-mind"));
     for (Finding caution : plan.cautions()) {
       text.item(caution.text() + Words.sources(caution.sources()));
     }
     text.blank();
-    text.line(
-        "Figures: typical (5th to 95th percentile of "
-            + plan.samples()
-            + " samples, seed "
-            + plan.seed()
-            + "). Estimates, not measurements.");
+    text.line(say.at("plan.figures", plan.samples(), Long.toString(plan.seed())));
     return text.out.toString();
   }
 
   private void heading(CutCase cutCase) {
     line(
-        "CUT PLAN "
-            + cutCase.reference()
-            + ": tooth "
-            + cutCase.tooth().fdi()
-            + " (FDI), "
-            + cutCase.procedure().label().toLowerCase(Locale.ROOT)
-            + ", pulp "
-            + cutCase.pulp().id());
-    row("Layers", Words.layers(cutCase), "");
+        say.at(
+            "plan.text-title",
+            cutCase.reference(),
+            say.tooth(cutCase.tooth()),
+            Labels.teeth(say),
+            Labels.procedureWithin(say, cutCase.procedure()),
+            Labels.pulp(say, cutCase.pulp())));
+    row("plan.layers", Words.layers(say, cutCase), "");
     if (cutCase.stackFilledIn()) {
-      row(
-          "",
-          "(usual layers filled in, the case gives none)" + Words.sources(cutCase.stackSources()),
-          "");
+      labelled("", say.at("plan.text-filled-in", Words.sources(cutCase.stackSources())), "");
     }
-    row("Outline", Words.outline(cutCase.outline()), "");
-    if (!Words.keep(cutCase).isEmpty()) {
-      row("Keep", Words.keep(cutCase), "");
+    row("plan.outline-label", Words.outline(say, cutCase.outline()), "");
+    if (!Words.keep(say, cutCase).isEmpty()) {
+      row("plan.keep", Words.keep(say, cutCase), "");
     }
     if (cutCase.finishRa() != null) {
-      row("Finish", "Ra " + Figures.plain(cutCase.finishRa().micrometres()) + " um or better", "");
+      String goal = Figures.plain(say, cutCase.finishRa().micrometres());
+      row("plan.text-finish", say.at("plan.text-finish-goal", goal), "");
     }
   }
 
@@ -76,90 +73,86 @@ public final class PlanText {
     block(
         step.order()
             + ". "
-            + Words.purpose(step.purpose()).toUpperCase(Locale.ROOT)
+            + Labels.purpose(say, step.purpose()).toUpperCase(Locale.ROOT)
             + ": "
-            + Words.material(plan, step));
+            + Words.material(say, step));
     var what = step.instrument().properties();
     String number = Words.number(what);
     row(
-        Words.sameInstrument(plan, step) ? "Keep" : "Take",
+        Words.sameInstrument(plan, step) ? "plan.text-keep-in" : "plan.text-take",
         step.instrument().id()
             + ": "
-            + Words.instrument(what)
+            + Words.instrument(say, what)
             + (number.isEmpty() ? "" : " (" + number + ")"),
         "  ");
-    row("Handpiece", step.handpiece().label(), "  ");
+    row("plan.text-handpiece", Labels.handpiece(say, step.handpiece()), "  ");
     row(
-        "Speed",
-        "set "
-            + Figures.rpm(step.setSpeedRpm())
-            + "; under load "
-            + Figures.rpm(step.speedUnderLoadRpm())
-            + ", rim "
-            + Figures.withRange(step.rimSpeedMPerS(), "m/s"),
+        "plan.speed",
+        say.at(
+            "plan.text-speeds",
+            Figures.rpm(say, step.setSpeedRpm()),
+            Figures.rpm(say, step.speedUnderLoadRpm()),
+            Figures.withRange(say, step.rimSpeedMPerS(), "m/s")),
         "  ");
-    row("Stroke", step.stroke().label(), "  ");
-    row("Load", Figures.withRange(step.loadN(), "N"), "  ");
-    row("Water", Words.water(step.coolantMlPerMin()), "  ");
-    row("How deep", Words.depth(step), "  ");
-    row("How long", Words.howLong(step), "  ");
+    row("plan.stroke", Labels.stroke(say, step.stroke()), "  ");
+    row("plan.load", Figures.withRange(say, step.loadN(), "N"), "  ");
+    row("plan.water", Words.water(say, step.coolantMlPerMin()), "  ");
+    row("plan.how-deep", Words.depth(say, step), "  ");
+    row("plan.how-long-label", Words.howLong(say, step), "  ");
     row(
-        "Removes",
-        Figures.withRange(step.removalMm3PerMin(), "mm3/min")
-            + ", leaves Ra "
-            + Figures.withRange(step.raUm(), "um"),
+        "plan.removes",
+        say.at(
+            "plan.text-removes",
+            Figures.withRange(say, step.removalMm3PerMin(), "mm3/min"),
+            Figures.withRange(say, step.raUm(), "um")),
         "  ");
-    row("Change when", step.changeCue(), "  ");
-    reasons("Why", step.reasons(), true);
-    reasons("Against", step.reasons(), false);
+    row("plan.change-when", step.changeCue(), "  ");
+    reasons("plan.text-why", step.reasons(), true);
+    reasons("plan.against", step.reasons(), false);
     for (RunnerUp other : plan.runnersUp()) {
       if (other.step() == step.order()) {
         row(
-            "Next best",
-            other.instrument().id()
-                + " ("
-                + Words.instrument(other.instrument().properties())
-                + "): "
-                + other.why()
-                + " Cost "
-                + Figures.plain(other.costRatio())
-                + " times.",
+            "plan.text-next-best",
+            say.at(
+                "plan.text-next-best-is",
+                other.instrument().id(),
+                Words.instrument(say, other.instrument().properties()),
+                other.why(),
+                Figures.plain(say, other.costRatio())),
             "  ");
       }
     }
     for (Finding caution : Words.cautions(plan, step)) {
-      row("Take care", caution.text() + Words.sources(caution.sources()), "  ");
+      row("plan.text-take-care", caution.text() + Words.sources(caution.sources()), "  ");
     }
   }
 
-  private void reasons(String label, List<Reason> reasons, boolean supports) {
-    String first = label;
+  private void reasons(String key, List<Reason> reasons, boolean supports) {
+    String first = say.at(key);
     for (Reason reason : reasons) {
       if (reason.supports() == supports) {
-        String standing = Words.standing(reason);
-        row(first, "- " + reason.text() + standing, "  ");
+        labelled(first, "- " + reason.text() + Words.standing(say, reason), "  ");
         first = "";
       }
     }
   }
 
   private void after(CutPlan plan) {
-    block("ALL STEPS: " + Figures.time(plan.totalTimeS()));
+    block(say.at("plan.text-all-steps", Figures.time(say, plan.totalTimeS())));
     PulpHeat pulp = plan.pulp();
     if (pulp == null) {
       return;
     }
-    boolean alive = plan.cutCase().pulp().protectsPulp();
-    row(
-        alive ? "Pulp wall" : "Pulp",
-        Figures.pulpWall(plan)
-            + (alive ? ", above it for " + Figures.withRange(pulp.secondsAboveLimit(), "s") : ""),
-        "  ");
-    if (!alive) {
+    String wall = Figures.pulpWall(say, plan);
+    if (!plan.cutCase().pulp().protectsPulp()) {
+      row("plan.pulp", wall, "  ");
       return;
     }
-    row("Thermal dose", Figures.withRange(pulp.cem43Min(), "min") + " at 43 degC (CEM43)", "  ");
-    row("Dentine left", Figures.depth(pulp.remainingDentineMm()), "  ");
+    String above = Figures.withRange(say, pulp.secondsAboveLimit(), "s");
+    row("plan.pulp-wall-first", say.at("plan.text-pulp-above", wall, above), "  ");
+    String dose = Figures.withRange(say, pulp.cem43Min(), "min");
+    row("plan.thermal-dose", say.at("plan.text-dose", dose), "  ");
+    row("plan.dentine-left", Figures.depth(say, pulp.remainingDentineMm()), "  ");
   }
 
   private void findings(String title, List<Finding> findings, Finding.Severity severity) {
@@ -185,7 +178,11 @@ public final class PlanText {
     wrapped("  - ", "    ", text);
   }
 
-  private void row(String label, String text, String indent) {
+  private void row(String key, String text, String indent) {
+    labelled(say.at(key), text, indent);
+  }
+
+  private void labelled(String label, String text, String indent) {
     String first = indent + label + " ".repeat(Math.max(1, LABEL - label.length()));
     wrapped(first, " ".repeat(first.length()), text);
   }

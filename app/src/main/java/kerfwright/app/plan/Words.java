@@ -3,6 +3,9 @@ package kerfwright.app.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.planner.casework.CutCase;
@@ -13,7 +16,6 @@ import kerfwright.planner.casework.Outline;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.PlannedStep;
-import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Reason;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Finding;
@@ -25,46 +27,48 @@ public final class Words {
   private Words() {}
 
   /** What the instrument looks like, so that a hand finds it. */
-  public static String instrument(InstrumentProperties what) {
+  public static String instrument(Say say, InstrumentProperties what) {
     List<String> parts = new ArrayList<>();
     GritClass grit = what.grit();
-    String first = what.kind().label();
-    if (grit != null && what.kind().isDiamond()) {
-      first = grit.label() + " " + first;
-    }
-    parts.add(first);
-    parts.add(what.shapeName());
-    parts.add("head " + size(what.headDiameter()) + " x " + size(what.headLength()) + " mm");
-    if (what.blades() != null) {
-      parts.add(what.blades() + " blades" + (what.crossCut() ? ", cross-cut" : ""));
+    Integer blades = what.blades();
+    parts.add(gritAndKind(say, what));
+    parts.add(Labels.shape(say, what.shapeName()));
+    parts.add(say.at("plan.head", size(say, what.headDiameter()), size(say, what.headLength())));
+    if (blades != null) {
+      parts.add(say.at(what.crossCut() ? "plan.blades-cross-cut" : "plan.blades", blades));
     }
     if (grit != null) {
-      parts.add("ring " + grit.ring());
+      parts.add(say.at("plan.ring", Labels.ring(say, grit)));
     }
-    parts.add(what.shank().label() + " shank");
+    parts.add(say.at("plan.shank", Labels.shank(say, what.shank())));
     return String.join(", ", parts);
   }
 
+  /** In English, for what is not a page. */
+  public static String instrument(InstrumentProperties what) {
+    return instrument(Say.in(Language.ENGLISH), what);
+  }
+
   /** The same in few words. */
-  public static String shortInstrument(InstrumentProperties what) {
+  public static String shortInstrument(Say say, InstrumentProperties what) {
+    Integer blades = what.blades();
+    return gritAndKind(say, what)
+        + ", "
+        + Labels.shape(say, what.shapeName())
+        + (blades == null ? "" : ", " + say.at("plan.blades", blades));
+  }
+
+  private static String gritAndKind(Say say, InstrumentProperties what) {
     GritClass grit = what.grit();
-    String first = grit != null && what.kind().isDiamond() ? grit.label() + " " : "";
-    String blades = what.blades() == null ? "" : ", " + what.blades() + " blades";
-    return first + what.kind().label() + ", " + what.shapeName() + blades;
+    String kind = Labels.kind(say, what.kind());
+    return grit != null && what.kind().isDiamond()
+        ? say.at("plan.grit-and-kind", Labels.grit(say, grit), kind)
+        : kind;
   }
 
   /** The material a step cuts, as people call it. */
-  public static String material(CutPlan plan, PlannedStep step) {
-    List<Layer> layers = plan.cutCase().layers();
-    return step.layer() >= 0 && step.layer() < layers.size()
-        ? inSentence(layers.get(step.layer()).material().label())
-        : step.materialId();
-  }
-
-  /** A label as it stands within a sentence: abbreviations keep their capitals. */
-  static String inSentence(String label) {
-    boolean word = label.length() > 1 && Character.isLowerCase(label.charAt(1));
-    return word ? Character.toLowerCase(label.charAt(0)) + label.substring(1) : label;
+  public static String material(Say say, PlannedStep step) {
+    return Labels.materialWithin(say, step.materialId());
   }
 
   /** True where the instrument of the step before stays in. */
@@ -84,22 +88,21 @@ public final class Words {
   }
 
   /** All layers in one line, outermost first. */
-  public static String layers(CutCase cutCase) {
-    return cutCase.layers().stream().map(Words::layer).collect(Collectors.joining("; "));
+  public static String layers(Say say, CutCase cutCase) {
+    return cutCase.layers().stream()
+        .map(layer -> layer(say, layer))
+        .collect(Collectors.joining("; "));
   }
 
-  public static String severity(Finding finding) {
-    return switch (finding.severity()) {
-      case REFUSE -> "No";
-      case WARN -> "Take care";
-      case NOTE -> "Note";
-    };
+  /** In English, for what is not a page. */
+  public static String layers(CutCase cutCase) {
+    return layers(Say.in(Language.ENGLISH), cutCase);
   }
 
   /** A share of one as per cent. */
-  public static String percent(Estimate share) {
+  public static String percent(Say say, Estimate share) {
     return Figures.withRange(
-        new Estimate(share.low() * 100, share.typical() * 100, share.high() * 100), "%");
+        say, new Estimate(share.low() * 100, share.typical() * 100, share.high() * 100), "%");
   }
 
   /** The number it is ordered by, where one is known. */
@@ -110,84 +113,74 @@ public final class Words {
     return what.us() != null ? "US " + what.us() : "";
   }
 
-  private static String size(Length length) {
-    return Figures.tenth(length.millimetres());
-  }
-
-  public static String purpose(Purpose purpose) {
-    return switch (purpose) {
-      case BULK -> "Remove the bulk";
-      case APPROACH -> "Approach with care";
-      case FINISH -> "Finish";
-      case POLISH -> "Polish";
-    };
+  private static String size(Say say, Length length) {
+    return Figures.tenth(say, length.millimetres());
   }
 
   /** From where to where, measured from the outer surface. */
-  public static String depth(PlannedStep step) {
-    return Figures.tenth(step.fromMm().typical()) + " to " + Figures.depth(step.toMm());
+  public static String depth(Say say, PlannedStep step) {
+    return say.at(
+        "plan.depth", Figures.tenth(say, step.fromMm().typical()), Figures.depth(say, step.toMm()));
   }
 
   /** One contact, the pause after it, and the whole. */
-  public static String howLong(PlannedStep step) {
-    return Figures.time(step.timeS()) + " in all: " + contact(step);
+  public static String howLong(Say say, PlannedStep step) {
+    return say.at("plan.how-long", Figures.time(say, step.timeS()), contact(say, step));
   }
 
   /** One contact and the pause after it. */
-  public static String contact(PlannedStep step) {
+  public static String contact(Say say, PlannedStep step) {
+    String cut = Figures.withRange(say, step.cutSeconds(), "s");
     return step.pauseSeconds().high() > 0
-        ? "cut "
-            + Figures.withRange(step.cutSeconds(), "s")
-            + ", lift for "
-            + Figures.withRange(step.pauseSeconds(), "s")
-        : "cut " + Figures.withRange(step.cutSeconds(), "s") + ", then lift";
+        ? say.at("plan.contact-pause", cut, Figures.withRange(say, step.pauseSeconds(), "s"))
+        : say.at("plan.contact-lift", cut);
   }
 
-  public static String water(Estimate mlPerMin) {
-    return mlPerMin.high() == 0 ? "none" : Figures.withRange(mlPerMin, "mL/min at the tip");
+  public static String water(Say say, Estimate mlPerMin) {
+    return mlPerMin.high() == 0
+        ? say.at("plan.water-none")
+        : Figures.withRange(say, mlPerMin, say.at("plan.at-tip"));
   }
 
-  public static String layer(Layer layer) {
-    return inSentence(layer.material().label()) + " " + Figures.millimetres(layer.thickness());
+  public static String layer(Say say, Layer layer) {
+    return Labels.materialWithin(say, layer.material().id())
+        + " "
+        + Figures.millimetres(say, layer.thickness());
   }
 
-  public static String outline(Outline outline) {
-    String length = Figures.tenth(outline.length().millimetres());
-    String width = Figures.tenth(outline.width().millimetres());
-    return outline.shape() == Outline.Shape.CIRCLE
-        ? "circle " + length + " mm across"
-        : outline.shape().id() + " " + length + " x " + width + " mm";
+  public static String outline(Say say, Outline outline) {
+    return say.at(
+        outline.shape() == Outline.Shape.CIRCLE ? "plan.circle" : "plan.outline",
+        size(say, outline.length()),
+        size(say, outline.width()),
+        Labels.outline(say, outline.shape()));
   }
 
   /** What must remain, filled in where the case does not say; empty where everything may go. */
-  public static String keep(CutCase cutCase) {
+  public static String keep(Say say, CutCase cutCase) {
     Keep keep = KeepDefaults.of(cutCase);
     if (keep == null) {
       return "";
     }
-    String usual = cutCase.keep() == null ? " (usual, the case does not say)" : "";
-    String label =
-        cutCase.layers().stream()
-            .map(layer -> layer.material())
-            .filter(material -> material.id().equals(keep.materialId()))
-            .map(material -> inSentence(material.label()))
-            .findFirst()
-            .orElse(keep.materialId());
+    String label = Labels.materialWithin(say, keep.materialId());
     Length least = keep.atLeast();
-    return least == null
-        ? "all " + label + ", it is not touched" + usual
-        : "at least " + Figures.tenth(least.millimetres()) + " mm " + label + usual;
+    String kept =
+        least == null
+            ? say.at("plan.keep-all", label)
+            : say.at("plan.keep-least", label, size(say, least));
+    return cutCase.keep() == null ? say.at("plan.keep-usual", kept) : kept;
   }
 
   /** How sure a reason is: its sources, or its standing where it has none. */
-  public static String standing(Reason reason) {
+  public static String standing(Say say, Reason reason) {
+    String basis = Labels.basis(say, reason.basis());
     if (reason.sources().isEmpty()) {
-      return " [" + reason.basis().label() + "]";
+      return " [" + basis + "]";
     }
     String keys = reason.sources().stream().map(SourceKey::key).collect(Collectors.joining(", "));
     return reason.basis() == Basis.SEEN || reason.basis() == Basis.COMMON_PRACTICE
         ? " [" + keys + "]"
-        : " [" + keys + "; " + reason.basis().label() + "]";
+        : " [" + keys + "; " + basis + "]";
   }
 
   /** Keys in brackets; empty where there are none. */

@@ -3,6 +3,9 @@ package kerfwright.app.web;
 import java.util.Arrays;
 import java.util.List;
 import kerfwright.app.casefile.CaseCatalogue;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
+import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
@@ -18,22 +21,34 @@ public record CaseChoices(
   /** One option: its id in files and its words. */
   public record Choice(String id, String label) {}
 
-  static CaseChoices of(CaseCatalogue catalogue) {
+  static CaseChoices of(Say say, CaseCatalogue catalogue) {
     return new CaseChoices(
-        Arrays.stream(Procedure.values()).map(p -> new Choice(p.id(), p.label())).toList(),
-        Arrays.stream(PulpState.values()).map(p -> new Choice(p.id(), words(p.id()))).toList(),
-        catalogue.restorations().stream().map(r -> new Choice(r.id(), r.label())).toList(),
-        catalogue.materials().stream().map(m -> new Choice(m.id(), m.label())).toList(),
-        Arrays.stream(Outline.Shape.values())
-            .map(s -> new Choice(s.id(), words(s.id()) + (s.walled() ? "" : " (open surface)")))
+        Arrays.stream(Procedure.values())
+            .map(p -> new Choice(p.id(), Labels.procedure(say, p)))
             .toList(),
-        catalogue.handpieces().stream()
-            .map(h -> new Choice(h.id(), h.label() + " (" + h.shank().label() + ")"))
-            .toList());
+        Arrays.stream(PulpState.values())
+            .map(p -> new Choice(p.id(), Labels.first(Labels.pulp(say, p))))
+            .toList(),
+        catalogue.restorations().stream()
+            .map(r -> new Choice(r.id(), Labels.restoration(say, r.id())))
+            .toList(),
+        catalogue.materials().stream()
+            .map(m -> new Choice(m.id(), Labels.material(say, m)))
+            .toList(),
+        Arrays.stream(Outline.Shape.values())
+            .map(shape -> new Choice(shape.id(), outline(say, shape)))
+            .toList(),
+        catalogue.handpieces().stream().map(h -> new Choice(h.id(), handpiece(say, h))).toList());
   }
 
-  private static String words(String id) {
-    return Character.toUpperCase(id.charAt(0)) + id.substring(1);
+  private static String outline(Say say, Outline.Shape shape) {
+    String name = Labels.first(Labels.outline(say, shape));
+    return shape.walled() ? name : say.at("case.open-surface", name);
+  }
+
+  private static String handpiece(Say say, Handpiece handpiece) {
+    return say.at(
+        "case.handpiece", Labels.handpiece(say, handpiece), Labels.shank(say, handpiece.shank()));
   }
 
   /** FDI numbers of one row of the arch picker, left to right as one looks at the patient. */

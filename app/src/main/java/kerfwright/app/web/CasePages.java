@@ -44,7 +44,7 @@ final class CasePages {
   }
 
   private void show(Context call, CaseForm form, List<Fault> faults) {
-    CaseChoices choices = CaseChoices.of(wiring.cases());
+    CaseChoices choices = CaseChoices.of(templates.say(call), wiring.cases());
     templates.html(
         call,
         "case.jte",

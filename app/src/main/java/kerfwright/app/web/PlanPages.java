@@ -53,7 +53,7 @@ final class PlanPages {
     try {
       preview = PlanPreview.of(desk.plan(desk.read(form.toNode())));
     } catch (BadInput bad) {
-      preview = PlanPreview.of(form, bad.faults());
+      preview = PlanPreview.of(templates.say(call), form, bad.faults());
     }
     templates.html(call, "preview.jte", Map.of("preview", preview, "form", form));
   }

@@ -2,6 +2,7 @@ package kerfwright.app.web;
 
 import java.util.List;
 import kerfwright.app.input.Fault;
+import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 import org.jspecify.annotations.Nullable;
 
@@ -18,11 +19,11 @@ public record PlanPreview(@Nullable CutPlan plan, List<String> wanted, FormFault
         plan, List.of(), FormFaults.of(CaseForm.of(java.util.Map.of()), List.of()));
   }
 
-  static PlanPreview of(CaseForm form, List<Fault> faults) {
+  static PlanPreview of(Say say, CaseForm form, List<Fault> faults) {
     List<String> wanted =
         faults.stream()
             .filter(Fault::missing)
-            .map(fault -> words(fault.field()))
+            .map(fault -> words(say, fault.field()))
             .distinct()
             .toList();
     // nobody is scolded for what is not filled in yet, unless the plan was asked for
@@ -31,19 +32,18 @@ public record PlanPreview(@Nullable CutPlan plan, List<String> wanted, FormFault
     return new PlanPreview(null, wanted, FormFaults.of(form, wrong));
   }
 
-  private static String words(String field) {
+  private static String words(Say say, String field) {
+    if (field.startsWith("layers[")) {
+      return say.at("case.wanted-layer", layerNumber(field));
+    }
     return switch (field) {
-      case "case" -> "a case reference";
-      case "coolant_ml_per_min" -> "the water";
-      case "outline.length_mm", "outline.diameter_mm" -> "the length of the outline";
-      case "outline.width_mm" -> "the width of the outline";
-      case "keep.at_least_mm" -> "how much must remain";
-      case "procedure", "tooth" -> "the " + field;
-      case "layers" -> "the layers (no usual stack is known here)";
-      default ->
-          field.startsWith("layers[")
-              ? "material and thickness of layer " + layerNumber(field)
-              : field.replace('_', ' ');
+      case "coolant_ml_per_min" -> say.at("case.wanted-water");
+      case "outline.length_mm", "outline.diameter_mm" -> say.at("case.wanted-outline-length");
+      case "outline.width_mm" -> say.at("case.wanted-outline-width");
+      case "keep.at_least_mm" -> say.at("case.wanted-keep");
+      case "case", "procedure", "tooth", "pulp", "layers", "handpieces", "outline" ->
+          say.at("case.wanted-" + field);
+      default -> say.at("case.wanted-other", field.replace('_', ' '));
     };
   }
 
