@@ -55,7 +55,7 @@ public final class APlan {
         7,
         64,
         List.of(
-            step(1, 0, "porcelain", diamond(), Stroke.AGAINST_ROTATION, 0, 1.2),
+            step(1, 0, "feldspathic-porcelain", diamond(), Stroke.AGAINST_ROTATION, 0, 1.2),
             step(2, 1, "dentine", carbide(), Stroke.AXIAL, 1.2, 1.75)),
         new PulpHeat(
             new Estimate(1.2, 2.4, 4.1),
@@ -100,7 +100,7 @@ public final class APlan {
         "crown",
         List.of(
             new Layer(
-                material("porcelain", "Porcelain"),
+                material("feldspathic-porcelain", "Feldspathic porcelain"),
                 new Range<>(
                     Length.ofMillimetres(1), Length.ofMillimetres(1.2), Length.ofMillimetres(1.5))),
             new Layer(material("dentine", "Dentine"), Range.exactly(Length.ofMillimetres(3)))),
