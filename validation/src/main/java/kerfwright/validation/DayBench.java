@@ -13,6 +13,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import kerfwright.app.day.DayFile;
+import kerfwright.app.input.BadInput;
 import kerfwright.app.json.JsonText;
 import kerfwright.practice.day.Appointment;
 import kerfwright.practice.day.DayPlan;
@@ -22,16 +24,20 @@ import kerfwright.practice.day.DayProgress;
 import kerfwright.practice.day.DayReplanner;
 import kerfwright.practice.day.Goal;
 import kerfwright.practice.day.GoalResult;
+import kerfwright.practice.day.InstrumentRef;
 import kerfwright.practice.day.NativeSolver;
 import kerfwright.practice.day.SearchLimits;
+import kerfwright.practice.day.SteriliserLoad;
+import kerfwright.practice.day.TrayPlace;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Runs the day planner on benchmark instances, general-purpose peers beside it, and prints JSON.
  *
- * <p>Arguments: {@code --seconds N --peers FOLDER --peer-seconds N INSTANCE.json...}. The folder
- * holds the referee {@code sched_check.py} and the peers' {@code sched_run.py}; without it ours
- * runs alone and unrefereed. Seconds count from after the solver's library is loaded; that time is
+ * <p>Arguments: {@code --seconds N --peers FOLDER --peer-seconds N DAY.yaml...}. The folder holds
+ * the referee {@code sched_check.py} and the peers' {@code sched_run.py}, which read the instance
+ * {@code DAY.json} beside the day file {@code scripts/day-from-instance.py} made of it; without it
+ * ours runs alone and unrefereed. Seconds count from after the solver's library is loaded; that time is
  * given by itself. Wall time is only as good as the machine is quiet: processor seconds and the
  * load are given too.
  */
@@ -82,8 +88,8 @@ public final class DayBench {
   }
 
   private static ObjectNode run(Path file, double seconds, @Nullable Path peers, double peerSeconds)
-      throws IOException, InterruptedException {
-    DayProblem problem = DayInstance.read(file);
+      throws IOException, InterruptedException, BadInput {
+    DayProblem problem = new DayFile(DayBench::noCase).read(file);
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("instance", String.valueOf(file.getFileName()));
     json.set(
@@ -113,18 +119,21 @@ public final class DayBench {
     }
     json.set("lateCase", lateCase(problem, plan));
     if (peers != null) {
+      String instance =
+          file.resolveSibling(file.getFileName().toString().replaceFirst("[.]yaml$", ".json"))
+              .toString();
       Path solution = Files.createTempFile("day", ".json");
-      Files.writeString(solution, DayInstance.solution(plan).toString());
+      Files.writeString(solution, solution(plan).toString());
       json.set(
           "referee",
-          python(peers.resolve("sched_check.py").toString(), file.toString(), solution.toString()));
+          python(peers.resolve("sched_check.py").toString(), instance, solution.toString()));
       Files.delete(solution);
       if (peerSeconds > 0) {
         json.set(
             "peerHighs",
             python(
                 peers.resolve("sched_run.py").toString(),
-                file.toString(),
+                instance,
                 "--solver",
                 "highs",
                 "--limit",
@@ -132,6 +141,35 @@ public final class DayBench {
       }
     }
     return json;
+  }
+
+  private static List<Need> noCase(String caseFile) {
+    throw new IllegalArgumentException("an instance names no case: " + caseFile);
+  }
+
+  /** The plan as the benchmark's referee reads it. */
+  private static ObjectNode solution(DayPlan plan) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    ArrayNode assign = json.putArray("assign");
+    for (TrayPlace t : plan.trays()) {
+      assign
+          .addArray()
+          .add(number(t.appointment()))
+          .add(number(t.instrument().type()))
+          .add(t.instrument().index());
+    }
+    ArrayNode loads = json.putArray("loads");
+    for (SteriliserLoad l : plan.loads()) {
+      ArrayNode units = loads.addObject().put("start", l.startMin()).putArray("units");
+      for (InstrumentRef ref : l.instruments()) {
+        units.addArray().add(number(ref.type())).add(ref.index());
+      }
+    }
+    return json;
+  }
+
+  private static int number(String name) {
+    return Integer.parseInt(name.substring(1));
   }
 
   /** The first case under way at 200 min ends 30 min late; the rest of the day is planned again. */

@@ -2,21 +2,33 @@ package kerfwright.app.day;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.input.Bounds;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
 import kerfwright.app.input.Node;
 import kerfwright.practice.day.Appointment;
+import kerfwright.practice.day.Need;
+import kerfwright.practice.day.Substitute;
 import org.jspecify.annotations.Nullable;
 
 /** Reads {@code appointments}. */
 final class AppointmentFields {
+  private static final Bounds LIFE = Bounds.from(0, 100, "lives of an instrument");
+  private static final Bounds RATIO = Bounds.above(0, 1000, "");
+
   private final ClockField clock;
   private final NeedsOfCase needsOfCase;
+  private final Set<String> stocked;
 
-  AppointmentFields(ClockField clock, NeedsOfCase needsOfCase) {
+  /**
+   * @param stocked types there are; of a case's substitutes only these count
+   */
+  AppointmentFields(ClockField clock, NeedsOfCase needsOfCase, Set<String> stocked) {
     this.clock = clock;
+    this.stocked = stocked;
     this.needsOfCase = needsOfCase;
   }
 
@@ -28,16 +40,16 @@ final class AppointmentFields {
       Integer start = clock.minute(row, "start");
       Integer end = clock.minute(row, "end");
       String chair = row.optional("chair") == null ? null : row.text("chair", "a chair's name");
-      List<String> needs = needs(row, faults);
+      List<Need> needs = needs(row, faults);
       row.rejectUnknown();
       if (id != null && start != null && end != null) {
-        all.add(new Appointment(id, start, end, needs, chair));
+        all.add(Appointment.of(id, start, end, chair, needs));
       }
     }
     return all;
   }
 
-  private List<String> needs(Fields row, Faults faults) {
+  private List<Need> needs(Fields row, Faults faults) {
     Node needs = row.optional("needs");
     Node caseFile = row.optional("case");
     if (needs != null && caseFile != null) {
@@ -51,26 +63,57 @@ final class AppointmentFields {
       needs = row.required("needs", "a list of instrument types, or case: FILE");
     }
     List<Node> items = needs == null ? null : row.items("needs", needs);
-    List<String> types = new ArrayList<>();
+    List<Need> read = new ArrayList<>();
     for (int i = 0; items != null && i < items.size(); i++) {
-      if (items.get(i) instanceof Node.Scalar scalar) {
-        types.add(scalar.text().strip());
-      } else {
-        faults.add(
-            items.get(i).line(),
-            row.path("needs") + "[" + i + "]",
-            "must be an instrument type, found " + items.get(i).describe());
+      String path = row.path("needs") + "[" + i + "]";
+      Need need = need(items.get(i), path, faults);
+      if (need != null) {
+        read.add(need);
       }
     }
-    return types;
+    return read;
   }
 
-  private List<String> ofCase(Fields row, @Nullable String file) {
+  private static @Nullable Need need(Node item, String path, Faults faults) {
+    if (item instanceof Node.Scalar scalar) {
+      return Need.of(scalar.text().strip());
+    }
+    if (item instanceof Node.Mapping mapping) {
+      Fields fields = new Fields(mapping, path, faults);
+      String type = fields.text("type", "an instrument type");
+      Node life = fields.optional("life_asked");
+      Double asked =
+          life == null ? Double.valueOf(0) : Fields.number(path + ".life_asked", life, LIFE, faults);
+      List<Substitute> others = new ArrayList<>();
+      for (Fields row : DayFile.rows(fields, faults, "or", "{type, cost_ratio}", false)) {
+        String other = row.text("type", "an instrument type");
+        Node cost = row.optional("cost_ratio");
+        Double ratio =
+            cost == null
+                ? Double.valueOf(1)
+                : Fields.number(row.path("cost_ratio"), cost, RATIO, faults);
+        row.rejectUnknown();
+        if (other != null && ratio != null) {
+          others.add(new Substitute(other, ratio));
+        }
+      }
+      fields.rejectUnknown();
+      return type == null || asked == null ? null : new Need(type, asked, others);
+    }
+    faults.add(
+        item.line(),
+        path,
+        "must be an instrument type or {type, life_asked, or: [{type, cost_ratio}]}, found "
+            + item.describe());
+    return null;
+  }
+
+  private List<Need> ofCase(Fields row, @Nullable String file) {
     if (file == null) {
       return List.of();
     }
     try {
-      return needsOfCase.of(file);
+      return needsOfCase.of(file).stream().map(need -> need.within(stocked)).toList();
     } catch (BadInput bad) {
       for (Fault fault : bad.faults()) {
         row.fault("case", fault.oneLine());

@@ -2,13 +2,19 @@ package kerfwright.app.day;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.practice.day.DayPlan;
 import kerfwright.practice.day.DayPlanner;
 import kerfwright.practice.day.DayProblem;
+import kerfwright.practice.day.DayProgress;
+import kerfwright.practice.day.FreshTrays;
 import kerfwright.practice.day.NativeSolver;
+import kerfwright.practice.day.RemedyPrices;
+import kerfwright.practice.day.RemedyResult;
+import kerfwright.practice.day.RemedySearch;
 import kerfwright.practice.day.SearchLimits;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -56,6 +62,15 @@ public final class DayCommand implements Callable<Integer> {
       description = "Seed of the search (default ${DEFAULT-VALUE}).")
   private int seed;
 
+  @Option(
+      names = "--remedies",
+      paramLabel = "N",
+      defaultValue = "3",
+      description =
+          "Longest search for remedies of a shortage in seconds, 0 for none"
+              + " (default ${DEFAULT-VALUE}).")
+  private double remedySeconds;
+
   public DayCommand(PrintStream out, PrintStream err, NeedsOfCase needsOfCase) {
     this.out = out;
     this.err = err;
@@ -73,6 +88,9 @@ public final class DayCommand implements Callable<Integer> {
       if (!(seconds > 0 && seconds <= LONGEST_SECONDS)) {
         throw new BadInput("--seconds", "must be above 0 and at most 86400, found " + seconds);
       }
+      if (!(remedySeconds >= 0 && remedySeconds <= LONGEST_SECONDS)) {
+        throw new BadInput("--remedies", "must be 0 to 86400, found " + remedySeconds);
+      }
       if (threads < 1 || threads > 64) {
         throw new BadInput("--threads", "must be 1 to 64, found " + threads);
       }
@@ -84,14 +102,25 @@ public final class DayCommand implements Callable<Integer> {
       err.flush();
       return BAD_INPUT;
     }
-    DayPlan plan = planner.plan(problem, new SearchLimits(seconds, threads, seed));
+    DayPlan found = planner.plan(problem, new SearchLimits(seconds, threads, seed));
+    DayPlan plan = FreshTrays.laid(problem, found);
+    List<RemedyResult> remedies = remedies(planner, problem, plan);
     String fault = NativeSolver.fault();
     if (fault != null) {
       err.println("kerfwright: planned in plain Java, the solver is not there: " + fault);
       err.flush();
     }
-    out.print(json ? DayJson.text(problem, plan) : DayText.of(problem, plan));
+    out.print(json ? DayJson.text(problem, plan, remedies) : DayText.of(problem, plan, remedies));
     out.flush();
     return DONE;
+  }
+
+  private List<RemedyResult> remedies(DayPlanner planner, DayProblem problem, DayPlan plan) {
+    if (remedySeconds == 0) {
+      return List.of();
+    }
+    SearchLimits limits = new SearchLimits(remedySeconds, threads, seed);
+    return new RemedySearch(planner, RemedyPrices.USUAL)
+        .search(problem, plan, limits, DayProgress.NONE, any -> {});
   }
 }

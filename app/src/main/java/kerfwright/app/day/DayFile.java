@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Bounds;
 import kerfwright.app.input.Faults;
@@ -53,7 +55,9 @@ public final class DayFile {
     Integer capacity = WholeNumber.read(fields, faults, "load_capacity", COUNT);
     ClockField clock = new ClockField(start == null ? LocalTime.MIDNIGHT : start);
     List<Stock> stock = StockFields.read(fields, faults);
-    List<Appointment> appointments = new AppointmentFields(clock, needsOfCase).read(fields, faults);
+    Set<String> stocked = stock.stream().map(Stock::type).collect(Collectors.toSet());
+    List<Appointment> appointments =
+        new AppointmentFields(clock, needsOfCase, stocked).read(fields, faults);
     FixedFacts facts = FactsFields.read(fields, faults, clock);
     fields.rejectUnknown();
     faults.throwIfAny();

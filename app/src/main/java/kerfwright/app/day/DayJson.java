@@ -4,11 +4,15 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import kerfwright.app.json.JsonText;
 import kerfwright.practice.day.DayPlan;
 import kerfwright.practice.day.DayProblem;
+import kerfwright.practice.day.FreshTrays;
+import kerfwright.practice.day.Goal;
 import kerfwright.practice.day.GoalResult;
 import kerfwright.practice.day.InstrumentRef;
+import kerfwright.practice.day.RemedyResult;
 import kerfwright.practice.day.Shortage;
 import kerfwright.practice.day.SteriliserLoad;
 import kerfwright.practice.day.TrayPlace;
@@ -19,8 +23,24 @@ public final class DayJson {
 
   private DayJson() {}
 
-  public static String text(DayProblem problem, DayPlan plan) {
-    return JsonText.of(node(problem, plan));
+  public static String text(DayProblem problem, DayPlan plan, List<RemedyResult> remedies) {
+    ObjectNode json = node(problem, plan);
+    json.set("remedies", remedies(problem, plan, remedies));
+    return JsonText.of(json);
+  }
+
+  private static ArrayNode remedies(
+      DayProblem problem, DayPlan plan, List<RemedyResult> remedies) {
+    ArrayNode all = JsonNodeFactory.instance.arrayNode();
+    for (RemedyResult r : remedies) {
+      ObjectNode node = all.addObject();
+      new RemedyFields(problem, r).into(node);
+      node.set("costMin", JsonText.number(r.costMin()));
+      node.put("shortagesBefore", plan.value(Goal.SHORTAGES));
+      node.put("shortagesAfter", r.shortagesAfter()).put("loadsAfter", r.loadsAfter());
+      node.put("proven", r.plan().result(Goal.SHORTAGES).proven());
+    }
+    return all;
   }
 
   /** The plan as a tree; indexes count from 0 as in the day file. */
@@ -48,6 +68,13 @@ public final class DayJson {
       ObjectNode node = phases.addObject().put("goal", g.goal().label());
       node.put("value", g.value()).put("bound", g.bound()).put("proven", g.proven());
       node.set("seconds", JsonText.number(g.seconds()));
+    }
+    ArrayNode worn = json.putArray("worn");
+    for (FreshTrays.Worn w : FreshTrays.worn(problem, plan)) {
+      ObjectNode node = worn.addObject().put("appointment", w.place().appointment());
+      put(node, w.place().instrument());
+      node.set("lifeAsked", JsonText.number(w.asked()));
+      node.set("lifeLeft", JsonText.number(w.left()));
     }
     json.put("solver", plan.solver());
     return json;

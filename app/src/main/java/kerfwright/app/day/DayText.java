@@ -9,8 +9,11 @@ import java.util.TreeMap;
 import kerfwright.practice.day.Appointment;
 import kerfwright.practice.day.DayPlan;
 import kerfwright.practice.day.DayProblem;
+import kerfwright.practice.day.FreshTrays;
+import kerfwright.practice.day.Goal;
 import kerfwright.practice.day.GoalResult;
 import kerfwright.practice.day.InstrumentRef;
+import kerfwright.practice.day.RemedyResult;
 import kerfwright.practice.day.Shortage;
 import kerfwright.practice.day.SteriliserLoad;
 import kerfwright.practice.day.TrayPlace;
@@ -21,16 +24,19 @@ final class DayText {
 
   private final DayProblem problem;
   private final DayPlan plan;
+  private final List<RemedyResult> remedies;
   private final StringBuilder out = new StringBuilder();
 
-  private DayText(DayProblem problem, DayPlan plan) {
+  private DayText(DayProblem problem, DayPlan plan, List<RemedyResult> remedies) {
     this.problem = problem;
     this.plan = plan;
+    this.remedies = remedies;
   }
 
-  static String of(DayProblem problem, DayPlan plan) {
-    DayText text = new DayText(problem, plan);
+  static String of(DayProblem problem, DayPlan plan, List<RemedyResult> remedies) {
+    DayText text = new DayText(problem, plan, remedies);
     text.shortages();
+    text.remedies();
     text.loads();
     text.trays();
     text.goals();
@@ -57,6 +63,27 @@ final class DayText {
       if (!missing.isEmpty()) {
         line(clock(a.startMin()) + "  " + a.id(), String.join(", ", missing));
       }
+    }
+  }
+
+  private void remedies() {
+    if (remedies.isEmpty()) {
+      return;
+    }
+    out.append("\nWhat would help, the cheapest first (each planned again):\n");
+    for (RemedyResult r : remedies) {
+      String proof = r.plan().result(Goal.SHORTAGES).proven() ? "" : " at most";
+      line(
+          new RemedyFields(problem, r).words(),
+          "leaves"
+              + proof
+              + " "
+              + count(r.shortagesAfter(), "shortage")
+              + " and "
+              + count(r.loadsAfter(), "load")
+              + "; costs about "
+              + Math.round(r.costMin())
+              + " min of work");
     }
   }
 
@@ -89,6 +116,18 @@ final class DayText {
       line(
           clock(a.startMin()) + "-" + clock(a.endMin()) + "  " + a.id() + chair,
           tray.isEmpty() ? "nothing" : named(tray));
+    }
+    for (FreshTrays.Worn w : FreshTrays.worn(problem, plan)) {
+      line(
+          "worn",
+          w.place().appointment()
+              + " asks "
+              + Math.round(100 * w.asked())
+              + " % of a life of "
+              + named(List.of(w.place().instrument()))
+              + ", which has "
+              + Math.round(100 * w.left())
+              + " % left");
     }
   }
 

@@ -2,8 +2,9 @@ package kerfwright.app.day;
 
 import java.util.List;
 import kerfwright.app.input.BadInput;
+import kerfwright.practice.day.Need;
 
-/** Tells which instrument types the plan of a case needs, for {@code case: FILE} in a day file. */
+/** Tells what the plan of a case needs, for {@code case: FILE} in a day file. */
 @FunctionalInterface
 public interface NeedsOfCase {
   /**
@@ -11,5 +12,5 @@ public interface NeedsOfCase {
    *
    * @param caseFile the file as the day file names it
    */
-  List<String> of(String caseFile) throws BadInput;
+  List<Need> of(String caseFile) throws BadInput;
 }

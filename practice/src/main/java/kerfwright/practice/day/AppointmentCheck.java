@@ -66,6 +66,22 @@ final class AppointmentCheck {
       } else if (!seen.add(type)) {
         faults.add(new DayFault(field, "\"" + type + "\" is listed twice", "each type once"));
       }
+      substitutes(a.detail(type), field, types, faults);
+    }
+  }
+
+  private static void substitutes(
+      Need need, String field, Set<String> types, List<DayFault> faults) {
+    for (int i = 0; i < need.substitutes().size(); i++) {
+      String other = need.substitutes().get(i).type();
+      String at = field + ".or[" + i + "].type";
+      if (other.equals(need.type())) {
+        faults.add(new DayFault(at, "is the type it stands for", "another type"));
+      } else if (!types.contains(other)) {
+        faults.add(
+            new DayFault(
+                at, "\"" + other + "\" is in no stock", StockCheck.listedType(other, types)));
+      }
     }
   }
 

@@ -89,10 +89,7 @@ public final class DayReferee {
     for (SteriliserLoad load : plan.loads()) {
       int t = load.startMin();
       boolean fixed = problem.facts().loads().contains(load);
-      if (!fixed
-          && (t % problem.loadGridMin() != 0
-              || t < problem.facts().nowMin()
-              || t > problem.lengthMin() - problem.loadMin())) {
+      if (!fixed && !problem.mayStartAt(t)) {
         errors.add("a load may not start at minute " + t);
       }
       if (load.instruments().size() > problem.loadCapacity()) {

@@ -52,14 +52,14 @@ final class DaySearch {
     int[] fewest = boundShortages();
     ReadyModel ready = new ReadyModel(view, fewest);
     if (!board.closed(Goal.SHORTAGES)) {
-      ready.hint(board.best());
+      ready.day.hint(board.best());
       ready.model.minimize(ready.shortages());
-      solve(Goal.SHORTAGES, ready.model, ready::read, timeLeft() * SHORTAGES_SHARE);
+      solve(Goal.SHORTAGES, ready.model, ready.day::read, timeLeft() * SHORTAGES_SHARE);
     }
     ready.model.addLessOrEqual(ready.shortages(), board.best().shortages());
-    ready.hint(board.best());
+    ready.day.hint(board.best());
     ready.model.minimize(ready.loads());
-    solve(Goal.LOADS, ready.model, ready::read, timeLeft() * LOADS_SHARE);
+    solve(Goal.LOADS, ready.model, ready.day::read, timeLeft() * LOADS_SHARE);
     if (!progress.stopped()) {
       wear();
     }
@@ -114,9 +114,9 @@ final class DaySearch {
     if (view.problem.demand() <= WHOLE_WEAR_UP_TO && !board.closed(Goal.WEAR)) {
       Timetable best = board.best();
       WearModel model = new WearModel(view, best.shortages(), best.newLoads(), least);
-      model.hint(best);
+      model.day.hint(best);
       model.model.minimize(model.wear());
-      solve(Goal.WEAR, model.model, model::read, timeLeft());
+      solve(Goal.WEAR, model.model, model.day::read, timeLeft());
     }
   }
 

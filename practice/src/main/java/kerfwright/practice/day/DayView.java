@@ -2,6 +2,7 @@ package kerfwright.practice.day;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 
 /**
  * A day with names replaced by numbers and fixed facts worked in: what is left to decide.
@@ -19,15 +20,14 @@ final class DayView {
   DayView(DayProblem problem) {
     this.problem = problem;
     FixedFacts facts = problem.facts();
-    int grid = problem.loadGridMin();
-    int first = (facts.nowMin() + grid - 1) / grid;
-    int last = Math.floorDiv(problem.lengthMin() - problem.loadMin(), grid);
-    slotMin = new int[Math.max(0, last - first + 1)];
+    TreeSet<Integer> starts = new TreeSet<>(problem.extraStartsMin());
+    for (int t = 0; t <= problem.lengthMin(); t += problem.loadGridMin()) {
+      starts.add(t);
+    }
+    slotMin = starts.stream().filter(problem::mayStartAt).mapToInt(t -> t).toArray();
     slotFree = new int[slotMin.length];
     for (int q = 0; q < slotMin.length; q++) {
-      int t = (first + q) * grid;
-      slotMin[q] = t;
-      slotFree[q] = problem.sterilisers() - running(facts, t);
+      slotFree[q] = problem.sterilisers() - running(facts, slotMin[q]);
     }
     fixedLoads = facts.loads().size();
     for (Stock s : problem.stock()) {

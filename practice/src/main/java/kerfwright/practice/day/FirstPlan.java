@@ -36,6 +36,13 @@ final class FirstPlan {
     return search.best;
   }
 
+  /** The best run in which sterilisers are never at rest. */
+  static Timetable underPressure(DayView view) {
+    FirstPlan search = new FirstPlan(view, 0);
+    search.fullPressure();
+    return search.best;
+  }
+
   /** Every steriliser runs without a break, from each possible offset. */
   private void fullPressure() {
     int step =

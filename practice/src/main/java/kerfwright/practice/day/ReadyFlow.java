@@ -31,7 +31,7 @@ import java.util.function.ToLongFunction;
  * out: evenness of wear, see {@link WearFlow}. Derived here from the statement of the problem; no
  * published source.
  */
-final class ReadyFlow {
+final class ReadyFlow implements TypeFlow {
   final TypeView type;
   final List<BoolVar> shortage = new ArrayList<>();
 
@@ -182,7 +182,8 @@ final class ReadyFlow {
   private record LevelRow(IntVar level, List<IntVar> plus, List<IntVar> minus, int more) {}
 
   /** Hints the flow a timetable makes. */
-  void hint(Timetable t, int k, FlowHint hint) {
+  @Override
+  public void hint(Timetable t, int k, FlowHint hint) {
     for (IntVar[] vars : p) {
       for (IntVar v : vars) {
         hint.set(v, 0);
@@ -225,12 +226,14 @@ final class ReadyFlow {
     }
   }
 
-  FlowReader.Ladder ladder() {
+  @Override
+  public FlowReader.Ladder ladder() {
     return levels;
   }
 
   /** Clean level each served demand draws from; 0 where short. */
-  int[] served(ToLongFunction<IntVar> value) {
+  @Override
+  public int[] served(ToLongFunction<IntVar> value) {
     int[] from = new int[type.demands];
     for (int d = 0; d < from.length; d++) {
       for (int r = 0; r < x[d].length; r++) {
@@ -243,7 +246,8 @@ final class ReadyFlow {
   }
 
   /** How many of each dirty level go into a load at each slot. */
-  int[][] loaded(ToLongFunction<IntVar> value) {
+  @Override
+  public int[][] loaded(ToLongFunction<IntVar> value) {
     int[][] n = new int[p.length][];
     for (int q = 0; q < p.length; q++) {
       n[q] = new int[p[q].length];

@@ -1,5 +1,7 @@
 package kerfwright.practice.day;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 
@@ -19,5 +21,12 @@ public record Stock(String type, int life, List<Integer> uses, Set<Integer> dirt
 
   public Stock(String type, int life, List<Integer> uses) {
     this(type, life, uses, Set.of());
+  }
+
+  /** The same stock with so many new, clean instruments at the end of the list. */
+  public Stock withNew(int pieces) {
+    List<Integer> more = new ArrayList<>(uses);
+    more.addAll(Collections.nCopies(pieces, 0));
+    return new Stock(type, life, more, dirty);
   }
 }

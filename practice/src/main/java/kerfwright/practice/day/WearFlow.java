@@ -22,7 +22,7 @@ import java.util.function.ToLongFunction;
  * instrument ends with r or more, {@code down[r]} that some ends with r or fewer. Unevenness is the
  * highest r minus the lowest, which equals the difference of wear as all share one life.
  */
-final class WearFlow {
+final class WearFlow implements TypeFlow {
   final TypeView type;
   final List<BoolVar> shortage = new ArrayList<>();
   final LinearExprBuilder unevenness = LinearExpr.newBuilder();
@@ -242,7 +242,8 @@ final class WearFlow {
   }
 
   /** Levels are exact uses left. */
-  FlowReader.Ladder ladder() {
+  @Override
+  public FlowReader.Ladder ladder() {
     return new FlowReader.Ladder() {
       @Override
       public int start(int unit) {
@@ -262,7 +263,8 @@ final class WearFlow {
   }
 
   /** Uses left before each served demand; 0 where short. */
-  int[] served(ToLongFunction<IntVar> value) {
+  @Override
+  public int[] served(ToLongFunction<IntVar> value) {
     int[] left = new int[type.demands];
     for (int d = 0; d < left.length; d++) {
       int at = d;
@@ -272,7 +274,8 @@ final class WearFlow {
   }
 
   /** How many with each number of uses left go into a load at each slot. */
-  int[][] loaded(ToLongFunction<IntVar> value) {
+  @Override
+  public int[][] loaded(ToLongFunction<IntVar> value) {
     int[][] n = new int[p.size()][];
     for (int q = 0; q < n.length; q++) {
       int highest = p.get(q).keySet().stream().mapToInt(r -> r).max().orElse(0);
@@ -284,7 +287,8 @@ final class WearFlow {
   }
 
   /** Hints the flow a timetable makes. */
-  void hint(Timetable t, int k, FlowHint hint) {
+  @Override
+  public void hint(Timetable t, int k, FlowHint hint) {
     int[] left = type.left.clone();
     p.forEach(m -> m.values().forEach(v -> hint.set(v, 0)));
     int q = 0;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.TreeSet;
 
 /**
  * Brute force: tries every way to start loads and every way to fill every need, and keeps the best
@@ -29,7 +30,7 @@ final class EveryPlan {
       }
     }
     needs.sort(Comparator.comparingInt(Need::start));
-    List<Integer> s = new ArrayList<>();
+    TreeSet<Integer> s = new TreeSet<>(problem.extraStartsMin());
     for (int t = 0; t + problem.loadMin() <= problem.lengthMin(); t += problem.loadGridMin()) {
       s.add(t);
     }

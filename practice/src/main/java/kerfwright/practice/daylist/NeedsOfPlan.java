@@ -1,0 +1,67 @@
+package kerfwright.practice.daylist;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import kerfwright.planner.plan.CutPlan;
+import kerfwright.planner.plan.PlannedStep;
+import kerfwright.planner.plan.RunnerUp;
+import kerfwright.practice.day.Need;
+import kerfwright.practice.day.Substitute;
+
+/**
+ * What a tray needs by the plan of its case: each type once, the life its steps ask of it, and the
+ * runners-up of the plan as substitutes. A type that serves several steps is replaced only by what
+ * is runner-up in each of them, at the dearest ratio.
+ */
+public final class NeedsOfPlan {
+  private NeedsOfPlan() {}
+
+  /** Needs of a plan, in the order of its steps; none for a refused plan. */
+  public static List<Need> of(CutPlan plan) {
+    Map<String, List<PlannedStep>> steps = new LinkedHashMap<>();
+    for (PlannedStep step : plan.steps()) {
+      steps
+          .computeIfAbsent(TypeName.of(step.instrument().properties()), t -> new ArrayList<>())
+          .add(step);
+    }
+    List<Need> needs = new ArrayList<>();
+    steps.forEach(
+        (type, served) -> {
+          double asked = served.stream().mapToDouble(s -> s.lifeUsed().typical()).sum();
+          needs.add(new Need(type, asked, substitutes(plan, type, served, steps)));
+        });
+    return needs;
+  }
+
+  private static List<Substitute> substitutes(
+      CutPlan plan, String type, List<PlannedStep> served, Map<String, List<PlannedStep>> steps) {
+    Map<String, Double> ratio = new TreeMap<>();
+    Map<String, Integer> serves = new TreeMap<>();
+    for (PlannedStep step : served) {
+      Map<String, Double> cheapest = new TreeMap<>();
+      for (RunnerUp other : plan.runnersUp()) {
+        if (other.step() == step.order()) {
+          cheapest.merge(
+              TypeName.of(other.instrument().properties()), other.costRatio(), Math::min);
+        }
+      }
+      cheapest.forEach(
+          (name, cost) -> {
+            ratio.merge(name, cost, Math::max);
+            serves.merge(name, 1, Integer::sum);
+          });
+    }
+    List<Substitute> all = new ArrayList<>();
+    ratio.forEach(
+        (name, cost) -> {
+          boolean everywhere = serves.getOrDefault(name, 0) == served.size();
+          if (everywhere && !name.equals(type) && !steps.containsKey(name) && cost > 0) {
+            all.add(new Substitute(name, cost));
+          }
+        });
+    return all;
+  }
+}
