@@ -37,9 +37,9 @@ import org.jspecify.annotations.Nullable;
  * <p>Arguments: {@code --seconds N --peers FOLDER --peer-seconds N DAY.yaml...}. The folder holds
  * the referee {@code sched_check.py} and the peers' {@code sched_run.py}, which read the instance
  * {@code DAY.json} beside the day file {@code scripts/day-from-instance.py} made of it; without it
- * ours runs alone and unrefereed. Seconds count from after the solver's library is loaded; that time is
- * given by itself. Wall time is only as good as the machine is quiet: processor seconds and the
- * load are given too.
+ * ours runs alone and unrefereed. Seconds count from after the solver's library is loaded; that
+ * time is given by itself. Wall time is only as good as the machine is quiet: processor seconds and
+ * the load are given too.
  */
 public final class DayBench {
   private static final int LATE_AT_MIN = 200;

@@ -83,7 +83,9 @@ final class AppointmentFields {
       String type = fields.text("type", "an instrument type");
       Node life = fields.optional("life_asked");
       Double asked =
-          life == null ? Double.valueOf(0) : Fields.number(path + ".life_asked", life, LIFE, faults);
+          life == null
+              ? Double.valueOf(0)
+              : Fields.number(path + ".life_asked", life, LIFE, faults);
       List<Substitute> others = new ArrayList<>();
       for (Fields row : DayFile.rows(fields, faults, "or", "{type, cost_ratio}", false)) {
         String other = row.text("type", "an instrument type");

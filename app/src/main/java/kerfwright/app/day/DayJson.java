@@ -29,8 +29,7 @@ public final class DayJson {
     return JsonText.of(json);
   }
 
-  private static ArrayNode remedies(
-      DayProblem problem, DayPlan plan, List<RemedyResult> remedies) {
+  private static ArrayNode remedies(DayProblem problem, DayPlan plan, List<RemedyResult> remedies) {
     ArrayNode all = JsonNodeFactory.instance.arrayNode();
     for (RemedyResult r : remedies) {
       ObjectNode node = all.addObject();

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import kerfwright.app.input.BadInput;
+import kerfwright.practice.day.Need;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -76,7 +77,8 @@ class DayCommandTest {
 
   @Test
   void aTightDayTellsWhatIsShortFirstThenLoadsThenTrays() {
-    assertEquals(0, run(EXAMPLES.resolve("day-tight.yaml").toString(), "--threads", "1"));
+    assertEquals(
+        0, run(EXAMPLES.resolve("day-tight.yaml").toString(), "--threads", "1", "--remedies", "0"));
     assertTrue(out.startsWith("Short of "), out);
     int loads = out.indexOf("Steriliser loads");
     int trays = out.indexOf("Trays");
@@ -87,7 +89,8 @@ class DayCommandTest {
   @Test
   void theTextOfTheExamplesIsAsPinned() throws IOException {
     for (String day : List.of("day-quiet", "day-tight")) {
-      assertEquals(0, run(EXAMPLES.resolve(day + ".yaml").toString(), "--threads", "1"));
+      String file = EXAMPLES.resolve(day + ".yaml").toString();
+      assertEquals(0, run(file, "--threads", "1", "--remedies", "120"));
       Path pinned = Path.of("src", "test", "resources", "day", day + ".txt");
       if (Boolean.getBoolean("pin")) {
         Files.writeString(pinned, out);
@@ -98,7 +101,8 @@ class DayCommandTest {
 
   @Test
   void theJsonKeepsTheContract() throws IOException {
-    assertEquals(0, run(EXAMPLES.resolve("day-tight.yaml").toString(), "--json"));
+    assertEquals(
+        0, run(EXAMPLES.resolve("day-tight.yaml").toString(), "--json", "--remedies", "0"));
     JsonNode day = new ObjectMapper().readTree(out);
     assertEquals("day/1", day.get("contract").asText());
     assertTrue(day.get("loads").get(0).get("start").asText().matches("\\d\\d:\\d\\d"));
@@ -175,9 +179,9 @@ class DayCommandTest {
             + " chair, needs, case; did you mean chair?");
   }
 
-  private static List<String> needs(String caseFile) throws BadInput {
+  private static List<Need> needs(String caseFile) throws BadInput {
     if (caseFile.endsWith("round.yaml")) {
-      return List.of("round-diamond-medium");
+      return List.of(Need.of("round-diamond-medium"));
     }
     throw new BadInput("case.yaml", "there is no such file");
   }
@@ -201,7 +205,7 @@ class DayCommandTest {
   void needsOfACaseAreTakenWhereTheyCanBeTold() throws Exception {
     Path file = folder.resolve("day.yaml");
     Files.writeString(file, GOOD.replace("needs: [round-diamond-medium]", "case: case.yaml"));
-    var day = new DayFile(c -> List.of("round-diamond-medium")).read(file);
+    var day = new DayFile(c -> List.of(Need.of("round-diamond-medium"))).read(file);
     assertEquals(List.of("round-diamond-medium"), day.appointments().get(0).needs());
   }
 
@@ -220,5 +224,58 @@ class DayCommandTest {
     assertTrue(out.contains("A1  round-diamond-medium 2"), out);
     assertEquals(2, runOn(GOOD + facts.replace("index: 1", "index: 0")));
     assertTrue(err.contains("not ready for it yet"), err);
+  }
+
+  @Test
+  void aSubstituteIsReadAndItsSlipsAreToldWhereTheyStand() throws Exception {
+    String needs = "needs: [{type: round-diamond-medium, life_asked: 0.3, or: [%s]}]";
+    String plain = "needs: [round-diamond-medium]";
+    refuses(
+        GOOD.replace(plain, needs.formatted("{type: rond, cost_ratio: 1.2}")),
+        "day.yaml:11: appointments[0].needs[0].or[0].type: \"rond\" is in no stock; expected a type"
+            + " listed under instruments; valid are round-diamond-medium");
+    refuses(
+        GOOD.replace(plain, needs.formatted("{type: round-diamond-medium, cost_ratio: -1}")),
+        "day.yaml:11: appointments[0].needs[0].or[0].cost_ratio: must be a number above 0 to 1000,"
+            + " found '-1'");
+    refuses(
+        GOOD.replace(plain, "needs: [[round-diamond-medium]]"),
+        "day.yaml:11: appointments[0].needs[0]: must be an instrument type or {type, life_asked,"
+            + " or: [{type, cost_ratio}]}, found a list");
+  }
+
+  @Test
+  void timesThatAreNoTimesAndNegativeNumbersAreRefused() throws Exception {
+    refuses(
+        GOOD.replace("end: \"08:40\"", "end: \"-08:40\""),
+        "day.yaml:11: appointments[0].end: must be a time like \"08:00\", found '-08:40'");
+    refuses(
+        GOOD.replace("cleaning_min: 20", "cleaning_min: -20"),
+        "day.yaml:3: cleaning_min: must be a number from 0 to 1440 minutes, found '-20'");
+    refuses(
+        GOOD.replace("sterilisers: 1", "sterilisers: 0"),
+        "day.yaml:6: sterilisers: must be a number from 1 to 1000, found '0'");
+    refuses(
+        GOOD.replace("used: [0, 3]", "used: [0, -3]"),
+        "day.yaml:9: instruments[0].used[1]: must be a number from 0 to 100000 uses, found '-3'");
+  }
+
+  @Test
+  void theJsonTellsRemediesWithWhatTheyLeave() throws IOException {
+    String file = EXAMPLES.resolve("day-tight.yaml").toString();
+    assertEquals(0, run(file, "--json", "--remedies", "2"));
+    JsonNode day = new ObjectMapper().readTree(out);
+    assertTrue(day.get("remedies").size() > 3, out);
+    double before = 0;
+    for (JsonNode remedy : day.get("remedies")) {
+      assertTrue(
+          List.of("substitute", "swap", "load", "steriliser", "buy")
+              .contains(remedy.get("kind").asText()));
+      assertTrue(remedy.get("shortagesAfter").asInt() < remedy.get("shortagesBefore").asInt(), out);
+      assertTrue(before <= remedy.get("costMin").asDouble(), "ranked by cost");
+      before = remedy.get("costMin").asDouble();
+    }
+    assertEquals(0, run(file, "--json", "--remedies", "0"));
+    assertEquals(0, new ObjectMapper().readTree(out).get("remedies").size());
   }
 }
