@@ -26,6 +26,7 @@ import kerfwright.practice.day.Goal;
 import kerfwright.practice.day.GoalResult;
 import kerfwright.practice.day.InstrumentRef;
 import kerfwright.practice.day.NativeSolver;
+import kerfwright.practice.day.Need;
 import kerfwright.practice.day.SearchLimits;
 import kerfwright.practice.day.SteriliserLoad;
 import kerfwright.practice.day.TrayPlace;
