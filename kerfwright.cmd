@@ -58,7 +58,7 @@ echo kerfwright: built 1>&2
 rem ---- run -------------------------------------------------------------------------------------
 set "KIND=small"
 set "OPTIONS=-Xmx128m -XX:TieredStopAtLevel=1"
-if /i "%~1"=="serve" ( set "KIND=serve" & set "OPTIONS=-Xmx256m" )
+if /i "%~1"=="serve" ( set "KIND=serve" & set "OPTIONS=-Xms24m -Xmx256m" )
 for %%C in (plan day evidence heat) do if /i "%~1"=="%%C" ( set "KIND=plan" & set "OPTIONS=-Xmx320m" )
 set "ARCHIVE=%BUILT%\%KIND%-%JAVA_VERSION:+=-%.jsa"
 if %JAVA_MAJOR% GEQ 19 (

@@ -1,8 +1,10 @@
 package kerfwright.app.drawing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.SplittableRandom;
 import kerfwright.catalogue.instrument.GritClass;
 
@@ -17,6 +19,9 @@ public final class AbrasiveSurface {
 
   /** Drawing units a millimetre. */
   static final double PER_MM = 296;
+
+  /** Drawn size under which a grain has no facet and fewer corners. */
+  private static final double SMALL = 6;
 
   private static final double COVERED = 0.25;
   private static final double LEFT = 12;
@@ -66,7 +71,7 @@ public final class AbrasiveSurface {
     StringBuilder facets = new StringBuilder();
     for (Grain grain : placed) {
       grains.append(path(grain, 1, 0, grain.corners().size()));
-      if (grain.size() * PER_MM > 6) {
+      if (grain.size() * PER_MM > SMALL) {
         facets.append(path(grain, 0.6, 0, 4));
       }
     }
@@ -107,6 +112,7 @@ public final class AbrasiveSurface {
     List<Grain> grains = new ArrayList<>();
     double wanted = COVERED * PATCH_WIDTH_MM * PATCH_HEIGHT_MM;
     double covered = 0;
+    Ground ground = new Ground(high);
     for (int dart = 0; dart < 40_000 && covered < wanted; dart++) {
       double size = low + (high - low) * lot.nextDouble();
       double margin = size / 2;
@@ -116,7 +122,7 @@ public final class AbrasiveSurface {
               margin + (PATCH_HEIGHT_MM - size) * lot.nextDouble(),
               size,
               corners(size, lot));
-      if (grains.stream().allMatch(g -> apart(g, grain))) {
+      if (ground.takes(grain)) {
         grains.add(grain);
         covered += grain.area();
       }
@@ -124,18 +130,48 @@ public final class AbrasiveSurface {
     return grains;
   }
 
-  private static boolean apart(Grain a, Grain b) {
-    return Math.hypot(a.x() - b.x(), a.y() - b.y()) > (a.size() + b.size()) / 2;
+  /** What is taken so far, in cells as wide as the largest grain: only neighbours can touch. */
+  private static final class Ground {
+    private final double cellMm;
+    private final Map<Long, List<Grain>> cells = new HashMap<>();
+
+    Ground(double cellMm) {
+      this.cellMm = cellMm;
+    }
+
+    /** Takes the grain, unless it would touch another. */
+    boolean takes(Grain grain) {
+      long column = (long) (grain.x() / cellMm);
+      long row = (long) (grain.y() / cellMm);
+      for (long c = column - 1; c <= column + 1; c++) {
+        for (long r = row - 1; r <= row + 1; r++) {
+          for (Grain other : cells.getOrDefault(key(c, r), List.of())) {
+            double gap = (grain.size() + other.size()) / 2;
+            if (Math.hypot(grain.x() - other.x(), grain.y() - other.y()) <= gap) {
+              return false;
+            }
+          }
+        }
+      }
+      cells.computeIfAbsent(key(column, row), any -> new ArrayList<>()).add(grain);
+      return true;
+    }
+
+    private static long key(long column, long row) {
+      return column * 100_003 + row;
+    }
   }
 
   /** A blocky grain whose longest extent is its size; corners from its middle, mm. */
   private static List<Svg.Point> corners(double size, SplittableRandom lot) {
     double turn = lot.nextDouble() * Math.PI;
     List<Svg.Point> points = new ArrayList<>();
-    for (int i = 0; i < 6; i++) {
+    // four corners are all an eye can see of the smallest
+    int corners = size * PER_MM < SMALL ? 4 : 6;
+    for (int i = 0; i < corners; i++) {
       // two opposite corners stand at full size, so that the grain is as large as it says
-      double share = i % 3 == 0 ? 1 : 0.72 + 0.24 * lot.nextDouble();
-      double angle = turn + 2 * Math.PI * i / 6;
+      double share = i % (corners / 2) == 0 ? 1 : 0.72 + 0.24 * lot.nextDouble();
+      double angle = turn + 2 * Math.PI * i / corners;
       points.add(
           new Svg.Point(size / 2 * share * Math.cos(angle), size / 2 * share * Math.sin(angle)));
     }
