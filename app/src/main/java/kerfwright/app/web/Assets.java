@@ -11,22 +11,42 @@ import java.util.concurrent.ConcurrentHashMap;
 final class Assets {
   private record Asset(String resource, String type) {}
 
+  private static final String SCRIPT = "text/javascript; charset=utf-8";
   private static final String OWN = "/kerfwright/app/web/";
   private static final Map<String, Asset> KNOWN =
-      Map.of(
-          "page.css", new Asset(OWN + "page.css", "text/css; charset=utf-8"),
-          "today.css", new Asset(OWN + "today.css", "text/css; charset=utf-8"),
-          "page.js", new Asset(OWN + "page.js", "text/javascript; charset=utf-8"),
-          "icon.svg", new Asset(OWN + "icon.svg", "image/svg+xml"),
-          "htmx.js",
-              new Asset(
-                  "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js",
-                  "text/javascript; charset=utf-8"));
+      Map.ofEntries(
+          style("page.css"),
+          style("today.css"),
+          style("chairside.css"),
+          script("page.js"),
+          script("chairside.js"),
+          script("chair-store.js"),
+          script("chair-keys.js"),
+          script("chair-pace.js"),
+          script("chair-show.js"),
+          script("chair-swap.js"),
+          script("chair-worker.js"),
+          Map.entry("icon.svg", new Asset(OWN + "icon.svg", "image/svg+xml")),
+          Map.entry(
+              "htmx.js",
+              new Asset("/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js", SCRIPT)));
 
   private final Map<String, byte[]> loaded = new ConcurrentHashMap<>();
 
+  private static Map.Entry<String, Asset> script(String name) {
+    return Map.entry(name, new Asset(OWN + name, SCRIPT));
+  }
+
+  private static Map.Entry<String, Asset> style(String name) {
+    return Map.entry(name, new Asset(OWN + name, "text/css; charset=utf-8"));
+  }
+
   void serve(Context call) {
-    String name = call.pathParam("name");
+    serve(call, call.pathParam("name"));
+  }
+
+  /** A file under another address: a worker serves what stands below its own. */
+  void serve(Context call, String name) {
     Asset asset = KNOWN.get(name);
     if (asset == null) {
       throw new NotFoundResponse();

@@ -25,11 +25,16 @@ import kerfwright.app.stocklist.RowMeaning;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.StoredDrafts;
 import kerfwright.app.storage.StoredDrawer;
+import kerfwright.app.storage.StoredRecord;
+import kerfwright.app.storage.StoredRuns;
 import kerfwright.app.storage.StoredSettings;
+import kerfwright.practice.chairside.CutRuns;
 import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
+import kerfwright.practice.record.Origins;
+import kerfwright.practice.record.RecordDesk;
 import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
 
@@ -146,6 +151,21 @@ public final class OpenPractice implements AutoCloseable {
 
   public Settings settings() {
     return new StoredSettings(database);
+  }
+
+  /** Runs at the chair. */
+  public CutRuns runs() {
+    return new StoredRuns(database);
+  }
+
+  /** The cut record, with the drawer that moves with it. */
+  public RecordDesk record() {
+    return new RecordDesk(
+        new StoredRecord(database),
+        desk.drawer(),
+        Origins.NONE,
+        new TimeOrderedIds(Clock.systemUTC(), new SecureRandom()),
+        Clock.systemDefaultZone());
   }
 
   /** For the storages of the features. */

@@ -2,11 +2,16 @@ package kerfwright.app.web;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseReader;
+import kerfwright.app.chairside.RunPlans;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Node;
+import kerfwright.planner.PlanOptions;
+import kerfwright.planner.Planner;
+import kerfwright.planner.Settled;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
 import kerfwright.planner.plan.CutPlan;
@@ -63,6 +68,26 @@ final class PlanDesk {
 
   CutPlan plan(CutCase cutCase, int samples, long seed) {
     return wiring.plans().plan(cutCase, clean(), samples, seed);
+  }
+
+  /** The same for runs at the chair. */
+  RunPlans runs() {
+    return new RunPlans() {
+      @Override
+      public CutCase read(Map<String, List<String>> fields) throws BadInput {
+        return PlanDesk.this.read(CaseForm.of(fields).toNode());
+      }
+
+      @Override
+      public CutPlan plan(CutCase cutCase) {
+        return PlanDesk.this.plan(cutCase);
+      }
+
+      @Override
+      public CutPlan rest(CutCase cutCase, DrawerSnapshot stock, Settled settled) {
+        return Planner.plan(cutCase, stock, new PlanOptions(SAMPLES, SEED), settled);
+      }
+    };
   }
 
   /** The clean stock; read again only when something has changed, whichever process changed it. */

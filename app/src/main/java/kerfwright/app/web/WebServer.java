@@ -8,6 +8,8 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.Wiring;
+import kerfwright.app.chairside.ChairReports;
+import kerfwright.app.chairside.ChairsidePages;
 import kerfwright.app.drawer.DrawerPages;
 import kerfwright.app.drawer.ImportPages;
 import kerfwright.app.drawer.ItemPages;
@@ -36,6 +38,7 @@ public final class WebServer {
   private final ItemPages items;
   private final ImportPages lists;
   private final SettingPages settings;
+  private final ChairsidePages chairside;
 
   private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
     PlanDesk desk = new PlanDesk(wiring, open.desk().drawer());
@@ -61,6 +64,18 @@ public final class WebServer {
     this.items = new ItemPages(open.desk(), templates);
     this.settings = new SettingPages(open.settings(), templates);
     this.lists = new ImportPages(open.desk(), open.drafts(), templates);
+    this.chairside =
+        new ChairsidePages(
+            new ChairsidePages.Parts(
+                desk.runs(),
+                open.runs(),
+                open.desk().drawer(),
+                new ChairReports(open.record()::log),
+                open.settings(),
+                open.desk()::newId,
+                Clock.systemUTC(),
+                wiring.drawings()),
+            templates);
   }
 
   /** A server ready to start; it listens on loopback, whatever the caller wants. */
@@ -91,6 +106,9 @@ public final class WebServer {
     items.routes(config);
     lists.routes(config);
     settings.routes(config);
+    chairside.routes(config);
+    config.routes.get(
+        "/chairside/worker.js", call -> assets.serve(call, "chair-worker.js"), Role.LOCAL);
     config.routes.get("/static/{name}", assets::serve, Role.LOCAL);
   }
 

@@ -1,0 +1,85 @@
+package kerfwright.app.chairside;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Function;
+import kerfwright.app.words.Say;
+import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.practice.record.Cut;
+import kerfwright.practice.record.Logged;
+import kerfwright.practice.record.PlanStep;
+import kerfwright.practice.record.UseReport;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Takes what the chair logged, perhaps hours later and perhaps twice, and answers for each entry
+ * whether it stands in the record now. What is refused stays on the device, with the reason.
+ */
+public final class ChairReports {
+  static final int MOST = 200;
+
+  private final Function<UseReport, Logged> record;
+
+  /** Takes them to a record. */
+  public ChairReports(Function<UseReport, Logged> record) {
+    this.record = record;
+  }
+
+  ArrayNode take(JsonNode sent, Say say) {
+    ArrayNode answers = JsonNodeFactory.instance.arrayNode();
+    for (JsonNode one : sent) {
+      ObjectNode answer = answers.addObject();
+      answer.put("id", one.path("id").asText());
+      String refusal = refusal(one, say);
+      answer.put("stands", refusal == null);
+      answer.put("reason", refusal == null ? "" : refusal);
+    }
+    return answers;
+  }
+
+  private @Nullable String refusal(JsonNode one, Say say) {
+    UseReport report;
+    try {
+      report = report(one);
+    } catch (IllegalArgumentException | DateTimeException unsound) {
+      return say.at("chairside.entry-unsound");
+    }
+    Logged logged = record.apply(report);
+    Logged.Refusal refusal = logged.refusal();
+    return refusal == null
+        ? null
+        : switch (refusal) {
+          case UNKNOWN_INSTRUMENT -> say.at("chairside.entry-unknown-instrument");
+          case ID_TAKEN -> say.at("chairside.entry-id-taken");
+          case BUSY -> say.at("chairside.entry-busy");
+          default -> say.at("chairside.entry-unsound");
+        };
+  }
+
+  private static UseReport report(JsonNode one) {
+    Map<String, Double> mm3 = new HashMap<>();
+    one.path("mm3").properties().forEach(of -> mm3.put(of.getKey(), of.getValue().asDouble(-1)));
+    return new UseReport(
+        UUID.fromString(one.path("id").asText()),
+        one.path("case").asText(),
+        new Tooth(one.path("tooth").asInt()),
+        new PlanStep("run:" + one.path("run").asText(), one.path("step").asInt()),
+        UUID.fromString(one.path("item").asText()),
+        "",
+        "",
+        new Cut(number(one, "setRpm"), null, number(one, "totalSeconds"), null, null, mm3),
+        one.path("by").asText(),
+        Instant.parse(one.path("at").asText()));
+  }
+
+  private static @Nullable Double number(JsonNode one, String name) {
+    return one.path(name).isNumber() ? one.path(name).asDouble() : null;
+  }
+}

@@ -1,0 +1,205 @@
+package kerfwright.app.chairside;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.BadRequestResponse;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import io.javalin.http.SameSite;
+import java.time.Clock;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.Supplier;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.plan.PlanDrawings;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.app.words.Say;
+import kerfwright.planner.plan.CutPlan;
+import kerfwright.practice.chairside.CutRun;
+import kerfwright.practice.chairside.CutRuns;
+import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.record.CutUse;
+import kerfwright.practice.setting.Person;
+import kerfwright.practice.setting.Settings;
+
+/** The chair: cautions first, then one step a screen; entries and swaps come back as JSON. */
+public final class ChairsidePages {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final String BY = "by";
+  private static final int A_YEAR_S = 31_536_000;
+  private static final int RECENT = 8;
+
+  /**
+   * What the chair works with.
+   *
+   * @param plans reads and plans the case
+   * @param runs keeps runs
+   * @param drawer the stock
+   * @param reports takes log entries
+   * @param settings people of the practice
+   * @param ids fresh ids
+   * @param clock the time
+   * @param drawings draws instruments and strokes
+   */
+  public record Parts(
+      RunPlans plans,
+      CutRuns runs,
+      Drawer drawer,
+      ChairReports reports,
+      Settings settings,
+      Supplier<UUID> ids,
+      Clock clock,
+      PlanDrawings drawings) {}
+
+  private final Parts with;
+  private final Templates templates;
+
+  public ChairsidePages(Parts with, Templates templates) {
+    this.with = with;
+    this.templates = templates;
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get("/chairside", this::start, Role.LOCAL);
+    config.routes.post("/chairside", this::begin, Role.LOCAL);
+    config.routes.get("/chairside/run/{id}", this::run, Role.LOCAL);
+    config.routes.post("/chairside/run/{id}/swap", this::swap, Role.LOCAL);
+    config.routes.post("/chairside/log", this::log, Role.LOCAL);
+  }
+
+  /** The cautions of a plan, to be read before it is begun; without a case, the runs begun last. */
+  private void start(Context call) {
+    Map<String, List<String>> fields = call.queryParamMap();
+    if (fields.isEmpty()) {
+      templates.html(call, "chairside/runs.jte", Map.of("runs", with.runs().newest(RECENT)));
+      return;
+    }
+    show(call, fields, String.valueOf(call.queryString()), "");
+  }
+
+  private void show(Context call, Map<String, List<String>> fields, String query, String fault) {
+    try {
+      CutPlan plan = with.plans().plan(with.plans().read(fields));
+      String by = call.cookie(BY);
+      templates.html(
+          call,
+          "chairside/start.jte",
+          Map.of(
+              "plan", plan,
+              "query", query,
+              "people", Person.all(with.settings().read()),
+              "by", by == null ? "" : by,
+              "fault", fault));
+    } catch (BadInput bad) {
+      call.redirect("/case?" + query);
+    }
+  }
+
+  private void begin(Context call) {
+    String query = sent(call, "query");
+    Map<String, List<String>> fields = QueryFields.of(query);
+    String by = sent(call, BY).toUpperCase(Locale.ROOT);
+    String fault =
+        !CutUse.areInitials(by)
+            ? "chairside.initials-needed"
+            : sent(call, "read").isEmpty() ? "chairside.cautions-not-read" : "";
+    if (!fault.isEmpty()) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      show(call, fields, query, fault);
+      return;
+    }
+    CutPlan plan;
+    try {
+      plan = with.plans().plan(with.plans().read(fields));
+    } catch (BadInput bad) {
+      call.redirect("/case?" + query);
+      return;
+    }
+    if (plan.refused()) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      show(call, fields, query, "");
+      return;
+    }
+    Cookie cookie = new Cookie(BY, by, "/", A_YEAR_S);
+    cookie.setSameSite(SameSite.STRICT);
+    call.cookie(cookie);
+    Say say = templates.say(call);
+    ObjectNode sheet =
+        new RunSheet(say, with.drawings(), ChairStock.of(with.drawer(), Set.of()))
+            .json(plan, query);
+    CutRun run =
+        new CutRun(
+            with.ids().get(),
+            1,
+            plan.cutCase().reference(),
+            plan.cutCase().tooth(),
+            with.clock().instant().truncatedTo(ChronoUnit.MICROS),
+            by,
+            sheet.toString());
+    with.runs().begin(run);
+    call.redirect("/chairside/run/" + run.id(), HttpStatus.SEE_OTHER);
+  }
+
+  private void run(Context call) {
+    templates.html(
+        call,
+        "chairside/stage.jte",
+        Map.of("run", known(call), "people", Person.all(with.settings().read())));
+  }
+
+  /** Plans the rest with another instrument in a step; the client keeps what it has done. */
+  private void swap(Context call) {
+    CutRun run = known(call);
+    Say say = templates.say(call);
+    Swap swap = Swap.of(json(call));
+    try {
+      ObjectNode answer = new SwapDesk(with, say).answer(run, swap);
+      call.contentType("application/json; charset=utf-8").result(answer.toString());
+    } catch (BadInput bad) {
+      throw new BadRequestResponse();
+    }
+  }
+
+  private void log(Context call) {
+    JsonNode sent = json(call);
+    if (!(sent instanceof ArrayNode) || sent.size() > ChairReports.MOST) {
+      throw new BadRequestResponse();
+    }
+    ArrayNode answers = with.reports().take(sent, templates.say(call));
+    call.contentType("application/json; charset=utf-8").result(answers.toString());
+  }
+
+  private CutRun known(Context call) {
+    try {
+      return with.runs()
+          .find(UUID.fromString(call.pathParam("id")))
+          .orElseThrow(NotFoundResponse::new);
+    } catch (IllegalArgumentException none) {
+      throw new NotFoundResponse();
+    }
+  }
+
+  private static JsonNode json(Context call) {
+    try {
+      return JSON.readTree(call.body());
+    } catch (JsonProcessingException unreadable) {
+      throw new BadRequestResponse();
+    }
+  }
+
+  private static String sent(Context call, String name) {
+    String value = call.formParam(name);
+    return value == null ? "" : value.strip();
+  }
+}

@@ -1,0 +1,21 @@
+package kerfwright.app.chairside;
+
+import java.util.List;
+import java.util.Map;
+import kerfwright.app.input.BadInput;
+import kerfwright.planner.Settled;
+import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.DrawerSnapshot;
+import kerfwright.planner.plan.CutPlan;
+
+/** How a case of the page's address is read and planned. */
+public interface RunPlans {
+  /** The case the fields of an address name. */
+  CutCase read(Map<String, List<String>> fields) throws BadInput;
+
+  /** The plan as its page shows it. */
+  CutPlan plan(CutCase cutCase);
+
+  /** The plan of what remains. */
+  CutPlan rest(CutCase cutCase, DrawerSnapshot stock, Settled settled);
+}

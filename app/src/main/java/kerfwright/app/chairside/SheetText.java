@@ -1,0 +1,54 @@
+package kerfwright.app.chairside;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.List;
+import kerfwright.practice.chairside.CutRun;
+
+/** What a page says of a run before its script takes over. */
+public final class SheetText {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private final JsonNode sheet;
+
+  private SheetText(JsonNode sheet) {
+    this.sheet = sheet;
+  }
+
+  public static SheetText of(CutRun run) {
+    try {
+      return new SheetText(JSON.readTree(run.sheet()));
+    } catch (JsonProcessingException broken) {
+      throw new IllegalStateException("The sheet of run " + run.id() + " is broken", broken);
+    }
+  }
+
+  public String caseReference() {
+    return sheet.path("case").asText();
+  }
+
+  public String toothName() {
+    return sheet.path("toothName").asText();
+  }
+
+  public String procedure() {
+    return sheet.path("procedure").asText();
+  }
+
+  public String query() {
+    return sheet.path("query").asText();
+  }
+
+  public List<String> cautions() {
+    List<String> all = new ArrayList<>();
+    sheet.path("cautions").forEach(one -> all.add(one.asText()));
+    return all;
+  }
+
+  /** The sheet as it may stand within a page: no sign can end its element. */
+  public String embedded() {
+    return sheet.toString().replace("<", "\\u003c").replace("&", "\\u0026");
+  }
+}

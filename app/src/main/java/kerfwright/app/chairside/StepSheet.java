@@ -1,0 +1,86 @@
+package kerfwright.app.chairside;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import kerfwright.app.drawing.InstrumentDrawing;
+import kerfwright.app.plan.Figures;
+import kerfwright.app.plan.PlanDrawings;
+import kerfwright.app.plan.Words;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
+import kerfwright.catalogue.instrument.GritClass;
+import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.planner.plan.CutPlan;
+import kerfwright.planner.plan.PlannedStep;
+import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.label.OwnCode;
+import org.jspecify.annotations.Nullable;
+
+/** One step as the chair shows it: words, drawings, and the figures the clock needs. */
+final class StepSheet {
+  private final Say say;
+  private final CutPlan plan;
+  private final PlannedStep step;
+
+  StepSheet(Say say, CutPlan plan, PlannedStep step) {
+    this.say = say;
+    this.plan = plan;
+    this.step = step;
+  }
+
+  ObjectNode json(PlanDrawings drawings, @Nullable StockItem item) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("order", step.order());
+    json.put("what", Labels.purpose(say, step.purpose()));
+    json.put("material", Labels.material(say, step.materialId()));
+    json.put("stays", Words.sameInstrument(plan, step));
+    json.put("handpiece", Labels.handpiece(say, step.handpiece()));
+    json.put("handpieceId", step.handpiece().id());
+    json.put("stroke", Labels.stroke(say, step.stroke()));
+    json.put("rpm", say.whole(Math.round(step.setSpeedRpm())));
+    json.put("setRpm", step.setSpeedRpm());
+    json.put("load", Handful.words(say, step.loadN().typical()));
+    json.put("scales", Handful.scales(say, step.loadN().typical()));
+    json.put("water", Words.water(say, step.coolantMlPerMin()));
+    json.put("depth", Words.depth(say, step));
+    json.put("time", Figures.time(say, step.timeS()));
+    ObjectNode band = json.putObject("band");
+    band.put("low", step.timeS().low());
+    band.put("typical", step.timeS().typical());
+    band.put("high", step.timeS().high());
+    json.put("cutS", step.cutSeconds().typical());
+    json.put("pauseS", step.pauseSeconds().typical());
+    json.put("pace", Words.contact(say, step));
+    json.putObject("mm3").put(step.materialId(), RemovedVolume.mm3(step));
+    json.put("cue", step.changeCue());
+    var cautions = json.putArray("cautions");
+    Words.cautions(plan, step).forEach(one -> cautions.add(one.text()));
+    json.put("strokeDrawing", drawings.stroke(say, plan, step));
+    instrument(json, say, "step-" + step.order(), step.instrument().properties());
+    named(json, step.instrument().id(), item);
+    return json;
+  }
+
+  /** What it is called and by which codes a scanner finds it. */
+  static void named(ObjectNode json, String label, @Nullable StockItem item) {
+    json.put("label", label);
+    var codes = json.putArray("codes");
+    codes.add(label);
+    if (item == null) {
+      json.putNull("item");
+    } else {
+      json.put("item", item.id().toString());
+      codes.add(new OwnCode(OwnCode.Kind.INSTRUMENT, item.id()).text());
+    }
+  }
+
+  /** What it looks like. */
+  static void instrument(ObjectNode json, Say say, String id, InstrumentProperties what) {
+    json.put("short", Words.shortInstrument(say, what));
+    json.put("looks", Words.instrument(say, what));
+    json.put("number", Words.number(what));
+    json.put("silhouette", InstrumentDrawing.small(id + "-silhouette", what));
+    GritClass grit = what.grit();
+    json.put("ring", grit == null || grit.ring().equals("none") ? "" : Labels.ring(say, grit));
+  }
+}

@@ -1,0 +1,93 @@
+package kerfwright.app.storage;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.practice.chairside.CutRun;
+import kerfwright.practice.chairside.CutRuns;
+import org.jdbi.v3.core.Jdbi;
+
+/** The runs in a database. */
+public final class StoredRuns implements CutRuns {
+  private static final String COLUMNS =
+      "SELECT id, version, case_reference, tooth, begun_micros, by_initials, sheet FROM cut_run ";
+
+  private final Jdbi jdbi;
+
+  public StoredRuns(Database database) {
+    this.jdbi = database.jdbi();
+  }
+
+  @Override
+  public void begin(CutRun run) {
+    jdbi.useTransaction(
+        handle ->
+            handle
+                .createUpdate(
+                    "INSERT INTO cut_run (id, version, case_reference, tooth, begun_micros,"
+                        + " by_initials, sheet) VALUES (:id, :version, :reference, :tooth, :begun,"
+                        + " :by, :sheet)")
+                .bind("id", run.id().toString())
+                .bind("version", run.version())
+                .bind("reference", run.caseReference())
+                .bind("tooth", run.tooth().fdi())
+                .bind("begun", ChronoUnit.MICROS.between(Instant.EPOCH, run.begun()))
+                .bind("by", run.by())
+                .bind("sheet", run.sheet())
+                .execute());
+  }
+
+  @Override
+  public Optional<CutRun> find(UUID id) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(COLUMNS + "WHERE id = :id")
+                .bind("id", id.toString())
+                .map((row, context) -> run(row))
+                .findOne());
+  }
+
+  @Override
+  public boolean change(CutRun next) {
+    return jdbi.inTransaction(
+        handle ->
+            handle
+                    .createUpdate(
+                        "UPDATE cut_run SET version = :version, sheet = :sheet"
+                            + " WHERE id = :id AND version = :before")
+                    .bind("version", next.version())
+                    .bind("sheet", next.sheet())
+                    .bind("id", next.id().toString())
+                    .bind("before", next.version() - 1)
+                    .execute()
+                == 1);
+  }
+
+  @Override
+  public List<CutRun> newest(int most) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(COLUMNS + "ORDER BY begun_micros DESC, id DESC LIMIT :most")
+                .bind("most", most)
+                .map((row, context) -> run(row))
+                .list());
+  }
+
+  private static CutRun run(ResultSet row) throws SQLException {
+    return new CutRun(
+        UUID.fromString(row.getString("id")),
+        row.getInt("version"),
+        row.getString("case_reference"),
+        new Tooth(row.getInt("tooth")),
+        Instant.EPOCH.plus(row.getLong("begun_micros"), ChronoUnit.MICROS),
+        row.getString("by_initials"),
+        row.getString("sheet"));
+  }
+}

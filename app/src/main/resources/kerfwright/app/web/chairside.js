@@ -1,0 +1,344 @@
+// A run at the chair: begins, times, logs and swaps steps. Whatever is done is written to this
+// device first and sent to the record when the connection is there.
+import * as store from "./chair-store.js";
+import { listen } from "./chair-keys.js";
+import { beep, soundOff, soundOn } from "./chair-pace.js";
+import * as show from "./chair-show.js";
+import { swaps } from "./chair-swap.js";
+
+const HOLD_MS = 6000;
+const SEND_EVERY_MS = 4000;
+const one = (id) => document.getElementById(id);
+const run = document.body.dataset.run;
+const served = {
+  version: Number(document.body.dataset.version),
+  sheet: JSON.parse(one("sheet").textContent),
+};
+
+store.tidy();
+let state = store.load(run);
+if (!state) {
+  state = {
+    version: served.version,
+    sheet: served.sheet,
+    at: 0,
+    steps: {},
+    out: [],
+    by: document.body.dataset.by,
+    sound: false,
+  };
+} else if (served.version > state.version && Object.keys(state.steps).length === 0) {
+  state = { ...state, version: served.version, sheet: served.sheet };
+}
+let last = { where: "", cutting: true };
+let lost = false;
+
+function keep() {
+  store.save(run, state);
+}
+
+function now() {
+  return state.sheet.steps[state.at];
+}
+
+function mine() {
+  return state.steps[now().order] || (state.steps[now().order] = {});
+}
+
+function elapsedS(of) {
+  const running = of.begunAt ? Date.now() - of.begunAt : 0;
+  return ((of.spentMs || 0) + running) / 1000;
+}
+
+function go(index) {
+  stopClock();
+  state.at = Math.max(0, Math.min(state.sheet.steps.length - 1, index));
+  alarm("");
+  keep();
+  draw();
+}
+
+function stopClock() {
+  const of = mine();
+  if (of.begunAt) {
+    of.spentMs = (of.spentMs || 0) + Date.now() - of.begunAt;
+    delete of.begunAt;
+  }
+}
+
+function forward() {
+  const of = mine();
+  if (of.blocked) return;
+  if (of.entry) {
+    if (state.at + 1 < state.sheet.steps.length) go(state.at + 1);
+    else finish();
+  } else if (of.begunAt) {
+    log();
+  } else {
+    release();
+    of.begunAt = Date.now();
+    alarm("");
+    keep();
+    draw();
+  }
+}
+
+function back() {
+  if (mine().begunAt) {
+    stopClock();
+    keep();
+    draw();
+  } else if (state.at > 0) {
+    go(state.at - 1);
+  }
+}
+
+/** Writes the step down: here at once, in the record a moment later, so that it can be taken back. */
+function log() {
+  const step = now();
+  const of = mine();
+  if (of.entry || of.blocked) return;
+  if (!step.item) {
+    alarm(show.say("unknownItem", step.label));
+    return;
+  }
+  stopClock();
+  const seconds = Math.round(elapsedS(of) * 10) / 10;
+  const entry = {
+    id: store.newId(),
+    run,
+    case: state.sheet.case,
+    tooth: state.sheet.tooth,
+    step: step.order,
+    item: step.item,
+    setRpm: step.setRpm,
+    totalSeconds: seconds > 0 ? seconds : null,
+    mm3: step.mm3,
+    by: state.by,
+    at: new Date().toISOString(),
+    holdUntil: Date.now() + HOLD_MS,
+  };
+  store.put(entry);
+  of.entry = entry.id;
+  of.item = step.item;
+  of.loggedAt = state.at;
+  state.last = { id: entry.id, order: step.order };
+  if (state.at + 1 < state.sheet.steps.length) state.at += 1;
+  keep();
+  draw();
+  one("told").focus({ preventScroll: true });
+}
+
+function takeBack() {
+  const waits = state.last && store.waiting().find((entry) => entry.id === state.last.id);
+  if (!waits || (waits.holdUntil || 0) <= Date.now()) return;
+  store.drop(waits.id);
+  const index = state.sheet.steps.findIndex((step) => step.order === state.last.order);
+  const of = state.steps[state.last.order];
+  delete of.entry;
+  delete state.last;
+  stopClock();
+  state.at = Math.max(0, index);
+  keep();
+  draw();
+}
+
+/** From now on what was logged is not taken back. */
+function release() {
+  store.waiting().forEach((entry) => {
+    if (entry.holdUntil) store.put({ ...entry, holdUntil: 0 });
+  });
+  send();
+}
+
+async function send() {
+  const { connected } = await store.send(false);
+  if (connected !== null) lost = !connected;
+  link();
+  if (connected) swap.settle();
+}
+
+function link() {
+  const waits = store.waiting();
+  const refused = waits.filter((entry) => entry.refused);
+  const held = waits.filter((entry) => !entry.refused);
+  one("refused").hidden = refused.length === 0;
+  if (refused.length > 0) {
+    one("refused-words").textContent = show.say("refused", refused.length, refused[0].refused);
+  }
+  const words = lost
+    ? show.say("offline", held.length)
+    : held.length > 0
+      ? show.say("waiting", held.length)
+      : show.say("safe");
+  if (one("link").textContent !== words) one("link").textContent = words;
+  one("link").dataset.state = lost ? "lost" : held.length > 0 ? "waiting" : "safe";
+  const mayUndo = waits.some((w) => state.last && w.id === state.last.id && w.holdUntil > Date.now());
+  one("undo").hidden = !mayUndo;
+  one("told").textContent = mayUndo ? show.say("loggedStep", state.last.order) : "";
+}
+
+function alarm(words) {
+  one("alarm").hidden = !words;
+  one("alarm-words").textContent = words;
+}
+
+function finish() {
+  one("end-list").replaceChildren(
+    ...state.sheet.steps.map((step) => {
+      const item = document.createElement("li");
+      const of = state.steps[step.order] || {};
+      item.textContent =
+        step.order + ". " + step.label + ", " + step.material + ": " +
+        (of.entry ? show.say("endLogged", Math.round(elapsedS(of))) : show.say("endOpen"));
+      return item;
+    }),
+  );
+  release();
+  one("end").showModal();
+}
+
+/** A scanned label that is the instrument wanted next moves on; a wrong one is told. */
+function scanned(code) {
+  if (document.querySelector("dialog[open]:not(#swap)")) return;
+  const is = (step) => step.codes.some((known) => known.toUpperCase() === code.toUpperCase());
+  const next = state.sheet.steps[state.at + 1];
+  const of = mine();
+  if (swap.scanned(code)) return;
+  if (is(now()) && !of.begunAt && !of.entry) {
+    of.inHand = true;
+    alarm("");
+    one("told").textContent = show.say("rightOne", now().label);
+    keep();
+  } else if (next && is(next) && (of.begunAt || of.entry)) {
+    if (of.entry) go(state.at + 1);
+    else log();
+    one("told").textContent = show.say("rightOne", next.label);
+  } else {
+    const wanted = of.begunAt || of.entry ? next || now() : now();
+    alarm(show.say("wrongOne", code, wanted.label));
+    beep(220, 2);
+  }
+}
+
+function draw() {
+  const of = mine();
+  show.step(state.sheet, state);
+  const at = state.at;
+  const end = at + 1 >= state.sheet.steps.length;
+  one("forward-words").textContent = of.blocked
+    ? show.say("blocked")
+    : of.entry
+      ? show.say(end ? "toEnd" : "next")
+      : of.begunAt
+        ? show.say("logAndOn", now().order)
+        : show.say("begin");
+  one("back-words").textContent = of.begunAt ? show.say("stop") : show.say("back");
+  one("back").disabled = !of.begunAt && at === 0;
+  one("forward").disabled = Boolean(of.blocked);
+  one("log").disabled = Boolean(of.entry) || Boolean(of.blocked);
+  one("open-swap").disabled = Boolean(of.entry);
+  one("by").textContent = state.by;
+  one("sound").setAttribute("aria-pressed", String(state.sound));
+  link();
+}
+
+function frame() {
+  const of = mine();
+  const running = Boolean(of.begunAt);
+  const seen = show.time(now(), elapsedS(of), running, Boolean(of.entry));
+  if (running && state.sound) {
+    if (seen.where === "over" && last.where !== "over") beep(988, 3);
+    else if (seen.cutting !== last.cutting) beep(seen.cutting ? 587 : 784, 1);
+  }
+  last = seen;
+  requestAnimationFrame(frame);
+}
+
+const swap = swaps({
+  run,
+  state: () => state,
+  change(next) {
+    state = next;
+    keep();
+    show.makeDots(state.sheet, go);
+    draw();
+  },
+  stopClock,
+  now,
+  mine,
+  alarm,
+});
+
+one("forward").addEventListener("click", forward);
+one("back").addEventListener("click", back);
+one("log").addEventListener("click", log);
+one("undo").addEventListener("click", takeBack);
+one("alarm-close").addEventListener("click", () => alarm(""));
+one("again").addEventListener("click", () => {
+  store.again();
+  send();
+});
+one("sound").addEventListener("click", () => {
+  state.sound = !state.sound && soundOn();
+  if (!state.sound) soundOff();
+  else beep(587, 1);
+  keep();
+  draw();
+});
+document.querySelectorAll("[data-opens]").forEach((button) =>
+  button.addEventListener("click", () => one(button.dataset.opens).showModal()),
+);
+document.querySelectorAll("[data-closes]").forEach((button) =>
+  button.addEventListener("click", () => button.closest("dialog").close()),
+);
+document.querySelectorAll("[data-by]").forEach((button) =>
+  button.addEventListener("click", () => {
+    if (button === document.body) return;
+    state.by = button.dataset.by;
+    keep();
+    draw();
+    button.closest("dialog").close();
+  }),
+);
+one("by-other").addEventListener("submit", (event) => {
+  const typed = one("by-typed").value.trim().toUpperCase();
+  if (/^[\p{L}\p{N}.-]{1,12}$/u.test(typed)) {
+    state.by = typed;
+    keep();
+    draw();
+    event.target.closest("dialog").close();
+  } else {
+    one("by-fault").hidden = false;
+  }
+  event.preventDefault();
+});
+listen({ forward, back, scan: scanned });
+window.addEventListener("online", send);
+window.addEventListener("pagehide", () => store.send(true));
+setInterval(send, SEND_EVERY_MS);
+setInterval(link, 500);
+show.makeDots(state.sheet, go);
+keep();
+draw();
+frame();
+send();
+one("stage-step").hidden = false;
+document.body.dataset.ready = "yes";
+
+if (navigator.wakeLock) {
+  const awake = () => navigator.wakeLock.request("screen").catch(() => {});
+  document.addEventListener("visibilitychange", () => !document.hidden && awake());
+  awake();
+}
+if ("serviceWorker" in navigator) {
+  navigator.serviceWorker.register("/chairside/worker.js").catch(() => {});
+  navigator.serviceWorker.addEventListener("message", (event) => {
+    if (event.data.kept) document.body.dataset.kept = "yes";
+  });
+  navigator.serviceWorker.ready.then((worker) => {
+    const needed = performance.getEntriesByType("resource").map((entry) => entry.name);
+    const own = needed.filter((url) => /\/(static\/|theme\.css)/.test(new URL(url).pathname));
+    worker.active.postMessage({ keep: [location.pathname, ...own] });
+  });
+}

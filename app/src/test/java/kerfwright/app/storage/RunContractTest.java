@@ -1,0 +1,70 @@
+package kerfwright.app.storage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.practice.chairside.CutRun;
+import kerfwright.practice.chairside.CutRuns;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What every storage of runs keeps to. */
+abstract class RunContractTest {
+  private static final Instant EIGHT = Instant.parse("2026-03-02T08:00:00.123456Z");
+
+  private Database database;
+  private CutRuns runs;
+
+  abstract Database open() throws Exception;
+
+  @BeforeEach
+  void openRuns() throws Exception {
+    database = open();
+    runs = new StoredRuns(database);
+  }
+
+  @AfterEach
+  void close() {
+    database.close();
+  }
+
+  private static CutRun run(Instant begun) {
+    return new CutRun(
+        UUID.randomUUID(), 1, "K-0412", new Tooth(16), begun, "AB", "{\"steps\":[\"\u00b5\"]}");
+  }
+
+  @Test
+  void whatWasBegunIsFoundAsItWas() {
+    CutRun run = run(EIGHT);
+    runs.begin(run);
+    assertEquals(Optional.of(run), runs.find(run.id()));
+    assertEquals(Optional.empty(), runs.find(UUID.randomUUID()));
+  }
+
+  @Test
+  void aSwapIsKeptOnceAndOnlyFromTheNewestVersion() {
+    CutRun run = run(EIGHT);
+    runs.begin(run);
+    CutRun swapped = run.with("{}");
+    assertTrue(runs.change(swapped));
+    assertFalse(runs.change(run.with("{\"other\":1}")), "somebody else was quicker");
+    assertEquals(Optional.of(swapped), runs.find(run.id()));
+  }
+
+  @Test
+  void theNewestComeFirst() {
+    CutRun early = run(EIGHT);
+    CutRun late = run(EIGHT.plusSeconds(60));
+    runs.begin(early);
+    runs.begin(late);
+    assertEquals(List.of(late, early), runs.newest(5));
+    assertEquals(List.of(late), runs.newest(1));
+  }
+}

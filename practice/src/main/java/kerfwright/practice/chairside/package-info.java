@@ -1,0 +1,5 @@
+/** Plans as they are carried out at the chair. */
+@NullMarked
+package kerfwright.practice.chairside;
+
+import org.jspecify.annotations.NullMarked;
