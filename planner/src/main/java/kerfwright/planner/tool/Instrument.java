@@ -25,7 +25,10 @@ import org.jspecify.annotations.Nullable;
  */
 public record Instrument(DrawerInstrument drawer, WorkingPart part, Shaft shaft) {
   private static final ToolMaterials TOOLS = ToolMaterials.packaged();
-  private static final double USES_IN_A_LIFE = 5;
+
+  /** Project setting without a source. */
+  static final double USES_IN_A_LIFE = 5;
+
   private static final double EDGE_RADIUS_M = 3e-6;
   private static final double RUN_OUT_M = 5e-6;
   private static final double CROSS_CUT_EDGE = 0.6;
