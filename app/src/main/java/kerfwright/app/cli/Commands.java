@@ -26,6 +26,7 @@ public final class Commands {
     line.addSubcommand(new HeatCommand(terminal));
     line.addSubcommand(new DayCommand(terminal.out(), terminal.err(), new PlanNeeds(wiring)));
     line.addSubcommand(new EvidenceCommand(terminal));
+    line.addSubcommand(new RecordCommand(terminal));
     line.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
     line.setExecutionExceptionHandler(

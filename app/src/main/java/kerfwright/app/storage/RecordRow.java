@@ -4,7 +4,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.DateTimeException;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -86,7 +85,7 @@ final class RecordRow {
   }
 
   static long micros(Instant at) {
-    return ChronoUnit.MICROS.between(Instant.EPOCH, at);
+    return Math.multiplyExact(at.getEpochSecond(), 1_000_000L) + at.getNano() / 1000;
   }
 
   private static @Nullable String text(@Nullable UUID id) {

@@ -25,16 +25,20 @@ import kerfwright.app.stocklist.RowMeaning;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.StoredDrafts;
 import kerfwright.app.storage.StoredDrawer;
+import kerfwright.app.storage.StoredLoads;
+import kerfwright.app.storage.StoredOrigins;
 import kerfwright.app.storage.StoredRecord;
 import kerfwright.app.storage.StoredRuns;
 import kerfwright.app.storage.StoredSettings;
 import kerfwright.practice.chairside.CutRuns;
+import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
-import kerfwright.practice.record.Origins;
 import kerfwright.practice.record.RecordDesk;
+import kerfwright.practice.reprocessing.LoadDesk;
+import kerfwright.practice.reprocessing.Reach;
 import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
 
@@ -47,16 +51,28 @@ public final class OpenPractice implements AutoCloseable {
 
   private final Database database;
   private final DrawerDesk desk;
+  private final RecordDesk record;
+  private final LoadDesk loads;
   private final @Nullable Path temporary;
 
   private OpenPractice(Database database, @Nullable Path temporary) {
     this.database = database;
     this.temporary = temporary;
-    this.desk =
-        new DrawerDesk(
-            new StoredDrawer(database),
-            new TimeOrderedIds(Clock.systemUTC(), new SecureRandom()),
-            Clock.systemUTC());
+    TimeOrderedIds ids = new TimeOrderedIds(Clock.systemUTC(), new SecureRandom());
+    Clock clock = Clock.systemDefaultZone();
+    Drawer drawer = new StoredDrawer(database);
+    StoredRecord kept = new StoredRecord(database);
+    StoredLoads stored = new StoredLoads(database);
+    this.desk = new DrawerDesk(drawer, ids, clock);
+    this.record = new RecordDesk(kept, drawer, new StoredOrigins(database), ids, clock);
+    this.loads =
+        new LoadDesk(
+            stored,
+            drawer,
+            new StoredSettings(database),
+            new Reach(stored, drawer, kept),
+            ids,
+            clock);
   }
 
   /** Opens what the options name; without a place, a drawer that lasts as long as the program. */
@@ -145,6 +161,15 @@ public final class OpenPractice implements AutoCloseable {
     return desk;
   }
 
+  /** The cut record, with the drawer that moves with it. */
+  public RecordDesk record() {
+    return record;
+  }
+
+  public LoadDesk loads() {
+    return loads;
+  }
+
   public Drafts drafts() {
     return new StoredDrafts(database, Clock.systemUTC());
   }
@@ -156,16 +181,6 @@ public final class OpenPractice implements AutoCloseable {
   /** Runs at the chair. */
   public CutRuns runs() {
     return new StoredRuns(database);
-  }
-
-  /** The cut record, with the drawer that moves with it. */
-  public RecordDesk record() {
-    return new RecordDesk(
-        new StoredRecord(database),
-        desk.drawer(),
-        Origins.NONE,
-        new TimeOrderedIds(Clock.systemUTC(), new SecureRandom()),
-        Clock.systemDefaultZone());
   }
 
   /** For the storages of the features. */

@@ -54,4 +54,10 @@ public record RecordQuery(
   public static RecordQuery newest(int size) {
     return new RecordQuery(null, null, null, null, null, null, null, size);
   }
+
+  /** The page after the one that ends with this entry. */
+  public RecordQuery after(RecordEntry last) {
+    return new RecordQuery(
+        caseReference, tooth, instrument, load, from, until, Place.of(last), size);
+  }
 }

@@ -1,0 +1,77 @@
+package kerfwright.app.storage;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+import kerfwright.practice.label.OwnCode;
+import kerfwright.practice.record.Origins;
+import org.jdbi.v3.core.Jdbi;
+
+/** Where instruments came from, by the pouches in a database. */
+public final class StoredOrigins implements Origins {
+  private static final String SELECT =
+      "SELECT p.id, p.code, p.last_day, l.id AS load_id, l.name, l.state, l.decided_micros"
+          + " FROM pouch p JOIN steriliser_load l ON l.id = p.load_id";
+
+  private final Jdbi jdbi;
+
+  public StoredOrigins(Database database) {
+    this.jdbi = database.jdbi();
+  }
+
+  @Override
+  public Optional<Pouched> lastOf(UUID item, Instant before) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    SELECT
+                        + " JOIN pouch_content c ON c.pouch_id = p.id WHERE c.item_id = :item"
+                        + " AND c.started_micros <= :before ORDER BY c.started_micros DESC LIMIT 1")
+                .bind("item", item.toString())
+                .bind("before", RecordRow.micros(before))
+                .map((row, context) -> pouched(row, true))
+                .findOne());
+  }
+
+  @Override
+  public Optional<Pouched> pouch(String code, UUID item) {
+    Optional<OwnCode> label = OwnCode.read(code).filter(one -> one.kind() == OwnCode.Kind.POUCH);
+    String column = label.isPresent() ? "p.id" : "p.code";
+    String value = label.map(one -> one.id().toString()).orElse(code.toUpperCase(Locale.ROOT));
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    SELECT.replace(
+                            " FROM",
+                            ", (SELECT count(*) FROM pouch_content c WHERE c.pouch_id = p.id AND"
+                                + " c.item_id = :item) AS holds FROM")
+                        + " WHERE "
+                        + column
+                        + " = :value")
+                .bind("item", item.toString())
+                .bind("value", value)
+                .map((row, context) -> pouched(row, row.getInt("holds") > 0))
+                .findOne());
+  }
+
+  private static Pouched pouched(ResultSet row, boolean holds) throws SQLException {
+    String last = row.getString("last_day");
+    long decided = row.getLong("decided_micros");
+    boolean undecided = row.wasNull();
+    return new Pouched(
+        UUID.fromString(row.getString("load_id")),
+        row.getString("name"),
+        row.getString("code"),
+        Standing.valueOf(row.getString("state")),
+        undecided ? null : Instant.EPOCH.plus(decided, ChronoUnit.MICROS),
+        last == null ? null : LocalDate.parse(last),
+        holds);
+  }
+}

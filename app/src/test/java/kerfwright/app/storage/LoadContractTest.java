@@ -1,0 +1,470 @@
+package kerfwright.app.storage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.SplittableRandom;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.Stream;
+import kerfwright.catalogue.number.DrawerFields;
+import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.drawer.Pick;
+import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.drawer.TimeOrderedIds;
+import kerfwright.practice.record.Cut;
+import kerfwright.practice.record.RecordDesk;
+import kerfwright.practice.record.RecordEntry;
+import kerfwright.practice.record.RecordQuery;
+import kerfwright.practice.record.Remark;
+import kerfwright.practice.record.UseReport;
+import kerfwright.practice.reprocessing.Cycle;
+import kerfwright.practice.reprocessing.Indicator;
+import kerfwright.practice.reprocessing.Indicator.Result;
+import kerfwright.practice.reprocessing.Load;
+import kerfwright.practice.reprocessing.LoadDesk;
+import kerfwright.practice.reprocessing.LoadOutcome;
+import kerfwright.practice.reprocessing.LoadRefusal;
+import kerfwright.practice.reprocessing.NewLoad;
+import kerfwright.practice.reprocessing.Reach;
+import kerfwright.practice.reprocessing.Recall;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What every storage of steriliser loads keeps to. */
+abstract class LoadContractTest {
+  private static final DrawerFields DIAMOND =
+      DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
+
+  /** Stands still until it is moved on. */
+  private static final class HandClock extends Clock {
+    private Instant now = Instant.parse("2026-03-02T08:00:00Z");
+
+    @Override
+    public synchronized Instant instant() {
+      now = now.plusMillis(1);
+      return now;
+    }
+
+    synchronized void pass(Duration time) {
+      now = now.plus(time);
+    }
+
+    @Override
+    public ZoneId getZone() {
+      return ZoneOffset.UTC;
+    }
+
+    @Override
+    public Clock withZone(ZoneId zone) {
+      return this;
+    }
+  }
+
+  private final HandClock clock = new HandClock();
+  private final TimeOrderedIds ids = new TimeOrderedIds(clock, new SplittableRandom(5));
+  private Database database;
+  private DrawerDesk drawer;
+  private LoadDesk desk;
+  private RecordDesk recordDesk;
+  private StoredSettings settings;
+
+  /** A new, empty database. */
+  abstract Database open() throws Exception;
+
+  @BeforeEach
+  void start() throws Exception {
+    database = open();
+    StoredDrawer stored = new StoredDrawer(database);
+    StoredRecord record = new StoredRecord(database);
+    StoredLoads loads = new StoredLoads(database);
+    settings = new StoredSettings(database);
+    drawer = new DrawerDesk(stored, ids, clock);
+    recordDesk = new RecordDesk(record, stored, new StoredOrigins(database), ids, clock);
+    desk = new LoadDesk(loads, stored, settings, new Reach(loads, stored, record), ids, clock);
+    set(Map.of("person.RP", "reprocessing", "person.AS", "assistant"));
+  }
+
+  @AfterEach
+  void stop() {
+    if (database != null) {
+      database.close();
+    }
+  }
+
+  private void set(Map<String, String> values) {
+    assertTrue(settings.write(settings.read().version(), values));
+  }
+
+  /** Instruments that were cleaned. */
+  private List<StockItem> cleaned(String... labels) {
+    List<StockItem> items =
+        Stream.of(labels).map(label -> StockItem.fresh(drawer.newId(), label, DIAMOND)).toList();
+    assertTrue(drawer.add(items, "").done());
+    toCleaning(items);
+    return items.stream().map(this::now).toList();
+  }
+
+  private void toCleaning(List<StockItem> items) {
+    assertTrue(drawer.move(picks(items), InstrumentState.CLEANING, "").done());
+  }
+
+  private List<Pick> picks(List<StockItem> items) {
+    return items.stream().map(one -> new Pick(one.id(), now(one).version())).toList();
+  }
+
+  private StockItem now(StockItem item) {
+    return drawer.drawer().find(item.id()).orElseThrow();
+  }
+
+  private List<InstrumentState> states(List<StockItem> items) {
+    return items.stream().map(one -> now(one).state()).toList();
+  }
+
+  private LoadOutcome start(List<StockItem> items) {
+    List<NewLoad.Packed> pouches =
+        picks(items).stream().map(one -> new NewLoad.Packed("", List.of(one))).toList();
+    return desk.start(new NewLoad("S1", Cycle.B134, "AS", pouches));
+  }
+
+  private static Load done(LoadOutcome outcome) {
+    assertEquals(List.of(), outcome.refusals());
+    return Objects.requireNonNull(outcome.load());
+  }
+
+  private static List<LoadRefusal.Kind> kinds(LoadOutcome outcome) {
+    return outcome.refusals().stream().map(LoadRefusal::kind).toList();
+  }
+
+  private Load passed(Load load) {
+    clock.pass(Duration.ofMinutes(load.minutes()));
+    Map<Indicator, Result> results = new EnumMap<>(Indicator.class);
+    for (Indicator one : Indicator.values()) {
+      if (one.everyLoad()) {
+        results.put(one, Result.PASSED);
+      }
+    }
+    return done(desk.read(load.id(), load.version(), results, "AS"));
+  }
+
+  private Load released(List<StockItem> items) {
+    Load load = passed(done(start(items)));
+    return done(desk.release(load.id(), load.version(), "RP"));
+  }
+
+  private RecordEntry use(StockItem item, String caseReference, String pouch) {
+    clock.pass(Duration.ofMinutes(1));
+    UseReport report =
+        new UseReport(
+            ids.next(),
+            caseReference,
+            new Tooth(26),
+            null,
+            item.id(),
+            pouch,
+            "",
+            Cut.UNTOLD,
+            "AB",
+            clock.instant());
+    return recordDesk.log(report).written().orElseThrow();
+  }
+
+  private static List<Remark.Kind> remarks(RecordEntry entry) {
+    return entry.remarks().stream().map(Remark::kind).toList();
+  }
+
+  @Test
+  void aLoadIsReadBackWholeAndItsContentsBecomeCleanByItsReleaseAlone() {
+    List<StockItem> items = cleaned("D1", "D2");
+    Load load = done(start(items));
+    assertEquals("S1-20260302-1", load.name());
+    assertEquals(60, load.minutes());
+    assertEquals("S1-20260302-1.2", load.pouches().get(1).code());
+    assertEquals(LocalDate.parse("2027-03-02"), load.pouches().get(0).lastDay());
+    assertEquals(load, desk.loads().find(load.id()).orElseThrow());
+    assertEquals(load, desk.loads().named("s1-20260302-1").orElseThrow());
+    assertEquals(List.of(load), desk.loads().running());
+    assertEquals(List.of(InstrumentState.IN_LOAD, InstrumentState.IN_LOAD), states(items));
+    Load read = passed(load);
+    assertEquals(List.of(InstrumentState.IN_LOAD, InstrumentState.IN_LOAD), states(items));
+    Load released = done(desk.release(load.id(), read.version(), "RP"));
+    assertEquals(released, desk.loads().find(load.id()).orElseThrow());
+    assertEquals(List.of(InstrumentState.CLEAN, InstrumentState.CLEAN), states(items));
+    assertEquals(1, now(items.get(0)).sterilisations());
+    assertEquals(List.of(), desk.loads().running());
+  }
+
+  @Test
+  void noLoadIsReleasedByTheWrongPersonTooEarlyOrUnread() {
+    Load load = done(start(cleaned("D1")));
+    assertEquals(
+        List.of(
+            LoadRefusal.Kind.MAY_NOT_RELEASE,
+            LoadRefusal.Kind.STILL_RUNS,
+            LoadRefusal.Kind.NOT_READ,
+            LoadRefusal.Kind.NOT_READ,
+            LoadRefusal.Kind.NOT_READ),
+        kinds(desk.release(load.id(), 1, "AS")));
+    assertEquals(
+        List.of(LoadRefusal.Kind.STILL_RUNS),
+        kinds(desk.read(load.id(), 1, Map.of(Indicator.CHEMICAL, Result.PASSED), "AS")));
+    Load read = passed(load);
+    assertEquals(
+        List.of(LoadRefusal.Kind.UNKNOWN_PERSON),
+        kinds(desk.release(load.id(), read.version(), "ZZ")));
+    assertEquals(List.of(LoadRefusal.Kind.MEANWHILE), kinds(desk.release(load.id(), 1, "RP")));
+    Load failed =
+        done(desk.read(load.id(), read.version(), Map.of(Indicator.PACKS, Result.FAILED), "AS"));
+    assertEquals(
+        List.of(LoadRefusal.Kind.INDICATOR_FAILED),
+        kinds(desk.release(load.id(), failed.version(), "RP")));
+    set(Map.of("reprocessing.may-release", "assistant"));
+    assertEquals(
+        LoadRefusal.Kind.MAY_NOT_RELEASE,
+        kinds(desk.release(load.id(), failed.version(), "RP")).get(0));
+  }
+
+  @Test
+  void whatDoesNotBelongIsNotLoaded() {
+    StockItem cleaning = cleaned("D1").get(0);
+    StockItem fresh = StockItem.fresh(drawer.newId(), "D2", DIAMOND);
+    assertTrue(drawer.add(List.of(fresh), "").done());
+    assertEquals(List.of(LoadRefusal.Kind.NOT_CLEANED), kinds(start(List.of(fresh))));
+    assertEquals(List.of(LoadRefusal.Kind.TWICE), kinds(start(List.of(cleaning, cleaning))));
+    assertEquals(List.of(LoadRefusal.Kind.EMPTY), kinds(start(List.of())));
+    List<NewLoad.Packed> one = List.of(new NewLoad.Packed("", picks(List.of(cleaning))));
+    assertEquals(
+        List.of(
+            LoadRefusal.Kind.UNKNOWN_PERSON,
+            LoadRefusal.Kind.CYCLE_UNWRAPPED_ONLY,
+            LoadRefusal.Kind.UNKNOWN_STERILISER),
+        kinds(desk.start(new NewLoad("S9", Cycle.N134, "ZZ", one))));
+    assertEquals(
+        List.of(LoadRefusal.Kind.CYCLE_S_NOT_STATED),
+        kinds(desk.start(new NewLoad("S1", Cycle.S134, "AS", one))));
+    assertEquals(
+        List.of(LoadRefusal.Kind.MEANWHILE),
+        kinds(
+            desk.start(
+                new NewLoad(
+                    "S1",
+                    Cycle.B134,
+                    "AS",
+                    List.of(new NewLoad.Packed("", List.of(new Pick(cleaning.id(), 1))))))));
+    assertEquals(InstrumentState.CLEANING, now(cleaning).state());
+    done(start(List.of(cleaning)));
+    assertEquals(List.of(LoadRefusal.Kind.STERILISER_BUSY), kinds(start(cleaned("D3"))));
+  }
+
+  @Test
+  void aFailedLoadSendsWhatWasNotUsedToQuarantineAndNamesTheCases() {
+    List<StockItem> items = cleaned("D1", "D2", "D3", "D4");
+    Load load = released(items);
+    assertTrue(drawer.move(picks(items.subList(1, 2)), InstrumentState.ON_TRAY, "").done());
+    RecordEntry first = use(items.get(2), "K-0412", "");
+    assertEquals(load.id(), first.use().origin().load());
+    assertEquals("S1-20260302-1.3", first.use().origin().pouch());
+    assertEquals(List.of(), remarks(first));
+    // used, and sterilised again in a later load: no longer this one's
+    use(items.get(3), "K-0413", "s1-20260302-1.4");
+    toCleaning(items.subList(3, 4));
+    released(items.subList(3, 4));
+    assertEquals(2, desk.recall(load).held().size());
+    Load failed = done(desk.fail(load.id(), "AS", "spore test grew"));
+    Recall recall = desk.recall(failed);
+    assertEquals(
+        List.of(
+            InstrumentState.QUARANTINE,
+            InstrumentState.QUARANTINE,
+            InstrumentState.USED,
+            InstrumentState.CLEAN),
+        states(items));
+    assertEquals(List.of("K-0412", "K-0413"), recall.cases());
+    assertEquals(List.of("D1", "D2"), recall.held().stream().map(StockItem::label).toList());
+    assertEquals(List.of("D3", "D4"), recall.elsewhere().stream().map(StockItem::label).toList());
+    assertEquals(List.of(LoadRefusal.Kind.DECIDED), kinds(desk.fail(load.id(), "AS", "again")));
+    // a report that comes late names the failed load
+    assertEquals(
+        List.of(Remark.Kind.NOT_READY, Remark.Kind.LOAD_FAILED),
+        remarks(use(items.get(0), "K-0414", "")));
+    assertEquals(List.of("K-0412", "K-0413", "K-0414"), desk.recall(failed).cases());
+  }
+
+  @Test
+  void aRecallReachesPiecesTakenOutOfALotAndNoUndoBringsThemBack() {
+    StockItem single = StockItem.fresh(drawer.newId(), "L1", DIAMOND);
+    StockItem lot = single.next(draft -> draft.pieces = 5).asNew();
+    assertTrue(drawer.add(List.of(lot), "").done());
+    toCleaning(List.of(lot));
+    Load load = released(List.of(lot));
+    assertTrue(drawer.split(new Pick(lot.id(), now(lot).version()), 2, "L1-a").done());
+    StockItem part = drawer.drawer().labelled("L1-a").orElseThrow();
+    RecordEntry used = use(lot, "K-1", "");
+    assertEquals(load.id(), used.use().origin().load());
+    done(desk.fail(load.id(), "RP", "packs wet"));
+    assertEquals(
+        List.of(InstrumentState.QUARANTINE, InstrumentState.QUARANTINE),
+        states(List.of(lot, part)));
+    var lines = drawer.drawer().history(part.id());
+    assertTrue(
+        drawer
+            .undo(lines.get(lines.size() - 1).batch(), "")
+            .obstacles()
+            .get(0)
+            .reason()
+            .contains("load"));
+  }
+
+  @Test
+  void aFailedSporeTestPutsEveryLoadSinceTheLastPassedOneInDoubt() {
+    List<Load> loads = new ArrayList<>();
+    for (String label : List.of("D1", "D2", "D3", "D4")) {
+      loads.add(released(cleaned(label)));
+    }
+    Map<Indicator, Result> grew = Map.of(Indicator.SPORES, Result.FAILED);
+    Map<Indicator, Result> none = Map.of(Indicator.SPORES, Result.PASSED);
+    done(desk.read(loads.get(0).id(), loads.get(0).version(), none, "AS"));
+    Load read = done(desk.read(loads.get(2).id(), loads.get(2).version(), grew, "AS"));
+    Load failed = done(desk.fail(read.id(), "RP", "spores grew"));
+    assertEquals(
+        List.of(loads.get(3).name(), loads.get(1).name()),
+        desk.recall(failed).suspect().stream().map(Load::name).toList());
+    assertEquals(
+        List.of(LoadRefusal.Kind.DECIDED),
+        kinds(desk.read(failed.id(), failed.version(), grew, "AS")));
+  }
+
+  @Test
+  void whatIsUsedBeforeItsReleaseOrPastItsDayIsRemarked() {
+    set(Map.of("reprocessing.shelf-days", "30"));
+    StockItem early = cleaned("D1").get(0);
+    Load load = done(start(List.of(early)));
+    RecordEntry entry = use(early, "K-1", load.pouches().get(0).code());
+    assertEquals(List.of(Remark.Kind.NOT_READY, Remark.Kind.LOAD_NOT_RELEASED), remarks(entry));
+    assertEquals(InstrumentState.QUARANTINE, now(early).state());
+    Load read = passed(load);
+    // it is no longer in the load, so that the release leaves it where it is
+    done(desk.release(load.id(), read.version(), "RP"));
+    assertEquals(InstrumentState.QUARANTINE, now(early).state());
+    StockItem late = cleaned("D2").get(0);
+    StockItem other = cleaned("D3").get(0);
+    Load second = released(List.of(late));
+    clock.pass(Duration.ofDays(31));
+    String code = second.pouches().get(0).code();
+    assertEquals(List.of(Remark.Kind.POUCH_EXPIRED), remarks(use(late, "K-2", code)));
+    assertTrue(remarks(use(other, "K-2", code)).contains(Remark.Kind.NOT_IN_POUCH));
+    assertEquals(List.of(Remark.Kind.POUCH_UNKNOWN), remarks(use(late, "K-2", "NONE-1")));
+    set(Map.of("reprocessing.shelf-days", "event"));
+    assertNull(released(cleaned("D4")).pouches().get(0).lastDay());
+  }
+
+  @Test
+  void afterAReleaseANewRoundBegins() {
+    StockItem item = cleaned("D1").get(0);
+    released(List.of(item));
+    use(item, "K-1", "");
+    toCleaning(List.of(item));
+    released(List.of(item));
+    RecordEntry second = use(item, "K-2", "");
+    assertEquals(List.of(), remarks(second));
+    assertEquals(2, now(item).uses());
+    assertEquals(2, now(item).sterilisations());
+    assertEquals("S1-20260302-2", second.use().origin().loadName());
+  }
+
+  @Test
+  void ofReleaseAndFailureAtOnceNothingIsLeftClean() throws Exception {
+    for (int round = 0; round < 6; round++) {
+      List<StockItem> items = cleaned("R" + round, "Q" + round);
+      Load load = passed(done(start(items)));
+      ExecutorService people = Executors.newFixedThreadPool(2);
+      try {
+        Future<LoadOutcome> release =
+            people.submit(() -> desk.release(load.id(), load.version(), "RP"));
+        Future<LoadOutcome> fail =
+            people.submit(() -> desk.fail(load.id(), "AS", "indicator misread"));
+        release.get();
+        done(fail.get());
+      } finally {
+        people.shutdown();
+      }
+      assertEquals(Load.State.FAILED, desk.loads().find(load.id()).orElseThrow().state());
+      assertEquals(List.of(InstrumentState.QUARANTINE, InstrumentState.QUARANTINE), states(items));
+    }
+  }
+
+  @Test
+  void ofTwoWhoReadOneLoadOnlyOneWritesAndOfTwoLoadsWithOneInstrumentOnlyOneStarts()
+      throws Exception {
+    set(Map.of("reprocessing.sterilisers", "S1 S2 S3 S4"));
+    StockItem item = cleaned("D1").get(0);
+    List<NewLoad.Packed> one = List.of(new NewLoad.Packed("", picks(List.of(item))));
+    List<LoadOutcome> starts =
+        atOnce(4, i -> desk.start(new NewLoad("S" + (i + 1), Cycle.B134, "AS", one)));
+    assertEquals(1, starts.stream().filter(o -> o.load() != null).count());
+    Load load = desk.loads().running().get(0);
+    clock.pass(Duration.ofMinutes(61));
+    List<LoadOutcome> reads =
+        atOnce(
+            4,
+            i ->
+                desk.read(
+                    load.id(),
+                    1,
+                    Map.of(Indicator.CHEMICAL, i % 2 == 0 ? Result.PASSED : Result.FAILED),
+                    "AS"));
+    assertEquals(1, reads.stream().filter(o -> o.load() != null).count());
+    assertEquals(2, desk.loads().find(load.id()).orElseThrow().events().size());
+  }
+
+  private interface Job {
+    LoadOutcome run(int i);
+  }
+
+  private static List<LoadOutcome> atOnce(int times, Job job) throws Exception {
+    ExecutorService people = Executors.newFixedThreadPool(times);
+    try {
+      List<Future<LoadOutcome>> all = new ArrayList<>();
+      for (int i = 0; i < times; i++) {
+        int each = i;
+        all.add(people.submit(() -> job.run(each)));
+      }
+      List<LoadOutcome> outcomes = new ArrayList<>();
+      for (Future<LoadOutcome> one : all) {
+        outcomes.add(one.get());
+      }
+      return outcomes;
+    } finally {
+      people.shutdown();
+    }
+  }
+
+  @Test
+  void entriesAreListedByLoadAndTheTimeInAStateIsKnown() {
+    List<StockItem> items = cleaned("D1", "D2");
+    Instant cleanedAt = clock.instant();
+    Load load = released(items.subList(0, 1));
+    use(items.get(0), "K-1", "");
+    assertEquals(1, recordDesk.record().list(RecordQuery.ofLoad(load.id(), 5)).size());
+    Map<?, Instant> since = desk.loads().since(InstrumentState.CLEANING);
+    assertEquals(1, since.size());
+    assertTrue(Duration.between(since.values().iterator().next(), cleanedAt).abs().toSeconds() < 2);
+    assertEquals(List.of(load.name()), desk.loads().newest(9).stream().map(Load::name).toList());
+  }
+}

@@ -1,0 +1,30 @@
+package kerfwright.practice.reprocessing;
+
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something done to a load.
+ *
+ * @param at when
+ * @param by initials of who did it
+ * @param what kind
+ * @param indicator what was read, or null
+ * @param result its result, or null
+ * @param note in their words, may be empty
+ */
+public record LoadEvent(
+    Instant at,
+    String by,
+    What what,
+    @Nullable Indicator indicator,
+    Indicator.@Nullable Result result,
+    String note) {
+  /** Kinds of events. */
+  public enum What {
+    STARTED,
+    READ,
+    RELEASED,
+    FAILED
+  }
+}
