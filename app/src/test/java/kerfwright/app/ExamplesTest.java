@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.caution.CautionCondition;
 import kerfwright.catalogue.caution.Cautions;
 import kerfwright.catalogue.handpiece.Handpieces;
@@ -152,7 +154,11 @@ class ExamplesTest {
     plan.get("cautions").forEach(caution -> shown.add(caution.get("text").asText()));
     Cautions.packaged()
         .findings(Set.of(CautionCondition.ALWAYS, CautionCondition.MODEL_OUTPUT))
-        .forEach(standing -> assertTrue(shown.contains(standing.text()), standing.code()));
+        .forEach(
+            standing ->
+                assertTrue(
+                    shown.contains(Say.in(Language.ENGLISH).of(standing.message())),
+                    standing.code()));
   }
 
   private static void holdsTogether(JsonNode plan) {

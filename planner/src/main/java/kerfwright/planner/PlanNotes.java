@@ -2,11 +2,9 @@ package kerfwright.planner;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Keep;
-import kerfwright.planner.explain.Words;
 import kerfwright.planner.heat.CoolSequence;
 import kerfwright.planner.heat.Remedies;
 import kerfwright.planner.heat.WallHistory;
@@ -14,6 +12,8 @@ import kerfwright.planner.plan.PulpHeat;
 import kerfwright.planner.sequence.Segments;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.Length;
+import kerfwright.quantity.Message;
+import kerfwright.quantity.Rounded;
 import kerfwright.quantity.SourceKey;
 
 /** What a plan says about itself besides its steps. */
@@ -33,14 +33,10 @@ final class PlanNotes {
       notes.add(
           Finding.note(
               "keep-filled-in",
-              "The case does not say what must stay; "
-                  + (least == null
-                      ? "all of the " + keep.materialId() + " is kept."
-                      : String.format(
-                          Locale.ROOT,
-                          "%.2f mm of %s are kept.",
-                          least.millimetres(),
-                          keep.materialId())),
+              least == null
+                  ? Message.of("finding.keep-filled-in-all", kept(keep))
+                  : Message.of(
+                      "finding.keep-filled-in", Rounded.places(least.millimetres(), 2), kept(keep)),
               SourceKey.COMMON_PRACTICE));
     }
     if (c.stackFilledIn()) {
@@ -48,43 +44,35 @@ final class PlanNotes {
           new Finding(
               Finding.Severity.NOTE,
               "usual-stack",
-              "The layers were not given: the usual stack for this tooth and restoration is filled"
-                  + " in. Check it against the radiograph.",
+              Message.of("finding.usual-stack"),
               c.stackSources()));
     }
     return notes;
   }
 
   /** What was done to keep the pulp cool. */
-  static Optional<Finding> remedies(List<String> taken) {
+  static Optional<Finding> remedies(List<Message> taken) {
     return taken.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            Finding.note(
-                "heat-remedies",
-                "To stay below 5.5 K at the pulp wall the plan takes "
-                    + String.join(", ", taken)
-                    + ".",
-                PULP_LIMIT));
+            Finding.note("heat-remedies", Message.of("finding.heat-remedies", taken), PULP_LIMIT));
   }
 
   /** The refusal where nothing keeps the pulp cool. */
   static Finding tooHot(CoolSequence hot, Remedies remedies) {
     double withWater = remedies.peakWithWaterK(hot.sequence(), USUAL_WATER_ML_PER_MIN);
-    String water =
+    Message water =
         withWater < WallHistory.LIMIT_K
-            ? String.format(
-                Locale.ROOT, " With 50 mL/min of water it would be %s K.", Words.figure(withWater))
-            : " Cut in several visits, or with hand instruments near the pulp.";
+            ? Message.of("finding.pulp-heat-water", Rounded.figure(withWater))
+            : Message.of("finding.pulp-heat-visits");
     return Finding.refuse(
         "pulp-heat",
-        String.format(
-                Locale.ROOT,
-                "The pulp wall would warm by %s K; 5.5 K is the screening limit and lighter load,"
-                    + " lower speed and pauses do not bring it below.",
-                Words.figure(hot.shown().peakK()))
-            + water,
+        Message.of("finding.pulp-heat", Rounded.figure(hot.shown().peakK()), water),
         PULP_LIMIT);
+  }
+
+  private static Message kept(Keep keep) {
+    return Message.of("label.material-" + keep.materialId());
   }
 
   /** What to be warned of in a finished plan. */
@@ -95,11 +83,7 @@ final class PlanNotes {
       warnings.add(
           Finding.warn(
               "pulp-heat-uncertain",
-              String.format(
-                  Locale.ROOT,
-                  "The upper end of the estimate reaches %s K at the pulp wall, above the 5.5 K"
-                      + " screening limit: lighter, shorter contacts and full water.",
-                  Words.figure(pulp.peakRiseK().high())),
+              Message.of("finding.pulp-heat-uncertain", Rounded.figure(pulp.peakRiseK().high())),
               PULP_LIMIT));
     }
     double left = pulp.remainingDentineMm().low();
@@ -107,11 +91,7 @@ final class PlanNotes {
       warnings.add(
           Finding.warn(
               "remaining-dentine-uncertain",
-              String.format(
-                  Locale.ROOT,
-                  "If the dentine is as thin as it may be, only %.1f mm would remain over the pulp:"
-                      + " measure on the radiograph and stop early.",
-                  left),
+              Message.of("finding.remaining-dentine-uncertain", Rounded.places(left, 1)),
               new SourceKey("murray-2003")));
     }
     double water = c.coolant().millilitresPerMinute();
@@ -119,20 +99,11 @@ final class PlanNotes {
       warnings.add(
           Finding.warn(
               "little-water",
-              String.format(
-                  Locale.ROOT,
-                  "%s mL/min of water is below the usual 50; practices averaged 29, so measure"
-                      + " yours.",
-                  Words.figure(water)),
+              Message.of("finding.little-water", Rounded.figure(water)),
               new SourceKey("supplier-safety-notes"),
               new SourceKey("cavalcanti-2005")));
     }
-    warnings.add(
-        Finding.note(
-            "order-of-magnitude",
-            "Removal rates, times, wear and heat are orders of magnitude: 95 percent bands of a"
-                + " factor of two for removal and for the heat entering the tooth are built"
-                + " in, neither is measured for your instruments."));
+    warnings.add(Finding.note("order-of-magnitude", Message.of("finding.order-of-magnitude")));
     return warnings;
   }
 }

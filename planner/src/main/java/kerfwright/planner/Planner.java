@@ -33,6 +33,7 @@ import kerfwright.planner.sequence.TimedCut;
 import kerfwright.planner.uncertainty.SampledPlan;
 import kerfwright.planner.uncertainty.Sampler;
 import kerfwright.quantity.Finding;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -95,9 +96,7 @@ public final class Planner {
   private @Nullable Finding refusalOrNull() {
     findings.addAll(PlanNotes.filledIn(cutCase, segments));
     if (segments.cuts().isEmpty()) {
-      return Finding.refuse(
-          "nothing-to-cut",
-          "Nothing is left to cut: what must be kept reaches the surface. Check keep and layers.");
+      return Finding.refuse("nothing-to-cut", Message.of("finding.nothing-to-cut"));
     }
     Optional<Finding> tooDeep = PulpDistance.refusal(cutCase, segments);
     if (tooDeep.isPresent()) {
@@ -198,7 +197,7 @@ public final class Planner {
   }
 
   private void addOnce(Finding finding) {
-    if (findings.stream().noneMatch(f -> f.text().equals(finding.text()))) {
+    if (findings.stream().noneMatch(f -> f.message().equals(finding.message()))) {
       findings.add(finding);
     }
   }

@@ -1,6 +1,5 @@
 package kerfwright.planner;
 
-import java.util.Locale;
 import java.util.Optional;
 import kerfwright.catalogue.limit.SafetyLimits;
 import kerfwright.planner.casework.CutCase;
@@ -8,6 +7,8 @@ import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.sequence.Segments;
 import kerfwright.quantity.Finding;
+import kerfwright.quantity.Message;
+import kerfwright.quantity.Rounded;
 import kerfwright.quantity.SourceKey;
 
 /**
@@ -32,12 +33,10 @@ final class PulpDistance {
     return Optional.of(
         Finding.refuse(
             "remaining-dentine",
-            String.format(
-                Locale.ROOT,
-                "Only %.2f mm of dentine would remain over a pulp that is %s; at least 0.5 mm is needed."
-                    + " Keep more dentine, or plan an access cavity.",
-                left * 1e3,
-                c.pulp().id()),
+            Message.of(
+                "finding.remaining-dentine",
+                Rounded.places(left * 1e3, 2),
+                Message.of("label.pulp-" + c.pulp().id())),
             new SourceKey("murray-2003")));
   }
 

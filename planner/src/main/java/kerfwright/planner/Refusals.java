@@ -1,9 +1,10 @@
 package kerfwright.planner;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.Locale;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -18,6 +19,8 @@ import kerfwright.planner.sequence.Archetypes;
 import kerfwright.planner.sequence.CandidateSearch;
 import kerfwright.planner.sequence.Found;
 import kerfwright.quantity.Finding;
+import kerfwright.quantity.Message;
+import kerfwright.quantity.Rounded;
 import kerfwright.quantity.SourceKey;
 
 /** Why a stretch cannot be cut with the drawer as it stands, and what would help. */
@@ -37,53 +40,52 @@ final class Refusals {
   /** The refusal of a stretch no instrument may cut. */
   Finding of(Found nothing) {
     Segment segment = nothing.segment();
-    String where =
-        String.format(
-            Locale.ROOT,
-            "No clean instrument is allowed for %s (%s, %.1f to %.1f mm)",
-            segment.material().inSentence(),
-            segment.purpose().id(),
-            segment.fromM() * 1e3,
-            segment.toM() * 1e3);
     return Finding.refuse(
         "no-instrument-allowed",
-        where + ": " + reasons(nothing) + " " + help(segment),
+        Message.of(
+            "finding.no-instrument-allowed",
+            Words.material(segment.material()),
+            Message.of("finding.purpose-" + segment.purpose().id()),
+            Rounded.places(segment.fromM() * 1e3, 1),
+            Rounded.places(segment.toM() * 1e3, 1),
+            reasons(nothing),
+            help(segment)),
         SourceKey.COMMON_PRACTICE);
   }
 
-  private String reasons(Found nothing) {
+  private Message reasons(Found nothing) {
     Map<String, Exclusion> all = new TreeMap<>(search.excludedAlways());
     all.putAll(nothing.out());
     if (all.isEmpty()) {
-      return "the drawer is empty.";
+      return Message.of("finding.drawer-empty");
     }
-    Map<String, Integer> count = new LinkedHashMap<>();
-    Map<String, String> example = new LinkedHashMap<>();
-    all.forEach(
-        (id, exclusion) -> {
-          count.merge(exclusion.code(), 1, Integer::sum);
-          example.putIfAbsent(exclusion.code(), id + " " + exclusion.text());
-        });
-    StringBuilder words = new StringBuilder();
-    count.entrySet().stream()
-        .sorted(Map.Entry.<String, Integer>comparingByValue(Comparator.reverseOrder()))
-        .limit(REASONS_SHOWN)
+    Map<String, List<Map.Entry<String, Exclusion>>> byCode = new LinkedHashMap<>();
+    all.entrySet()
         .forEach(
-            e -> {
-              int more = e.getValue() - 1;
-              words
-                  .append(words.isEmpty() ? "" : "; ")
-                  .append(example.get(e.getKey()))
-                  .append(more > 0 ? " (and " + more + " more)" : "");
-            });
-    return words.append('.').toString();
+            out -> byCode.computeIfAbsent(out.getValue().code(), c -> new ArrayList<>()).add(out));
+    List<Message> reasons =
+        byCode.values().stream()
+            .sorted(Comparator.comparingInt(outs -> -outs.size()))
+            .limit(REASONS_SHOWN)
+            .map(Refusals::excluded)
+            .toList();
+    return Message.of("finding.excluded-all", reasons);
   }
 
-  private String help(Segment segment) {
+  /** Instruments that are out for one reason: the first of them and how many more. */
+  private static Message excluded(List<Map.Entry<String, Exclusion>> outs) {
+    String id = outs.get(0).getKey();
+    Message why = outs.get(0).getValue().message();
+    int more = outs.size() - 1;
+    return more > 0
+        ? Message.of("finding.excluded-more", id, why, more)
+        : Message.of("finding.excluded", id, why);
+  }
+
+  private Message help(Segment segment) {
     return better(segment)
-        .map(c -> "Add a " + c.id() + ".")
-        .orElse(
-            "No ordinary instrument would be allowed either: change outline, handpiece or water.");
+        .map(c -> Message.of("finding.add-one", Words.ordinary(c.instrument().properties())))
+        .orElse(Message.of("finding.add-none"));
   }
 
   /** The best ordinary instrument for a stretch, whether the practice has it or not. */
@@ -97,7 +99,7 @@ final class Refusals {
    * instrument and material.
    */
   Optional<Finding> farBehind(int step, Candidate chosen, double times) {
-    String told = chosen.id() + " through " + chosen.segment().material().inSentence();
+    String told = chosen.id() + " " + chosen.segment().material().id();
     return better(chosen.segment())
         .filter(b -> !slow.contains(told))
         .filter(b -> chosen.costS() > times * b.costS() && chosen.costS() - b.costS() > 20)
@@ -105,20 +107,24 @@ final class Refusals {
             b -> {
               slow.add(told);
               return Finding.warn(
-                  "better-instrument-missing",
-                  String.format(
-                      Locale.ROOT,
-                      "%s is the best in the drawer but poor: %s of cutting in step %d%s. A %s would cut"
-                          + " for %s: add one.",
-                      told,
-                      Words.time(chosen.cutS()),
-                      step,
-                      chosen.lives() < 0.5
-                          ? ""
-                          : " and " + Words.figure(chosen.lives()) + " instruments",
-                      b.id(),
-                      Words.time(b.cutS())),
-                  SourceKey.COMMON_PRACTICE);
+                  "better-instrument-missing", poor(step, chosen, b), SourceKey.COMMON_PRACTICE);
             });
+  }
+
+  private static Message poor(int step, Candidate chosen, Candidate better) {
+    List<Object> values =
+        new ArrayList<>(
+            List.of(
+                chosen.id(),
+                Words.material(chosen.segment().material()),
+                Words.time(chosen.cutS()),
+                step,
+                Words.ordinary(better.instrument().properties()),
+                Words.time(better.cutS())));
+    if (chosen.lives() < 0.5) {
+      return new Message("finding.better-instrument-missing", values);
+    }
+    values.add(Rounded.figure(chosen.lives()));
+    return new Message("finding.better-instrument-missing-lives", values);
   }
 }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -28,6 +27,7 @@ import kerfwright.planner.sequence.Tried;
 import kerfwright.planner.uncertainty.SampledPlan;
 import kerfwright.planner.uncertainty.Sampler;
 import kerfwright.quantity.FlowRate;
+import kerfwright.quantity.Rounded;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -134,14 +134,11 @@ public final class WhatIf {
   }
 
   private static Exclusion notAllowed(Variation change) {
-    return new Exclusion("not-allowed-here", change.instrument() + " is not allowed in this step");
+    return Exclusion.of("not-allowed-here", String.valueOf(change.instrument()));
   }
 
   private static Exclusion tooHot(double peakK) {
-    return new Exclusion(
-        "pulp-heat",
-        String.format(
-            Locale.ROOT, "would warm the pulp wall by %.1f K; 5.5 K is the limit", peakK));
+    return Exclusion.of("pulp-heat", Rounded.places(peakK, 1));
   }
 
   private static DrawerInstrument worn(Candidate c, Variation change, int step) {

@@ -50,7 +50,7 @@ public final class RunSheet {
     json.put("total", Figures.time(say, plan.totalTimeS()));
     json.put("pulp", Figures.pulpWall(say, plan));
     var cautions = json.putArray("cautions");
-    cautions(plan).forEach(one -> cautions.add(one.text()));
+    cautions(plan).forEach(one -> cautions.add(say.of(one.message())));
     WhatIf open =
         Planner.whatIf(plan.cutCase(), stock.withTwinsOf(labels(plan)).snapshot(), QUICK)
             .orElse(null);

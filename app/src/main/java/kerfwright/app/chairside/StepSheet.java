@@ -52,9 +52,9 @@ final class StepSheet {
     json.put("pauseS", step.pauseSeconds().typical());
     json.put("pace", Words.contact(say, step));
     json.putObject("mm3").put(step.materialId(), RemovedVolume.mm3(step));
-    json.put("cue", step.changeCue());
+    json.put("cue", say.of(step.changeCue()));
     var cautions = json.putArray("cautions");
-    Words.cautions(plan, step).forEach(one -> cautions.add(one.text()));
+    Words.cautions(plan, step).forEach(one -> cautions.add(say.of(one.message())));
     json.put("strokeDrawing", drawings.stroke(say, plan, step));
     instrument(json, say, "step-" + step.order(), step.instrument().properties());
     named(json, step.instrument().id(), item);

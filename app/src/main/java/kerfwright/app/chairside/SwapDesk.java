@@ -52,7 +52,7 @@ final class SwapDesk {
       var reasons = answer.putArray("refused");
       plan.findings().stream()
           .filter(one -> one.severity() == Finding.Severity.REFUSE)
-          .forEach(one -> reasons.add(one.text()));
+          .forEach(one -> reasons.add(say.of(one.message())));
       return answer;
     }
     ObjectNode sheet = new RunSheet(say, with.drawings(), stock).json(plan, query);

@@ -6,6 +6,8 @@ import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseFile;
 import kerfwright.app.day.NeedsOfCase;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.day.Need;
 import kerfwright.practice.daylist.NeedsOfPlan;
@@ -31,7 +33,9 @@ final class PlanNeeds implements NeedsOfCase {
                 FEW_SAMPLES,
                 1);
     if (plan.refused()) {
-      throw new BadInput(caseFile, "its plan is refused: " + plan.findings().get(0).text());
+      throw new BadInput(
+          caseFile,
+          "its plan is refused: " + Say.in(Language.ENGLISH).of(plan.findings().get(0).message()));
     }
     return NeedsOfPlan.of(plan);
   }

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import kerfwright.app.json.JsonText;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
@@ -21,6 +23,7 @@ import kerfwright.quantity.SourceKey;
 
 /** A plan as the object {@code plan/1}: the order of its fields and its digits never vary. */
 public final class PlanJson {
+  private static final Say ENGLISH = Say.in(Language.ENGLISH);
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private PlanJson() {}
@@ -96,7 +99,7 @@ public final class PlanJson {
     json.set("raUm", estimate(step.raUm()));
     json.set("timeS", estimate(step.timeS()));
     json.set("lifeUsed", estimate(step.lifeUsed()));
-    json.put("changeCue", step.changeCue());
+    json.put("changeCue", ENGLISH.of(step.changeCue()));
     ArrayNode reasons = json.putArray("reasons");
     step.reasons().forEach(reason -> reasons.add(reason(reason)));
     json.set("cautions", findings(step.cautions()));
@@ -121,7 +124,7 @@ public final class PlanJson {
   private static ObjectNode reason(Reason reason) {
     ObjectNode json = NODES.objectNode();
     json.put("code", reason.code());
-    json.put("text", reason.text());
+    json.put("text", ENGLISH.of(reason.message()));
     json.put("supports", reason.supports());
     json.put("basis", reason.basis().label());
     json.set("sources", sources(reason.sources()));
@@ -149,7 +152,7 @@ public final class PlanJson {
     json.put("step", other.step());
     json.set("instrument", instrument(other.instrument()));
     json.put("handpiece", other.handpieceId());
-    json.put("why", other.why());
+    json.put("why", ENGLISH.of(other.why()));
     json.set("costRatio", JsonText.number(other.costRatio()));
     return json;
   }
@@ -160,7 +163,7 @@ public final class PlanJson {
       ObjectNode json = all.addObject();
       json.put("severity", finding.severity().label());
       json.put("code", finding.code());
-      json.put("text", finding.text());
+      json.put("text", ENGLISH.of(finding.message()));
       json.set("sources", sources(finding.sources()));
     }
     return all;

@@ -39,7 +39,7 @@ public final class PlanText {
     text.findings(say.at("plan.text-notes"), plan.findings(), Finding.Severity.NOTE);
     text.block(say.at("plan.text-always-mind"));
     for (Finding caution : plan.cautions()) {
-      text.item(caution.text() + Words.sources(caution.sources()));
+      text.item(say.of(caution.message()) + Words.sources(caution.sources()));
     }
     text.blank();
     text.line(say.at("plan.figures", plan.samples(), Long.toString(plan.seed())));
@@ -106,7 +106,7 @@ public final class PlanText {
             Figures.withRange(say, step.removalMm3PerMin(), "mm3/min"),
             Figures.withRange(say, step.raUm(), "um")),
         "  ");
-    row("plan.change-when", step.changeCue(), "  ");
+    row("plan.change-when", say.of(step.changeCue()), "  ");
     reasons("plan.text-why", step.reasons(), true);
     reasons("plan.against", step.reasons(), false);
     for (RunnerUp other : plan.runnersUp()) {
@@ -117,13 +117,16 @@ public final class PlanText {
                 "plan.text-next-best-is",
                 other.instrument().id(),
                 Words.instrument(say, other.instrument().properties()),
-                other.why(),
+                say.of(other.why()),
                 Figures.plain(say, other.costRatio())),
             "  ");
       }
     }
     for (Finding caution : Words.cautions(plan, step)) {
-      row("plan.text-take-care", caution.text() + Words.sources(caution.sources()), "  ");
+      row(
+          "plan.text-take-care",
+          say.of(caution.message()) + Words.sources(caution.sources()),
+          "  ");
     }
   }
 
@@ -131,7 +134,7 @@ public final class PlanText {
     String first = say.at(key);
     for (Reason reason : reasons) {
       if (reason.supports() == supports) {
-        labelled(first, "- " + reason.text() + Words.standing(say, reason), "  ");
+        labelled(first, "- " + say.of(reason.message()) + Words.standing(say, reason), "  ");
         first = "";
       }
     }
@@ -160,7 +163,12 @@ public final class PlanText {
     if (!these.isEmpty()) {
       block(title);
       for (Finding finding : these) {
-        item(finding.text() + Words.sources(finding.sources()) + " (" + finding.code() + ")");
+        item(
+            say.of(finding.message())
+                + Words.sources(finding.sources())
+                + " ("
+                + finding.code()
+                + ")");
       }
     }
   }

@@ -5,6 +5,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.Provenance;
 import kerfwright.catalogue.caution.Cautions;
 import kerfwright.catalogue.evidence.Evidence;
@@ -66,7 +68,7 @@ public final class RestsOn {
       add(figure.sources(), "Reprocessing", text, "");
     }
     for (var rule : EvidenceRules.all()) {
-      String text = rule.textFor().isBlank() ? rule.textAgainst() : rule.textFor();
+      String text = Say.in(Language.ENGLISH).of(rule.message());
       add(rule.sources(), "Rule of the planner", text, Place.EVIDENCE.path() + "#rules");
     }
     String notation = "FDI, Universal and Palmer notation";

@@ -141,7 +141,7 @@ public final class Labels {
    * A label as it stands within a sentence: English labels begin small there, save abbreviations;
    * German ones are nouns and stay as they are.
    */
-  private static String within(Say say, String label) {
+  static String within(Say say, String label) {
     boolean word = label.length() > 1 && Character.isLowerCase(label.charAt(1));
     return word && say.language() == Language.ENGLISH
         ? Character.toLowerCase(label.charAt(0)) + label.substring(1)

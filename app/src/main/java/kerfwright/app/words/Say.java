@@ -1,5 +1,6 @@
 package kerfwright.app.words;
 
+import java.math.BigDecimal;
 import java.text.Format;
 import java.text.MessageFormat;
 import java.time.Instant;
@@ -7,11 +8,14 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.catalogue.tooth.ToothNotation;
 import kerfwright.catalogue.tooth.ToothSystem;
+import kerfwright.quantity.Message;
 
 /**
  * Says things to people: texts by key in one language, figures with the decimal mark they use.
@@ -37,7 +41,16 @@ public record Say(Language language, boolean decimalComma, ToothSystem teeth) {
    * @throws IllegalStateException where the key is not known
    */
   public String at(String key, Object... values) {
-    String pattern = Bundles.text(language, key);
+    return filled(Bundles.text(language, key), values);
+  }
+
+  /** A message of the planner or the catalogue; its figures are written as here. */
+  public String of(Message message) {
+    String pattern = figures(Bundles.text(language, message.key()));
+    return filled(pattern, message.values().toArray());
+  }
+
+  private String filled(String pattern, Object... values) {
     if (values.length == 0 && pattern.indexOf('{') < 0 && pattern.indexOf('\'') < 0) {
       return pattern;
     }
@@ -46,11 +59,29 @@ public record Say(Language language, boolean decimalComma, ToothSystem teeth) {
     Object[] written = values.clone();
     for (int i = 0; i < written.length; i++) {
       boolean plain = i >= own.length || own[i] == null;
-      if (plain && written[i] instanceof Number number) {
-        written[i] = whole(number.longValue());
+      if (plain) {
+        written[i] = written(values[i]);
       }
     }
     return format.format(written);
+  }
+
+  private Object written(Object value) {
+    if (value instanceof BigDecimal figure) {
+      return figures(figure.toPlainString());
+    }
+    if (value instanceof Number number) {
+      return whole(number.longValue());
+    }
+    if (value instanceof List<?> all) {
+      return all.stream().map(one -> written(one).toString()).collect(Collectors.joining("; "));
+    }
+    if (value instanceof Message message) {
+      // what has a name stands within a sentence here
+      String text = of(message);
+      return message.key().startsWith("label.") ? Labels.within(this, text) : text;
+    }
+    return value;
   }
 
   /** True where this key has a text. */

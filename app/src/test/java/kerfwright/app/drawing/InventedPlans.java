@@ -29,6 +29,7 @@ import kerfwright.planner.plan.Stroke;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.FlowRate;
 import kerfwright.quantity.Length;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.Range;
 import kerfwright.quantity.RotationalSpeed;
 import kerfwright.quantity.Torque;
@@ -196,9 +197,7 @@ final class InventedPlans {
         null,
         Estimate.exactly(0),
         List.of(),
-        List.of(
-            Finding.refuse(
-                "nothing-allowed", "No instrument may cut the alloy; add a carbide bur.")),
+        List.of(Finding.refuse("nothing-allowed", Message.of("finding.nothing-to-cut"))),
         List.of());
   }
 
@@ -298,7 +297,7 @@ final class InventedPlans {
         one,
         one,
         one,
-        "Change when through.",
+        Message.of("cue.even"),
         List.of(),
         List.of());
   }

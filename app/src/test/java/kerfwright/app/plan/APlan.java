@@ -1,5 +1,6 @@
 package kerfwright.app.plan;
 
+import java.math.BigDecimal;
 import java.util.List;
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.catalogue.instrument.GritClass;
@@ -31,6 +32,7 @@ import kerfwright.quantity.Basis;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.FlowRate;
 import kerfwright.quantity.Length;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.Range;
 import kerfwright.quantity.RotationalSpeed;
 import kerfwright.quantity.SourceKey;
@@ -69,11 +71,20 @@ public final class APlan {
                 List.of(0.0, 1.0 / 3, 0.2),
                 List.of(0.0, 4.1, 0.4))),
         new Estimate(62, 131.5, 240),
-        List.of(new RunnerUp(1, carbide(), "turbine", "It would take longer.", 1.8333333)),
         List.of(
-            Finding.warn("little-water", "Less water than usual.", new SourceKey("a-2005")),
-            Finding.note("order-of-magnitude", "Orders of magnitude.")),
-        List.of(Finding.note("c01", "Planning aid only.", PRACTICE)));
+            new RunnerUp(
+                1,
+                carbide(),
+                "turbine",
+                Message.of("reason.why", List.of(Message.of("reason.why-changes", 2))),
+                1.8333333)),
+        List.of(
+            Finding.warn(
+                "little-water",
+                Message.of("finding.little-water", new BigDecimal("30")),
+                new SourceKey("a-2005")),
+            Finding.note("order-of-magnitude", Message.of("finding.order-of-magnitude"))),
+        List.of(Finding.note("c01", Message.of("caution.c01"), PRACTICE)));
   }
 
   public static CutPlan refused() {
@@ -85,10 +96,8 @@ public final class APlan {
         null,
         Estimate.exactly(0),
         List.of(),
-        List.of(
-            Finding.refuse(
-                "nothing-fits", "No instrument fits; add a friction-grip carbide bur.", PRACTICE)),
-        List.of(Finding.note("c01", "Planning aid only.", PRACTICE)));
+        List.of(Finding.refuse("nothing-fits", Message.of("finding.nothing-to-cut"), PRACTICE)),
+        List.of(Finding.note("c01", Message.of("caution.c01"), PRACTICE)));
   }
 
   static CutCase aMolarWithACrown() {
@@ -149,17 +158,32 @@ public final class APlan {
         new Estimate(2.9, 3.1, 3.3),
         new Estimate(8.4, 12.3, 20.4),
         new Estimate(0.01, 0.02, 0.04),
-        "When dentine shows, change.",
+        Message.of(
+            "cue.shows-change", Message.of("label.material-dentine"), new BigDecimal("1.2"), "B1"),
         List.of(
-            new Reason("cracks", "The layer is cracked off.", true, Basis.FITTED, List.of()),
-            new Reason("habit", "Usual.", true, Basis.COMMON_PRACTICE, List.of(PRACTICE)),
+            new Reason(
+                "cracks",
+                Message.of("reason.model-polish", new BigDecimal("0.25")),
+                true,
+                Basis.FITTED,
+                List.of()),
+            new Reason(
+                "habit",
+                Message.of("reason.practice-rounded-corners-for"),
+                true,
+                Basis.COMMON_PRACTICE,
+                List.of(PRACTICE)),
             new Reason(
                 "load",
-                "Suppliers ask for less load.",
+                Message.of("reason.makers-light-load-against"),
                 false,
                 Basis.SEEN,
                 List.of(new SourceKey("b-2010")))),
-        List.of(Finding.warn("top-speed", "Never above its limit.", PRACTICE)));
+        List.of(
+            Finding.warn(
+                "top-speed",
+                Message.of("finding.maximum-speed", Message.of("figure.rpm", "450 000")),
+                PRACTICE)));
   }
 
   static DrawerInstrument diamond() {

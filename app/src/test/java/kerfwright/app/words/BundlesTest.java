@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
@@ -63,6 +64,21 @@ class BundlesTest {
     assertEquals(List.of(), wrong);
   }
 
+  /** Only what has blades is a bur; what grinds with diamond is an instrument. */
+  @Test
+  void onlyABladedInstrumentIsCalledABur() throws IOException {
+    List<String> wrong = new ArrayList<>();
+    texts("en").forEach((key, text) -> addIf(wrong, key, text, "diamond bur"));
+    texts("de").forEach((key, text) -> addIf(wrong, key, text, "diamantbohrer"));
+    assertEquals(List.of(), wrong);
+  }
+
+  private static void addIf(List<String> wrong, String key, String text, String words) {
+    if (text.toLowerCase(Locale.ROOT).contains(words)) {
+      wrong.add(key);
+    }
+  }
+
   @Test
   void everyTextIsUsedAndEveryUsedOneIsThere() throws IOException {
     String code = sources();
@@ -109,7 +125,12 @@ class BundlesTest {
 
   private static String sources() throws IOException {
     StringBuilder all = new StringBuilder();
-    for (String root : List.of("src/main/java", "src/main/jte")) {
+    for (String root :
+        List.of(
+            "src/main/java",
+            "src/main/jte",
+            "../planner/src/main/java",
+            "../catalogue/src/main/java")) {
       try (Stream<Path> files = Files.walk(Path.of(root))) {
         for (Path file : files.filter(Files::isRegularFile).toList()) {
           all.append(Files.readString(file)).append('\n');

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Set;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Finding;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.SourceKey;
 
 /**
@@ -12,7 +13,7 @@ import kerfwright.quantity.SourceKey;
  *
  * @param id C01 and so on
  * @param when conditions, any one of which calls it up
- * @param text the caution
+ * @param text the caution in English
  * @param sources where it comes from
  * @param basis how sure it is
  */
@@ -25,7 +26,8 @@ public record Caution(
 
   /** The caution as a note with code caution-c01 and so on. */
   public Finding finding() {
+    String small = id.toLowerCase(Locale.ROOT);
     return new Finding(
-        Finding.Severity.NOTE, "caution-" + id.toLowerCase(Locale.ROOT), text, sources);
+        Finding.Severity.NOTE, "caution-" + small, Message.of("caution." + small), sources);
   }
 }

@@ -1,10 +1,11 @@
 package kerfwright.catalogue.stack;
 
-import java.util.Locale;
 import java.util.Optional;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.Length;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.Range;
+import kerfwright.quantity.Rounded;
 import kerfwright.quantity.SourceKey;
 
 /**
@@ -42,11 +43,11 @@ final class AgeOfTooth {
   static Finding growthNote(int ageYears) {
     return Finding.note(
         "usual-stack-age",
-        "Dentine over the pulp grows with age, about 6.5 um a year (from memory): for "
-            + ageYears
-            + " years the "
-            + (ageYears >= REFERENCE_AGE_YEARS ? "high" : "low")
-            + " end of the dentine is widened, the typical value stays.",
+        Message.of(
+            ageYears >= REFERENCE_AGE_YEARS
+                ? "finding.usual-stack-age-high"
+                : "finding.usual-stack-age-low",
+            ageYears),
         GROWTH);
   }
 
@@ -59,13 +60,10 @@ final class AgeOfTooth {
     return Optional.of(
         Finding.note(
             "usual-stack-chamber",
-            String.format(
-                Locale.ROOT,
-                "The pulp chamber of a %s first molar at %d years has a sectional area of about"
-                    + " %.1f mm2; it shrinks with age, so look for a low roof on the radiograph.",
-                tooth.arch(),
+            Message.of(
+                "finding.usual-stack-chamber-" + tooth.arch(),
                 ageYears,
-                areaMm2),
+                Rounded.places(areaMm2, 1)),
             CHAMBER));
   }
 }

@@ -1,6 +1,7 @@
 package kerfwright.catalogue.stack;
 
 import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.quantity.Message;
 
 /** What the stack tables ask of a tooth: its class, its arch, and whether it is a primary one. */
 record ToothPlace(String toothClass, String arch, boolean primary, boolean firstMolar) {
@@ -23,5 +24,9 @@ record ToothPlace(String toothClass, String arch, boolean primary, boolean first
 
   String label() {
     return (primary ? "primary " : "") + arch + " " + toothClass;
+  }
+
+  Message message() {
+    return Message.of("place." + label().replace(' ', '-'));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Finding;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.SourceKey;
 
 /**
@@ -11,6 +12,7 @@ import kerfwright.quantity.SourceKey;
  *
  * @param label what it is the usual stack of, in words
  * @param restorationId the restoration
+ * @param tooth what kind of tooth
  * @param place where on the tooth: occlusal, fossa, facial, lingual or post
  * @param layers the layers
  * @param remarks notes that hold for the stack as a whole, such as the influence of age
@@ -18,6 +20,7 @@ import kerfwright.quantity.SourceKey;
 public record UsualStack(
     String label,
     String restorationId,
+    Message tooth,
     String place,
     List<UsualLayer> layers,
     List<Finding> remarks) {
@@ -46,7 +49,11 @@ public record UsualStack(
         new Finding(
             Finding.Severity.NOTE,
             "usual-stack",
-            "The layers are the usual ones of: " + label + ". Measure where it matters.",
+            Message.of(
+                "finding.usual-stack-of",
+                Message.of("label.restoration-" + restorationId),
+                tooth,
+                Message.of("place." + place)),
             sources()));
     for (UsualLayer layer : layers) {
       if (layer.missing()) {
@@ -54,22 +61,28 @@ public record UsualStack(
             new Finding(
                 Finding.Severity.WARN,
                 "usual-layer-missing",
-                "Layer " + layer.materialId() + " has no usual thickness: " + layer.note() + ".",
+                Message.of(
+                    "finding.usual-layer-missing",
+                    material(layer),
+                    Message.ofProse("stack.", layer.note())),
                 layer.sources()));
       } else if (layer.basis() == Basis.FROM_MEMORY) {
         findings.add(
             new Finding(
                 Finding.Severity.WARN,
                 "usual-layer-from-memory",
-                "The thickness of layer "
-                    + layer.materialId()
-                    + " is from memory, not checked: "
-                    + layer.note()
-                    + ".",
+                Message.of(
+                    "finding.usual-layer-from-memory",
+                    material(layer),
+                    Message.ofProse("stack.", layer.note())),
                 layer.sources()));
       }
     }
     findings.addAll(remarks);
     return findings;
+  }
+
+  private static Message material(UsualLayer layer) {
+    return Message.of("label.material-" + layer.materialId());
   }
 }

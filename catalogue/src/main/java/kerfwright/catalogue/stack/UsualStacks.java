@@ -101,7 +101,12 @@ public final class UsualStacks {
     }
     return Optional.of(
         new UsualStack(
-            label + ", " + where.label() + ", " + place, restoration, place, layers, remarks));
+            label + ", " + where.label() + ", " + place,
+            restoration,
+            where.message(),
+            place,
+            layers,
+            remarks));
   }
 
   private List<UsualLayer> layers(String restoration, String place, ToothPlace tooth) {

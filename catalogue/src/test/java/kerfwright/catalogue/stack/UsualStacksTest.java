@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
 import kerfwright.catalogue.tooth.Tooth;
@@ -60,7 +61,7 @@ class UsualStacksTest {
             .filter(f -> f.code().equals("usual-layer-missing"))
             .findFirst()
             .orElseThrow();
-    assertTrue(asked.text().contains("no figure retrieved"));
+    assertTrue(asked.message().keys().anyMatch(key -> key.startsWith("stack.no-figure-retrieved")));
     assertTrue(stack(11, "bracket-adhesive", "adhesive-clean-up").layers().get(0).missing());
   }
 
@@ -90,7 +91,8 @@ class UsualStacksTest {
     assertEquals(plainMm.low().millimetres(), oldMm.low().millimetres(), 1e-9);
     assertEquals(plainMm.high().millimetres() + 0.195, oldMm.high().millimetres(), 1e-9);
     // CBCT of 87 patients: 11.582 - 0.142 x 70 = 1.6 mm2
-    assertTrue(old.remarks().stream().anyMatch(f -> f.text().contains("1.6 mm2")));
+    assertTrue(
+        old.remarks().stream().anyMatch(f -> f.message().values().contains(new BigDecimal("1.6"))));
   }
 
   @Test

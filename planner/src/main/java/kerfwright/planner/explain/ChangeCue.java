@@ -1,10 +1,12 @@
 package kerfwright.planner.explain;
 
-import java.util.Locale;
+import java.math.BigDecimal;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Segment;
 import kerfwright.planner.plan.Purpose;
+import kerfwright.quantity.Message;
+import kerfwright.quantity.Rounded;
 import org.jspecify.annotations.Nullable;
 
 /** When to change to the next step, in one sentence. */
@@ -14,69 +16,48 @@ final class ChangeCue {
 
   private ChangeCue() {}
 
-  static String of(Candidate now, @Nullable Candidate next, Procedure procedure) {
+  static Message of(Candidate now, @Nullable Candidate next, Procedure procedure) {
     Segment s = now.segment();
-    String wear =
-        now.lives() > 0.5
-            ? String.format(
-                Locale.ROOT,
-                " Take a fresh one when it stops cutting, after about %s mm3.",
-                Words.figure(s.volumeM3() * 1e9 / now.lives()))
-            : "";
-    return cue(s, now, next, procedure) + wear;
+    Message cue = cue(s, now, next, procedure);
+    return now.lives() > 0.5
+        ? Message.of("cue.worn", cue, Rounded.figure(s.volumeM3() * 1e9 / now.lives()))
+        : cue;
   }
 
-  private static String cue(
+  private static Message cue(
       Segment s, Candidate now, @Nullable Candidate next, Procedure procedure) {
-    String depth = String.format(Locale.ROOT, "%.1f mm", s.toM() * 1e3);
+    BigDecimal depthMm = Rounded.places(s.toM() * 1e3, 1);
     if (s.purpose() == Purpose.FINISH || s.purpose() == Purpose.POLISH) {
-      return next == null
-          ? "Stop when the surface is even all over."
-          : "Go on when the marks of the step before are gone.";
+      return Message.of(next == null ? "cue.even" : "cue.marks-gone");
     }
     if (next == null) {
-      return end(s, depth, procedure);
+      return end(s, depthMm, procedure);
     }
     Segment after = next.segment();
     if (s.punch()) {
-      return "Once " + depth + " deep, widen to the outline.";
+      return Message.of("cue.widen", depthMm);
     }
     if (after.layer() != s.layer()) {
-      String change = now.id().equals(next.id()) ? "go on with the same" : "change to " + next.id();
-      return "When "
-          + after.material().inSentence()
-          + " shows at about "
-          + depth
-          + ", "
-          + change
-          + ".";
+      Message shows = Words.material(after.material());
+      return now.id().equals(next.id())
+          ? Message.of("cue.shows-same", shows, depthMm)
+          : Message.of("cue.shows-change", shows, depthMm, next.id());
     }
-    if (after.purpose() == Purpose.APPROACH) {
-      return "From " + depth + " go on with a light hand.";
-    }
-    return "At " + depth + " change to " + next.id() + ".";
+    return after.purpose() == Purpose.APPROACH
+        ? Message.of("cue.light-hand", depthMm)
+        : Message.of("cue.change-at", depthMm, next.id());
   }
 
-  private static String end(Segment s, String depth, Procedure procedure) {
+  private static Message end(Segment s, BigDecimal depthMm, Procedure procedure) {
     if (s.below() == null) {
       // the roof of the chamber may be absent; a bur that goes on reaches the floor
       return procedure == Procedure.ACCESS_CAVITY
-          ? String.format(
-              Locale.ROOT,
-              "Stop when the tip drops into the chamber, expected at about %s; without a drop, stop at"
-                  + " %.1f mm and check on a radiograph.",
-              depth,
-              (s.toM() + NO_DROP_M) * 1e3)
-          : "Stop at " + depth + ".";
+          ? Message.of("cue.chamber", depthMm, Rounded.places((s.toM() + NO_DROP_M) * 1e3, 1))
+          : Message.of("cue.stop-at", depthMm);
     }
-    if (s.wholeBelow()) {
-      return "Stop when " + s.below().inSentence() + " shows, at about " + depth + ": it stays.";
-    }
-    return String.format(
-        Locale.ROOT,
-        "Stop at %s: %.2f mm of %s stay.",
-        depth,
-        s.marginM() * 1e3,
-        s.below().inSentence());
+    Message below = Words.material(s.below());
+    return s.wholeBelow()
+        ? Message.of("cue.stays", below, depthMm)
+        : Message.of("cue.left", depthMm, Rounded.places(s.marginM() * 1e3, 2), below);
   }
 }

@@ -3,7 +3,6 @@ package kerfwright.planner.explain;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kerfwright.physics.cutting.BladedCutting;
 import kerfwright.physics.cutting.CrackThreshold;
@@ -13,9 +12,11 @@ import kerfwright.planner.plan.Reason;
 import kerfwright.planner.tool.AbrasivePart;
 import kerfwright.planner.tool.BladedPart;
 import kerfwright.quantity.Basis;
+import kerfwright.quantity.Message;
+import kerfwright.quantity.Rounded;
 import kerfwright.quantity.SourceKey;
 
-/** What the models say for and against a choice, in words. */
+/** What the models say for and against a choice. */
 final class ComputedReasons {
   private static final double CRACKS = 0.2;
   private static final double LOADED = 0.75;
@@ -35,7 +36,7 @@ final class ComputedReasons {
       reasons.add(
           computed(
               "model-wear",
-              "It blunts: the step uses " + percent(chosen.lives()) + " of its life.",
+              Message.of("reason.model-wear", Rounded.percent(chosen.lives())),
               false,
               "khrushchov-1974"));
     }
@@ -48,48 +49,42 @@ final class ComputedReasons {
       reasons.add(
           computed(
               "model-polish",
-              String.format(
-                  Locale.ROOT,
-                  "Its fine grains in an elastic bond leave Ra %.2f um.",
-                  c.raM() * 1e6),
+              Message.of("reason.model-polish", Rounded.places(c.raM() * 1e6, 2)),
               true,
               "yin-2003"));
       return;
     }
-    double grain = c.cut().unitLoadN();
-    double threshold = CrackThreshold.loadN(c.segment().material().typical());
-    boolean cracks = c.cut().brittleShare() > CRACKS;
-    String figures =
-        "a grain carries "
-            + Words.figure(grain)
-            + " N on average, cracks need "
-            + (threshold > FAR_ABOVE * grain
-                ? "far more"
-                : "about " + Words.figure(threshold) + " N");
     reasons.add(
         computed(
             "model-crack-share",
-            cracks
-                ? (c.cut().brittleShare() > 0.5
-                        ? "The layer is cracked off: "
-                        : "The most loaded grains crack the layer off, the others plough: ")
-                    + figures
-                    + "; "
-                    + percent(c.cut().brittleShare())
-                    + " of the load cracks."
-                : "Grains only plough here: " + figures + ".",
-            cracks,
+            crackShare(c),
+            c.cut().brittleShare() > CRACKS,
             "lawn-marshall-1979"));
     if (c.cut().cleanShare() < LOADED) {
       reasons.add(
           computed(
               "model-loading",
-              "Ductile chips stick: "
-                  + percent(1 - c.cut().cleanShare())
-                  + " of its cut is lost to loading.",
+              Message.of("reason.model-loading", Rounded.percent(1 - c.cut().cleanShare())),
               false,
               "siegel-load-1997"));
     }
+  }
+
+  private static Message crackShare(Candidate c) {
+    double grain = c.cut().unitLoadN();
+    double threshold = CrackThreshold.loadN(c.segment().material().typical());
+    Message loads =
+        threshold > FAR_ABOVE * grain
+            ? Message.of("reason.model-grain-far", Rounded.figure(grain))
+            : Message.of("reason.model-grain", Rounded.figure(grain), Rounded.figure(threshold));
+    double share = c.cut().brittleShare();
+    if (share <= CRACKS) {
+      return Message.of("reason.model-crack-share-none", loads);
+    }
+    return Message.of(
+        share > 0.5 ? "reason.model-crack-share-most" : "reason.model-crack-share-some",
+        loads,
+        Rounded.percent(share));
   }
 
   private static void bladed(Candidate c, BladedPart part, List<Reason> reasons) {
@@ -98,14 +93,12 @@ final class ComputedReasons {
     reasons.add(
         computed(
             "model-chip",
-            String.format(
-                Locale.ROOT,
-                "%.0f of its %d blades cut at this load, each lifting a chip of %s; %s of the edge's"
-                    + " work lifts chips, the rest ploughs.",
-                cutting,
+            Message.of(
+                "reason.model-chip",
+                Rounded.places(cutting, 0),
                 part.tool().blades(),
                 Words.thickness(c.cut().chipThicknessM()),
-                percent(c.cut().chipShare())),
+                Rounded.percent(c.cut().chipShare())),
             lifts,
             "enamel-carbide-2019"));
   }
@@ -120,27 +113,22 @@ final class ComputedReasons {
             o ->
                 computed(
                     "model-other-family",
-                    String.format(
-                        Locale.ROOT,
-                        "The best %s here (%s) would cut for %s, this one %s; it would use %s of its"
-                            + " life.",
-                        o.instrument().properties().kind().label(),
+                    Message.of(
+                        "reason.model-other-family",
+                        Words.kind(o.instrument().properties().kind()),
                         o.id(),
                         Words.time(o.cutS()),
                         Words.time(chosen.cutS()),
-                        percent(o.lives())),
+                        Rounded.percent(o.lives())),
                     o.costS() >= chosen.costS()));
   }
 
-  private static String percent(double share) {
-    return String.format(Locale.ROOT, "%.0f %%", share * 100);
-  }
-
-  private static Reason computed(String code, String text, boolean supports, String... sources) {
+  private static Reason computed(
+      String code, Message message, boolean supports, String... sources) {
     List<SourceKey> keys = new ArrayList<>();
     for (String source : sources) {
       keys.add(new SourceKey(source));
     }
-    return new Reason(code, text, supports, Basis.FITTED, keys);
+    return new Reason(code, message, supports, Basis.FITTED, keys);
   }
 }

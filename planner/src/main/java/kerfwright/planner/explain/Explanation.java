@@ -3,7 +3,6 @@ package kerfwright.planner.explain;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.planner.choice.Candidate;
@@ -18,6 +17,8 @@ import kerfwright.planner.sequence.Change;
 import kerfwright.planner.sequence.TimedCut;
 import kerfwright.planner.uncertainty.StepSpread;
 import kerfwright.quantity.Finding;
+import kerfwright.quantity.Message;
+import kerfwright.quantity.Rounded;
 import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
 
@@ -87,24 +88,24 @@ public final class Explanation {
       cautions.add(
           Finding.note(
               "maximum-speed",
-              "Never above its " + Words.rpm(p.maximumSpeed().rpm()) + "; check the label.",
+              Message.of("finding.maximum-speed", Words.rpm(p.maximumSpeed().rpm())),
               new SourceKey("supplier-safety-notes")));
     }
     if (spread.lives().high() > 1) {
       cautions.add(
           Finding.warn(
               "worn-out-in-step",
-              String.format(
-                  Locale.ROOT,
-                  "May be worn out before the step is done (%s to %s instruments): have another clean one"
-                      + " ready.",
-                  Words.figure(spread.lives().low()),
-                  Words.figure(spread.lives().high())),
+              Message.of(
+                  "finding.worn-out-in-step",
+                  Rounded.figure(spread.lives().low()),
+                  Rounded.figure(spread.lives().high())),
               new SourceKey("emir-2018")));
     }
     if (!p.assumed().isEmpty()) {
       cautions.add(
-          Finding.note("assumed-dimensions", "Assumed: " + String.join("; ", p.assumed()) + "."));
+          Finding.note(
+              "assumed-dimensions",
+              Message.of("finding.assumed-dimensions", String.join("; ", p.assumed()))));
     }
     return cautions;
   }
@@ -135,8 +136,9 @@ public final class Explanation {
                     order,
                     o.instrument().drawer(),
                     o.handpiece().id(),
-                    why(chosen, o, changes(o, before, after) - changes(chosen, before, after))
-                        + (remedied ? " Both before the remedies against heat." : ""),
+                    Message.of(
+                        remedied ? "reason.why-remedied" : "reason.why",
+                        why(chosen, o, changes(o, before, after) - changes(chosen, before, after))),
                     cost(o, before, after) / Math.max(1e-9, cost(chosen, before, after))));
   }
 
@@ -152,34 +154,25 @@ public final class Explanation {
         + (after != null && Change.seconds(c, after) > 0 ? 1 : 0);
   }
 
-  private static String why(Candidate chosen, Candidate other, int moreChanges) {
-    List<String> parts = new ArrayList<>();
-    parts.add(
-        String.format(
-            Locale.ROOT,
-            "%s cutting against %s",
-            Words.time(other.cutS()),
-            Words.time(chosen.cutS())));
+  private static List<Message> why(Candidate chosen, Candidate other, int moreChanges) {
+    List<Message> parts = new ArrayList<>();
+    parts.add(Message.of("reason.why-time", Words.time(other.cutS()), Words.time(chosen.cutS())));
     if (other.raM() > 1.2 * chosen.raM() || other.raM() < 0.8 * chosen.raM()) {
       parts.add(
-          String.format(
-              Locale.ROOT,
-              "Ra %s against %s um",
-              Words.figure(other.raM() * 1e6),
-              Words.figure(chosen.raM() * 1e6)));
+          Message.of(
+              "reason.why-roughness",
+              Rounded.figure(other.raM() * 1e6),
+              Rounded.figure(chosen.raM() * 1e6)));
     }
     if (Math.abs(other.lives() - chosen.lives()) > 0.1) {
       parts.add(
-          String.format(
-              Locale.ROOT,
-              "%.0f %% of a life against %.0f %%",
-              other.lives() * 100,
-              chosen.lives() * 100));
+          Message.of(
+              "reason.why-life", Rounded.percent(other.lives()), Rounded.percent(chosen.lives())));
     }
     if (moreChanges > 0) {
-      parts.add(moreChanges == 1 ? "one more change" : moreChanges + " more changes");
+      parts.add(Message.of("reason.why-changes", moreChanges));
     }
-    return String.join("; ", parts) + ".";
+    return parts;
   }
 
   private static boolean sameType(InstrumentProperties a, InstrumentProperties b) {

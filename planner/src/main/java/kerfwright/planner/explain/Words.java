@@ -1,60 +1,66 @@
 package kerfwright.planner.explain;
 
 import java.util.Locale;
+import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.catalogue.material.Material;
+import kerfwright.quantity.Message;
+import kerfwright.quantity.Rounded;
 
-/** Numbers and instruments in words, rounded as a clinician reads them. */
+/** Numbers and names in messages, rounded as a clinician reads them. */
 public final class Words {
+  private static final int FEW_BLADES = 8;
+
   private Words() {}
 
-  /** Two figures, no exponent. */
-  public static String figure(double value) {
-    double size = Math.abs(value);
-    if (size < 5e-4) {
-      return "0";
-    }
-    if (size >= 100) {
-      double step = Math.pow(10, Math.floor(Math.log10(size)) - 1);
-      return String.format(Locale.ROOT, "%.0f", Math.round(value / step) * step);
-    }
-    String pattern = size >= 10 ? "%.0f" : size >= 1 ? "%.1f" : size >= 0.1 ? "%.2f" : "%.3f";
-    return String.format(Locale.ROOT, pattern, value);
+  /** "zirconia 3Y". */
+  public static Message material(Material material) {
+    return Message.of("label.material-" + material.id());
+  }
+
+  /** "carbide bur". */
+  static Message kind(InstrumentKind kind) {
+    return Message.of("label.kind-" + kind.id());
   }
 
   /** "450 000 rpm". */
-  static String rpm(double rpm) {
-    return String.format(Locale.ROOT, "%,.0f rpm", rpm).replace(',', ' ');
+  static Message rpm(double rpm) {
+    return Message.of("figure.rpm", String.format(Locale.ROOT, "%,.0f", rpm).replace(',', ' '));
   }
 
   /** "350 nm" or "2.1 um". */
-  public static String thickness(double metres) {
-    return metres < 1e-6 ? figure(metres * 1e9) + " nm" : figure(metres * 1e6) + " um";
+  static Message thickness(double metres) {
+    return metres < 1e-6
+        ? Message.of("figure.nm", Rounded.figure(metres * 1e9))
+        : Message.of("figure.um", Rounded.figure(metres * 1e6));
   }
 
   /** "40 s" or "3 min 20 s". */
-  public static String time(double seconds) {
+  public static Message time(double seconds) {
     if (seconds < 90) {
-      return figure(Math.max(1, seconds)) + " s";
+      return Message.of("figure.seconds", Rounded.figure(Math.max(1, seconds)));
     }
-    long whole = Math.round(seconds / 10) * 10;
-    long rest = whole % 60;
-    return whole / 60 + " min" + (rest == 0 ? "" : " " + rest + " s");
+    int whole = (int) (Math.round(seconds / 10) * 10);
+    int rest = whole % 60;
+    return rest == 0
+        ? Message.of("figure.minutes", whole / 60)
+        : Message.of("figure.minutes-seconds", whole / 60, rest);
   }
 
-  /** "coarse diamond instrument, taper round end, 1.8 mm". */
-  public static String instrument(InstrumentProperties p) {
-    StringBuilder words = new StringBuilder();
-    if (p.grit() != null) {
-      words.append(p.grit().label()).append(' ');
+  /** "friction grip carbide bur with 4 to 8 blades": what to ask for in a shop. */
+  public static Message ordinary(InstrumentProperties what) {
+    Message shank = Message.of("label.shank-" + what.shank().name().toLowerCase(Locale.ROOT));
+    Message kind = kind(what.kind());
+    Integer blades = what.blades();
+    if (what.grit() != null) {
+      Message grit = Message.of("label.grit-" + what.grit().id());
+      return Message.of("finding.ordinary-grit", shank, kind, grit);
     }
-    if (p.blades() != null && p.kind().bladed()) {
-      words.append(p.blades()).append("-blade ");
-      if (p.crossCut()) {
-        words.append("cross-cut ");
-      }
+    if (blades == null) {
+      return Message.of("finding.ordinary", shank, kind);
     }
-    words.append(p.kind().label()).append(", ").append(p.shapeName());
-    words.append(String.format(Locale.ROOT, ", %.1f mm", p.headDiameter().millimetres()));
-    return words.toString();
+    return blades <= FEW_BLADES
+        ? Message.of("finding.ordinary-few-blades", shank, kind)
+        : Message.of("finding.ordinary-blades", shank, kind, blades);
   }
 }

@@ -2,7 +2,6 @@ package kerfwright.planner.heat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kerfwright.physics.heat.LayeredColumn;
 import kerfwright.planner.choice.Candidate;
@@ -10,6 +9,7 @@ import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.sequence.CandidateSearch;
 import kerfwright.planner.sequence.Pace;
 import kerfwright.planner.sequence.TimedCut;
+import kerfwright.quantity.Message;
 
 /**
  * What to do when the pulp wall would pass its limit: the cheapest of less load, lower speed and
@@ -27,7 +27,7 @@ public final class Remedies {
   private final HeatInputs inputs;
   private final CandidateSearch search;
   private final LayeredColumn column = new LayeredColumn();
-  private final List<String> taken = new ArrayList<>();
+  private final List<Message> taken = new ArrayList<>();
 
   /** Remedies for a case. */
   public Remedies(PulpWall wall, HeatInputs inputs, CandidateSearch search) {
@@ -54,12 +54,12 @@ public final class Remedies {
     return sequence;
   }
 
-  /** What was done, in words, in the order it was done. */
-  public List<String> taken() {
+  /** What was done, in the order it was done. */
+  public List<Message> taken() {
     return List.copyOf(taken);
   }
 
-  private record Trial(int index, TimedCut cut, double peakK, double extraS, String said) {
+  private record Trial(int index, TimedCut cut, double peakK, double extraS, Message said) {
     double price(double before) {
       return Math.max(0.1, extraS) / (before - peakK);
     }
@@ -80,7 +80,7 @@ public final class Remedies {
                   change.cut(),
                   reached,
                   extra,
-                  String.format(Locale.ROOT, "step %d: %s", i + 1, change.said()));
+                  Message.of("finding.remedy", i + 1, change.said()));
           if (best == null || found.price(peak) < best.price(peak)) {
             best = found;
           }
@@ -90,7 +90,7 @@ public final class Remedies {
     return Optional.ofNullable(best);
   }
 
-  private record Change(TimedCut cut, String said) {}
+  private record Change(TimedCut cut, Message said) {}
 
   private List<Change> changes(TimedCut old) {
     List<Change> changes = new ArrayList<>();
@@ -98,18 +98,20 @@ public final class Remedies {
     Pace pace = old.pace();
     if (pace.pauseS() < LONGEST_PAUSE_S) {
       double longer = Math.min(LONGEST_PAUSE_S, Math.max(1, pace.pauseS() * 2));
-      changes.add(new Change(new TimedCut(c, new Pace(pace.cutS(), longer)), "longer pauses"));
+      changes.add(
+          new Change(
+              new TimedCut(c, new Pace(pace.cutS(), longer)), Message.of("finding.remedy-pauses")));
     }
     if (c.loadN() * SOFTER >= LEAST_LOAD_N) {
       Candidate lighter = search.again(c, c.setRpm(), c.loadN() * SOFTER);
       if (lighter != null) {
-        changes.add(new Change(new TimedCut(lighter, pace), "less load"));
+        changes.add(new Change(new TimedCut(lighter, pace), Message.of("finding.remedy-load")));
       }
     }
     if (c.setRpm() * SOFTER >= LEAST_RPM && c.segment().purpose() != Purpose.POLISH) {
       Candidate slower = search.again(c, c.setRpm() * SOFTER, c.loadN());
       if (slower != null) {
-        changes.add(new Change(new TimedCut(slower, pace), "lower speed"));
+        changes.add(new Change(new TimedCut(slower, pace), Message.of("finding.remedy-speed")));
       }
     }
     return changes;

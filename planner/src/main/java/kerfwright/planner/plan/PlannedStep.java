@@ -4,6 +4,7 @@ import java.util.List;
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.quantity.Finding;
+import kerfwright.quantity.Message;
 
 /**
  * One step: one instrument through one stretch of one layer.
@@ -55,7 +56,7 @@ public record PlannedStep(
     Estimate raUm,
     Estimate timeS,
     Estimate lifeUsed,
-    String changeCue,
+    Message changeCue,
     List<Reason> reasons,
     List<Finding> cautions) {
   public PlannedStep {

@@ -1,6 +1,7 @@
 package kerfwright.planner.plan;
 
 import kerfwright.planner.casework.DrawerInstrument;
+import kerfwright.quantity.Message;
 
 /**
  * The next best choice for a step.
@@ -12,4 +13,4 @@ import kerfwright.planner.casework.DrawerInstrument;
  * @param costRatio its cost over the chosen one's
  */
 public record RunnerUp(
-    int step, DrawerInstrument instrument, String handpieceId, String why, double costRatio) {}
+    int step, DrawerInstrument instrument, String handpieceId, Message why, double costRatio) {}

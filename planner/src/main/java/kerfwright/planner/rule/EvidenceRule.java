@@ -15,6 +15,7 @@ import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Reason;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.quantity.Basis;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.SourceKey;
 
 /**
@@ -25,8 +26,7 @@ import kerfwright.quantity.SourceKey;
  * @param sources where it comes from
  * @param applies whether it has anything to say about a choice
  * @param favours whether it speaks for the choice
- * @param textFor sentence for
- * @param textAgainst sentence against
+ * @param speaks which sides it ever speaks for
  */
 public record EvidenceRule(
     String code,
@@ -34,14 +34,29 @@ public record EvidenceRule(
     List<SourceKey> sources,
     Predicate<Choice> applies,
     Predicate<Choice> favours,
-    String textFor,
-    String textAgainst)
+    Speaks speaks)
     implements Standing {
   private static final Set<String> GLASS_CERAMICS =
       Set.of("feldspathic-porcelain", "leucite-glass-ceramic");
 
   public EvidenceRule {
     sources = List.copyOf(sources);
+  }
+
+  /** On which side a rule can speak. */
+  public enum Speaks {
+    FOR,
+    AGAINST,
+    EITHER
+  }
+
+  /** The rule in a sentence: what it says for a choice, or against where it is never for one. */
+  public Message message() {
+    return message(speaks != Speaks.AGAINST);
+  }
+
+  private Message message(boolean supports) {
+    return Message.of("reason." + code + (supports ? "-for" : "-against"));
   }
 
   /** A choice in its case, in the words rules use. */
@@ -108,7 +123,6 @@ public record EvidenceRule(
       return Optional.empty();
     }
     boolean supports = favours.test(choice);
-    return Optional.of(
-        new Reason(code, supports ? textFor : textAgainst, supports, basis, sources));
+    return Optional.of(new Reason(code, message(supports), supports, basis, sources));
   }
 }

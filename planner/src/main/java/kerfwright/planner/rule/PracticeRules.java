@@ -11,6 +11,7 @@ import kerfwright.planner.choice.Forms;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.planner.rule.EvidenceRule.Choice;
+import kerfwright.planner.rule.EvidenceRule.Speaks;
 import kerfwright.quantity.SourceKey;
 
 /** Facts of the trade with no source, each rule in one method named as a sentence. */
@@ -35,19 +36,9 @@ final class PracticeRules {
   }
 
   private static EvidenceRule practice(
-      String code,
-      Predicate<Choice> applies,
-      Predicate<Choice> favours,
-      String textFor,
-      String textAgainst) {
+      String code, Predicate<Choice> applies, Predicate<Choice> favours, Speaks speaks) {
     return new EvidenceRule(
-        code,
-        COMMON_PRACTICE,
-        List.of(SourceKey.COMMON_PRACTICE),
-        applies,
-        favours,
-        textFor,
-        textAgainst);
+        code, COMMON_PRACTICE, List.of(SourceKey.COMMON_PRACTICE), applies, favours, speaks);
   }
 
   static EvidenceRule brittleLayersWantDiamond() {
@@ -60,8 +51,7 @@ final class PracticeRules {
                     || c.material().group() == Material.Group.CERAMIC)
                 && !c.context().guardsEnamelUnderAdhesive(),
         Choice::diamond,
-        "Enamel, ceramics and fresh composite are brittle: they are cut with diamond.",
-        "Enamel, ceramics and fresh composite are brittle and are usually cut with diamond.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule ductileLayersWantCarbide() {
@@ -72,8 +62,7 @@ final class PracticeRules {
                 && (c.material().id().equals("dentine")
                     || c.material().group() == Material.Group.METAL),
         c -> c.kind().bladed(),
-        "Dentine and metals are ductile: they are cut with a bladed carbide.",
-        "Dentine and metals are ductile and are usually cut with a bladed carbide; diamond clogs.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule sinteredDiamondForZirconia() {
@@ -81,8 +70,7 @@ final class PracticeRules {
         "practice-sintered-for-zirconia",
         c -> c.cuts() && c.diamond() && c.zirconia(),
         c -> c.kind() == InstrumentKind.SINTERED_DIAMOND,
-        "Zirconia wears a single layer of grain quickly; a sintered diamond has grain in reserve.",
-        "A sintered diamond, where there is one, lasts longer in zirconia.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule againstRotationRemovesMost() {
@@ -90,9 +78,7 @@ final class PracticeRules {
         "practice-against-rotation",
         c -> c.stroke() == Stroke.AGAINST_ROTATION,
         c -> true,
-        "Led against rotation the wall pushes the handpiece back, so the hand can press: it removes"
-            + " most and cannot run away.",
-        "");
+        Speaks.FOR);
   }
 
   static EvidenceRule withRotationForFinishing() {
@@ -100,8 +86,7 @@ final class PracticeRules {
         "practice-with-rotation-finish",
         c -> c.stroke() == Stroke.WITH_ROTATION,
         c -> c.purpose() == Purpose.FINISH,
-        "Finished with rotation in single strokes, lifted back between them, not scrubbed.",
-        "With rotation the instrument pulls on and can run away; it removes less.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule sixToEightBladesForACavity() {
@@ -109,9 +94,7 @@ final class PracticeRules {
         "practice-cavity-blades",
         c -> c.procedure() == Procedure.CAVITY_PREPARATION && c.kind() == InstrumentKind.CARBIDE,
         c -> c.blades() >= 6 && c.blades() <= 8,
-        "A 6- to 8-blade carbide makes the first punch and leaves smooth dentine walls.",
-        "For a cavity a 6- to 8-blade carbide is usual: fewer blades leave rough walls, more cut"
-            + " slowly.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule fewBladesForMetal() {
@@ -122,8 +105,7 @@ final class PracticeRules {
                 && c.material().group() == Material.Group.METAL
                 && c.kind() == InstrumentKind.CARBIDE,
         c -> c.blades() <= 8,
-        "Few blades with wide flutes take a thick chip: the usual choice for metal.",
-        "Metal is usually cut with few blades and wide flutes.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule manyBladesOnAdhesive() {
@@ -131,9 +113,7 @@ final class PracticeRules {
         "practice-adhesive-clean-up",
         c -> c.procedure() == Procedure.ADHESIVE_CLEAN_UP && c.cuts(),
         c -> c.blades() >= 12 || c.kind() == InstrumentKind.POLYMER,
-        "Aged adhesive has taken up water and softened: many blades take it off and spare the enamel;"
-            + " never a diamond.",
-        "Diamonds and coarse carbides mark the enamel under the adhesive.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule roundedInnerCorners() {
@@ -141,8 +121,7 @@ final class PracticeRules {
         "practice-rounded-corners",
         c -> c.procedure() == Procedure.CAVITY_PREPARATION && c.cuts(),
         c -> !c.shape().leavesSharpCorner(),
-        "A rounded end leaves rounded inner corners, which spare the tooth.",
-        "A flat end leaves sharp inner corners.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule straightSidesForWalls() {
@@ -150,8 +129,7 @@ final class PracticeRules {
         "practice-straight-sides",
         c -> c.cuts() && Forms.straightSided(c.context().cutCase()),
         c -> !Forms.wrongFor(c.context().cutCase(), c.shape()),
-        "A straight or tapered side makes an even wall.",
-        "Walls and slots are made with a straight or tapered side.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule slowSpeedOverThePulp() {
@@ -163,7 +141,6 @@ final class PracticeRules {
                     && c.purpose() == Purpose.APPROACH
                     && c.context().cutCase().pulp().protectsPulp()),
         c -> c.candidate().setRpm() <= LOW_SPEED_RPM,
-        "Slow speed gives feel over the pulp.",
-        "Over the pulp many change to a slow round bur or a hand excavator for the feel of it.");
+        Speaks.EITHER);
   }
 }

@@ -13,6 +13,7 @@ import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.planner.rule.EvidenceRule.Choice;
+import kerfwright.planner.rule.EvidenceRule.Speaks;
 import kerfwright.quantity.SourceKey;
 
 /** Published results that bear on a choice, each rule in one method named as a sentence. */
@@ -43,10 +44,8 @@ final class PublishedRules {
       String source,
       Predicate<Choice> applies,
       Predicate<Choice> favours,
-      String textFor,
-      String textAgainst) {
-    return new EvidenceRule(
-        code, SEEN, List.of(new SourceKey(source)), applies, favours, textFor, textAgainst);
+      Speaks speaks) {
+    return new EvidenceRule(code, SEEN, List.of(new SourceKey(source)), applies, favours, speaks);
   }
 
   static EvidenceRule diamondsOutranCarbideOnNickelChromium() {
@@ -55,10 +54,7 @@ final class PublishedRules {
         "sam-ni-cr",
         c -> c.cuts() && c.material().id().equals("ni-cr-alloy"),
         Choice::diamond,
-        "One published test on Ni-Cr: diamonds removed 20 mg/min, carbide 11 (hand-held, load not"
-            + " controlled).",
-        "One published test on Ni-Cr speaks against: diamonds removed 20 mg/min, carbide 11"
-            + " (hand-held, load not controlled).");
+        Speaks.EITHER);
   }
 
   static EvidenceRule carbideIsCoolerInComposite() {
@@ -67,9 +63,7 @@ final class PublishedRules {
         "composite-removal-heat",
         c -> c.cuts() && COMPOSITES.contains(c.material().id()),
         c -> c.kind() == InstrumentKind.CARBIDE,
-        "A published test removed composite cooler with carbide: 0.55 K in the pulp, dry, against"
-            + " 1.66 K with diamond.",
-        "A published test speaks for carbide: it warmed the pulp by 0.55 K, dry, diamond by 1.66 K.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule zirconiaIsCoolerAtHalfSpeed() {
@@ -78,10 +72,7 @@ final class PublishedRules {
         "turp-2024",
         c -> c.cuts() && c.zirconia(),
         c -> c.candidate().setRpm() < HALF_SPEED_BELOW_RPM,
-        "Zirconia stayed cooler at 100 000 than at 200 000 rpm in a published test, which advises the"
-            + " lower speed.",
-        "A published test found 200 000 rpm quicker in zirconia but hotter inside, and advises"
-            + " 100 000.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule coarseGritIsMostEffectiveInZirconia() {
@@ -90,8 +81,7 @@ final class PublishedRules {
         "uab-thesis",
         c -> c.cuts() && c.diamond() && c.zirconia(),
         Choice::coarse,
-        "Of ten diamonds, coarse and super-coarse grit removed most zirconia; chipping grew with grit.",
-        "Of ten diamonds, coarse and super-coarse grit removed most zirconia.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule fineGritCutDeepestInZirconia() {
@@ -100,9 +90,7 @@ final class PublishedRules {
         "van-aswegen-2024",
         c -> c.cuts() && c.diamond() && c.zirconia(),
         c -> !c.coarse(),
-        "Another test at 40 000 rpm and 1.7 N cut deepest with fine grit: 5.79 mm in a minute.",
-        "Another test speaks for fine grit: at 40 000 rpm and 1.7 N it cut 5.79 mm in a minute, coarse"
-            + " 4.54.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule downCuttingNeedsLessForceInGlassCeramic() {
@@ -115,9 +103,7 @@ final class PublishedRules {
                 && c.purpose() != Purpose.FINISH
                 && c.stroke() != Stroke.AXIAL,
         c -> false,
-        "",
-        "On a machine, cutting with rotation needed much less force and energy in glass-ceramic; the"
-            + " hand has no machine's hold.");
+        Speaks.AGAINST);
   }
 
   static EvidenceRule strokeDoesNotChangeRoughnessOfGlassCeramic() {
@@ -126,8 +112,7 @@ final class PublishedRules {
         "song-2013",
         c -> c.glassCeramic() && c.diamond() && c.purpose() == Purpose.FINISH,
         c -> false,
-        "",
-        "On a machine, the stroke made no difference to the roughness of glass-ceramics.");
+        Speaks.AGAINST);
   }
 
   static EvidenceRule carbideLastedInGlass() {
@@ -136,10 +121,7 @@ final class PublishedRules {
         "fais-2009",
         c -> c.cuts() && c.material().group() == Material.Group.CERAMIC,
         c -> c.kind() == InstrumentKind.CARBIDE,
-        "One carbide cut 0.26 g of glass in half an hour on a bench: its edges may last longer than"
-            + " the plan takes.",
-        "One carbide cut 0.26 g of glass in half an hour on a bench: carbide may last longer in"
-            + " ceramic than the trade says.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule fineDiamondIsSmootherOnDentineMargins() {
@@ -148,8 +130,7 @@ final class PublishedRules {
         "clarke-margins",
         c -> c.purpose() == Purpose.FINISH && c.procedure() == Procedure.CROWN_PREPARATION,
         Choice::diamond,
-        "On dentine margins fine diamond was smoother than carbide, which often chipped enamel.",
-        "On dentine margins fine diamond was smoother than carbide in a published test.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule fineCarbideIsSmootherOnComposite() {
@@ -158,9 +139,7 @@ final class PublishedRules {
         "ferraris-conti-2014",
         c -> c.purpose() == Purpose.FINISH && COMPOSITES.contains(c.material().id()),
         c -> c.kind() == InstrumentKind.CARBIDE,
-        "On composite, fine carbide was smoother than fine diamond; with the finest it was the other"
-            + " way round.",
-        "On composite, fine carbide was smoother than fine diamond in a published test.");
+        Speaks.EITHER);
   }
 
   static EvidenceRule sterilisingDullsDiamonds() {
@@ -170,9 +149,7 @@ final class PublishedRules {
         Stream.of("gonzaga-2019", "gureckis-1991").map(SourceKey::new).toList(),
         c -> c.diamond() && c.candidate().instrument().drawer().sterilisations() >= 5,
         c -> false,
-        "",
-        "Five sterilisations lengthened cutting by 18.5 percent in one study; another saw no loss in"
-            + " ten.");
+        Speaks.AGAINST);
   }
 
   static EvidenceRule lightLoadIsAsked() {
@@ -184,7 +161,6 @@ final class PublishedRules {
                 && c.candidate().instrument().properties().shank() == ShankType.FG
                 && c.diamond(),
         c -> c.candidate().loadN() <= 0.5,
-        "The load is within the 0.2 to 0.5 N suppliers ask for on friction-grip diamonds.",
-        "Suppliers ask for 0.2 to 0.5 N on friction-grip diamonds; most dentists use about 1 N.");
+        Speaks.EITHER);
   }
 }

@@ -1,7 +1,6 @@
 package kerfwright.planner.rule;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kerfwright.catalogue.material.Material;
 import kerfwright.physics.cutting.CutResult;
@@ -11,6 +10,8 @@ import kerfwright.planner.choice.Exclusion;
 import kerfwright.planner.choice.Segment;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.quantity.Basis;
+import kerfwright.quantity.Message;
+import kerfwright.quantity.Rounded;
 import kerfwright.quantity.SourceKey;
 
 /** All vetoes, each rule in one method named as a sentence; a test accepts and refuses each. */
@@ -55,10 +56,7 @@ public final class Vetoes {
     double work = c.segment().material().typical().hardnessPa();
     return HardnessRatio.canCut(tool, work)
         ? Optional.empty()
-        : Optional.of(
-            new Exclusion(
-                "softer-than-the-work",
-                "is too soft to cut " + c.segment().material().inSentence()));
+        : Optional.of(Exclusion.of("softer-than-the-work", work(c)));
   }
 
   /**
@@ -85,12 +83,7 @@ public final class Vetoes {
     if (!context.cutCase().dry() || !bulk || !dusty || context.guardsEnamelUnderAdhesive()) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Exclusion(
-            "dry-grinding",
-            "would grind "
-                + segment.material().inSentence()
-                + " dry: at least 10 mL/min of water is needed, 50 is usual"));
+    return Optional.of(Exclusion.of("dry-grinding", work(c)));
   }
 
   /** Without water a tooth whose pulp lives is cut at slow speed only. */
@@ -108,14 +101,7 @@ public final class Vetoes {
     if (!tooth || !guarded || c.setRpm() <= SLOW_RPM) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Exclusion(
-            "dry-at-high-speed",
-            String.format(
-                Locale.ROOT,
-                "would cut a living tooth dry above %.0f rpm: at least 10 mL/min of water is needed,"
-                    + " 50 is usual",
-                SLOW_RPM)));
+    return Optional.of(Exclusion.of("dry-at-high-speed", Rounded.places(SLOW_RPM, 0)));
   }
 
   /**
@@ -148,13 +134,8 @@ public final class Vetoes {
       return Optional.empty();
     }
     return Optional.of(
-        new Exclusion(
-            "kept-surface-would-be-cut",
-            String.format(
-                Locale.ROOT,
-                "would cut the enamel that must stay: resin only %.1f times as fast, %.0f um in a slip",
-                ratio,
-                slip * 1e6)));
+        Exclusion.of(
+            "kept-surface-would-be-cut", Rounded.places(ratio, 1), Rounded.places(slip * 1e6, 0)));
   }
 
   /** A slip may use up half of what is kept under the cut (project setting). */
@@ -174,13 +155,10 @@ public final class Vetoes {
       return Optional.empty();
     }
     return Optional.of(
-        new Exclusion(
+        Exclusion.of(
             "slip-beyond-margin",
-            String.format(
-                Locale.ROOT,
-                "would go %.2f mm too deep before the hand reacts, half of the %.2f mm kept are allowed",
-                c.slipM() * 1e3,
-                segment.marginM() * 1e3)));
+            Rounded.places(c.slipM() * 1e3, 2),
+            Rounded.places(segment.marginM() * 1e3, 2)));
   }
 
   /** What finishes a surface leaves Ra 2 micrometres or less: fine grit or many blades. */
@@ -196,11 +174,7 @@ public final class Vetoes {
     if (c.segment().purpose() != Purpose.FINISH || c.raM() <= ROUGHEST_FINISH_M) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Exclusion(
-            "too-rough-for-finishing",
-            String.format(
-                Locale.ROOT, "leaves Ra %.1f um, too rough for finishing", c.raM() * 1e6)));
+    return Optional.of(Exclusion.of("too-rough-for-finishing", Rounded.places(c.raM() * 1e6, 1)));
   }
 
   /** Bracket adhesive over enamel is never taken off with a diamond: it scratches the enamel. */
@@ -216,9 +190,7 @@ public final class Vetoes {
       Candidate c, RuleContext context) {
     boolean diamond = c.instrument().properties().kind().isDiamond();
     return diamond && context.guardsEnamelUnderAdhesive()
-        ? Optional.of(
-            new Exclusion(
-                "diamond-on-adhesive", "is a diamond and would scratch the enamel that must stay"))
+        ? Optional.of(Exclusion.of("diamond-on-adhesive"))
         : Optional.empty();
   }
 
@@ -234,8 +206,10 @@ public final class Vetoes {
   private static Optional<Exclusion> againstHalfAnHour(Candidate c, RuleContext context) {
     return c.cutS() <= LONGEST_STEP_S
         ? Optional.empty()
-        : Optional.of(
-            new Exclusion(
-                "too-slow", String.format(Locale.ROOT, "would take %.0f minutes", c.cutS() / 60)));
+        : Optional.of(Exclusion.of("too-slow", Rounded.places(c.cutS() / 60, 0)));
+  }
+
+  private static Message work(Candidate c) {
+    return Message.of("label.material-" + c.segment().material().id());
   }
 }

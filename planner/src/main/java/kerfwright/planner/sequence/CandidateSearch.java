@@ -20,6 +20,8 @@ import kerfwright.planner.rule.Veto;
 import kerfwright.planner.sequence.Trials.Trial;
 import kerfwright.planner.tool.AbrasivePart;
 import kerfwright.planner.tool.Instrument;
+import kerfwright.quantity.Message;
+import kerfwright.quantity.Rounded;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -49,10 +51,7 @@ public final class CandidateSearch {
     for (DrawerInstrument d : drawer) {
       Instrument instrument = Instrument.of(d);
       if (instrument == null) {
-        excludedAlways.put(
-            d.id(),
-            new Exclusion(
-                "working-part-unknown", "has neither grit nor blades in the drawer list"));
+        excludedAlways.put(d.id(), Exclusion.of("working-part-unknown"));
         continue;
       }
       Optional<Exclusion> no = HardLimits.ofInstrument(instrument, cutCase.outline(), depthM);
@@ -90,12 +89,7 @@ public final class CandidateSearch {
         }
       }
       if (!anyHandpiece) {
-        last =
-            new Exclusion(
-                "no-handpiece",
-                "has a "
-                    + instrument.properties().shank()
-                    + " shank, no handpiece of the case takes it");
+        last = Exclusion.of("no-handpiece", instrument.properties().shank().name());
       }
       if (last != null) {
         out.put(instrument.drawer().id(), last);
@@ -131,17 +125,18 @@ public final class CandidateSearch {
   private static @Nullable Exclusion wrongFor(
       Instrument instrument, Segment segment, Substance work) {
     if (!HardnessRatio.canCut(instrument.part().hardnessPa(), work.hardnessPa())) {
-      return new Exclusion(
-          "softer-than-the-work", "is too soft to cut " + segment.material().inSentence());
+      return Exclusion.of(
+          "softer-than-the-work", Message.of("label.material-" + segment.material().id()));
     }
     boolean polishes = instrument.part() instanceof AbrasivePart a && a.polishes();
     if (polishes != (segment.purpose() == Purpose.POLISH)) {
       return new Exclusion(
-          "not-for-this-step", polishes ? "polishes and does not cut" : "cuts and does not polish");
+          "not-for-this-step",
+          Message.of(polishes ? "exclusion.polishes-only" : "exclusion.cuts-only"));
     }
     ShapeFamily shape = instrument.properties().shape();
     if (segment.punch() && !shape.cutsAtTip()) {
-      return new Exclusion("no-tip", "does not cut at its tip");
+      return Exclusion.of("no-tip");
     }
     return null;
   }
@@ -179,15 +174,11 @@ public final class CandidateSearch {
     Instrument instrument =
         instruments.stream().filter(i -> i.drawer().equals(drawer)).findFirst().orElse(null);
     if (instrument == null || !HardLimits.fits(instrument, handpiece)) {
-      return Tried.not(new Exclusion("no-handpiece", "does not fit the handpiece"));
+      return Tried.not(new Exclusion("no-handpiece", Message.of("exclusion.no-handpiece-here")));
     }
     double highest = HardLimits.highestRpm(instrument, handpiece);
     if (setRpm > highest * (1 + 1e-9)) {
-      return Tried.not(
-          new Exclusion(
-              "too-fast",
-              String.format(
-                  java.util.Locale.ROOT, "may turn at no more than %.0f rpm here", highest)));
+      return Tried.not(Exclusion.of("too-fast", Rounded.places(highest, 0)));
     }
     Exclusion wrong = wrongFor(instrument, segment, segment.material().typical());
     if (wrong != null) {

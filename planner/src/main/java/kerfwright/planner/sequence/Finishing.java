@@ -3,7 +3,6 @@ package kerfwright.planner.sequence;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -18,6 +17,8 @@ import kerfwright.planner.choice.Segment;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.Length;
+import kerfwright.quantity.Message;
+import kerfwright.quantity.Rounded;
 import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
 
@@ -75,12 +76,10 @@ public final class Finishing {
     return Optional.of(
         Finding.warn(
             "finish-not-reached",
-            String.format(
-                Locale.ROOT,
-                "Ra %.2f um is wanted; the drawer ends at about %.2f um. Add finer finishing"
-                    + " diamonds, finishing burs or polishers.",
-                goal.micrometres(),
-                last.raM() * 1e6),
+            Message.of(
+                "finding.finish-not-reached",
+                Rounded.places(goal.micrometres(), 2),
+                Rounded.places(last.raM() * 1e6, 2)),
             new SourceKey("yin-2003")));
   }
 

@@ -1,6 +1,5 @@
 package kerfwright.planner.sequence;
 
-import java.util.Locale;
 import java.util.Optional;
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.planner.casework.DrawerInstrument;
@@ -8,7 +7,9 @@ import kerfwright.planner.casework.Outline;
 import kerfwright.planner.choice.Exclusion;
 import kerfwright.planner.tool.Instrument;
 import kerfwright.planner.tool.Shaft;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.RotationalSpeed;
+import kerfwright.quantity.Rounded;
 
 /** Limits that always hold; no setting switches them off. */
 final class HardLimits {
@@ -20,31 +21,22 @@ final class HardLimits {
   static Optional<Exclusion> ofInstrument(Instrument instrument, Outline outline, double depthM) {
     DrawerInstrument d = instrument.drawer();
     if (d.state() != DrawerInstrument.State.CLEAN) {
-      return no("not-clean", "is " + d.state().id() + ", not clean");
+      return no("not-clean", Message.of("finding.state-" + d.state().id()));
     }
     if (instrument.properties().maximumSpeed() == null) {
-      return no("maximum-speed-unknown", "has no maximum speed in the drawer list");
+      return no("maximum-speed-unknown");
     }
     if (instrument.wornOut()) {
-      return no("worn-out", "has less than a third of its sharpness left");
+      return no("worn-out");
     }
     double head = instrument.properties().headDiameter().metres();
     double width = outline.width().metres();
     if (outline.shape().walled() && head > width - THIN_WALL_M) {
-      return no(
-          "head-too-wide",
-          String.format(
-              Locale.ROOT,
-              "has a head of %.1f mm, the opening is %.1f mm wide",
-              head * 1e3,
-              width * 1e3));
+      return no("head-too-wide", Rounded.places(head * 1e3, 1), Rounded.places(width * 1e3, 1));
     }
     double reach = instrument.reachM(outline.shape().walled() ? width : Double.MAX_VALUE);
     if (outline.shape().walled() && reach < depthM) {
-      return no(
-          "too-short",
-          String.format(
-              Locale.ROOT, "reaches %.1f mm, %.1f mm are needed", reach * 1e3, depthM * 1e3));
+      return no("too-short", Rounded.places(reach * 1e3, 1), Rounded.places(depthM * 1e3, 1));
     }
     return Optional.empty();
   }
@@ -68,7 +60,7 @@ final class HardLimits {
     return instrument.shaft().neckStressPa(loadN, torqueNM) <= Shaft.NECK_LIMIT_PA;
   }
 
-  private static Optional<Exclusion> no(String code, String text) {
-    return Optional.of(new Exclusion(code, text));
+  private static Optional<Exclusion> no(String code, Object... values) {
+    return Optional.of(Exclusion.of(code, values));
   }
 }

@@ -22,6 +22,7 @@ import kerfwright.planner.rule.RuleContext;
 import kerfwright.planner.rule.Veto;
 import kerfwright.planner.tool.AbrasivePart;
 import kerfwright.planner.tool.Instrument;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.RotationalSpeed;
 import kerfwright.quantity.Torque;
 import org.jspecify.annotations.Nullable;
@@ -71,10 +72,11 @@ final class Trials {
     Torque torque = new Torque(ratio * load * diameter / 2);
     double rpm = handpiece.drive().speedUnder(torque, RotationalSpeed.ofRpm(setRpm)).rpm();
     if (rpm <= 0) {
-      return new Trial(null, new Exclusion("stalls", "stalls in the " + handpiece.label()));
+      return new Trial(
+          null, Exclusion.of("stalls", Message.of("label.handpiece-" + handpiece.id())));
     }
     if (!HardLimits.neckHolds(instrument, load, torque.newtonMetres())) {
-      return new Trial(null, new Exclusion("neck-stress", "has too thin a neck for the load"));
+      return new Trial(null, Exclusion.of("neck-stress"));
     }
     Candidate candidate = candidate(instrument, handpiece, segment, setRpm, load, stroke, rpm);
     for (Veto veto : vetoes) {
