@@ -3,6 +3,8 @@ package kerfwright.app.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import kerfwright.app.Wiring;
+import kerfwright.app.backup.ExportCommand;
+import kerfwright.app.backup.RestoreCommand;
 import kerfwright.app.day.DayCommand;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -27,6 +29,8 @@ public final class Commands {
     line.addSubcommand(new DayCommand(terminal.out(), terminal.err(), new PlanNeeds(wiring)));
     line.addSubcommand(new EvidenceCommand(terminal));
     line.addSubcommand(new RecordCommand(terminal));
+    line.addSubcommand(new ExportCommand(terminal.err()));
+    line.addSubcommand(new RestoreCommand(terminal.err()));
     line.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
     line.setExecutionExceptionHandler(

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Function;
 import kerfwright.app.stocklist.ListedRow;
 import kerfwright.catalogue.number.DrawerFields;
+import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import org.jspecify.annotations.Nullable;
 
@@ -56,6 +57,15 @@ public record ItemForm(Map<String, String> values, List<String> problems) {
     values.put("price", item.price() == null ? "" : item.price().toPlainString());
     values.put("single_use", item.singleUse() ? "yes" : "");
     values.put("state", item.state().id());
+    return new ItemForm(values, List.of());
+  }
+
+  /** A form for one more of the same. */
+  static ItemForm like(StockItem item) {
+    Map<String, String> values = new LinkedHashMap<>(of(item).values);
+    values.put("id", "");
+    values.put("pieces", "1");
+    values.put("state", InstrumentState.QUARANTINE.id());
     return new ItemForm(values, List.of());
   }
 

@@ -4,6 +4,9 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,15 +22,25 @@ import kerfwright.practice.drawer.Obstacle;
 import kerfwright.practice.drawer.Outcome;
 import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.label.ElementString;
+import kerfwright.practice.label.MakersCode;
+import kerfwright.practice.label.PackageMark;
+import kerfwright.practice.label.Packages;
+import kerfwright.practice.label.Reading;
+import org.jspecify.annotations.Nullable;
 
 /** One instrument: looked at, added, changed. */
 public final class ItemPages {
   private final DrawerDesk desk;
+  private final Packages packages;
   private final Templates templates;
+  private final Clock clock;
 
-  public ItemPages(DrawerDesk desk, Templates templates) {
+  public ItemPages(DrawerDesk desk, Packages packages, Templates templates, Clock clock) {
     this.desk = desk;
+    this.packages = packages;
     this.templates = templates;
+    this.clock = clock;
   }
 
   public void routes(JavalinConfig config) {
@@ -39,19 +52,42 @@ public final class ItemPages {
   }
 
   private void blank(Context call) {
-    form(call, ItemForm.of(name -> name.equals("pieces") ? "1" : call.queryParam(name)));
+    ItemForm form =
+        DrawerPages.id(call.queryParam("like"))
+            .flatMap(desk.drawer()::find)
+            .map(item -> ItemForm.like(item))
+            .orElseGet(
+                () -> ItemForm.of(name -> name.equals("pieces") ? "1" : call.queryParam(name)));
+    form(call, form, scanned(call.queryParam("code")));
   }
 
-  private void form(Context call, ItemForm form) {
-    templates.html(call, "drawer/new.jte", Map.of("form", form));
+  /** The maker's code an instrument is added with, null where there is none. */
+  private @Nullable MakersCode scanned(@Nullable String code) {
+    return code != null
+            && ElementString.read(code, LocalDate.now(clock).getYear())
+                instanceof Reading.Understood understood
+        ? understood.code()
+        : null;
+  }
+
+  private void form(Context call, ItemForm form, @Nullable MakersCode scanned) {
+    Map<String, Object> values = new HashMap<>();
+    values.put("form", form);
+    values.put("scanned", scanned);
+    values.put("today", LocalDate.now(clock));
+    templates.html(call, "drawer/new.jte", values);
   }
 
   private void add(Context call) {
     ItemForm form = ItemForm.of(call::formParam);
+    MakersCode scanned = scanned(call.formParam("code"));
     ListedRow row = meaning(Set.of()).read(1, form.values(), true);
     StockItem item = row.item();
     Outcome outcome = item == null ? null : desk.add(List.of(item), DrawerPages.note(call));
     if (item != null && outcome != null && outcome.done()) {
+      if (scanned != null) {
+        packages.put(item.id(), 0, scanned);
+      }
       call.redirect("/drawer/item/" + item.id() + "?did=" + outcome.batch(), HttpStatus.SEE_OTHER);
       return;
     }
@@ -61,7 +97,8 @@ public final class ItemPages {
         outcome == null
             ? form.with(row)
             : new ItemForm(
-                form.values(), outcome.obstacles().stream().map(o -> "id " + o.reason()).toList()));
+                form.values(), outcome.obstacles().stream().map(o -> "id " + o.reason()).toList()),
+        scanned);
   }
 
   private RowMeaning meaning(Set<String> taken) {
@@ -85,15 +122,15 @@ public final class ItemPages {
 
   private void show(
       Context call, StockItem item, ItemForm form, Notice notice, List<String> meanwhile) {
-    templates.html(
-        call,
-        "drawer/item.jte",
-        Map.of(
-            "item", item,
-            "form", form,
-            "notice", notice,
-            "meanwhile", meanwhile,
-            "history", desk.drawer().history(item.id())));
+    Map<String, Object> values = new HashMap<>();
+    values.put("item", item);
+    values.put("form", form);
+    values.put("notice", notice);
+    values.put("meanwhile", meanwhile);
+    values.put("history", desk.drawer().history(item.id()));
+    values.put("pack", packages.of(item.id()).map(PackageMark::code).orElse(null));
+    values.put("today", LocalDate.now(clock));
+    templates.html(call, "drawer/item.jte", values);
   }
 
   private void change(Context call) {

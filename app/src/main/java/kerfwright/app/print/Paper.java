@@ -59,16 +59,20 @@ public final class Paper {
     return (int) Math.ceil(Double.parseDouble(pixels));
   }
 
-  /** A font file of the class path, by its name after the scheme. */
+  /** A font file of the class path. */
+  static InputStream font(String file) {
+    InputStream in = Paper.class.getResourceAsStream(FONTS + file);
+    if (in == null) {
+      throw new IllegalStateException("Font is not on the class path: " + file);
+    }
+    return in;
+  }
+
+  /** A font file by its name after the scheme. */
   private record Font(String uri) implements FSStream {
     @Override
     public InputStream getStream() {
-      String file = uri.substring(SCHEME.length() + 1);
-      InputStream in = Paper.class.getResourceAsStream(FONTS + file);
-      if (in == null) {
-        throw new IllegalStateException("Font is not on the class path: " + file);
-      }
-      return in;
+      return font(uri.substring(SCHEME.length() + 1));
     }
 
     @Override

@@ -4,6 +4,8 @@ import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import com.zaxxer.hikari.pool.HikariPool;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
 import kerfwright.app.input.BadInput;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -11,9 +13,17 @@ import org.jdbi.v3.core.Jdbi;
 
 /** An open database at the newest schema; SQLite and PostgreSQL carry the same one. */
 public final class Database implements AutoCloseable {
+  /** Environment variable with a JDBC URL: the practice is kept in that PostgreSQL database. */
+  public static final String VARIABLE = "KERFWRIGHT_DATABASE";
+
+  /** The database in a practice's folder. */
+  public static final String FILE = "kerfwright.db";
+
   private static final String SQLITE_SETTINGS =
-      "?journal_mode=WAL&synchronous=FULL&busy_timeout=5000&foreign_keys=true"
-          + "&transaction_mode=IMMEDIATE";
+      "?journal_mode=WAL&synchronous=FULL&busy_timeout=5000&foreign_keys=true";
+  private static final String WRITING = "&transaction_mode=IMMEDIATE";
+  private static final String NEWEST = "latest";
+  private static final String POSTGRES = "jdbc:postgresql:";
 
   private final HikariDataSource connections;
   private final Jdbi jdbi;
@@ -25,19 +35,30 @@ public final class Database implements AutoCloseable {
 
   /** Opens a SQLite file; makes it where there is none. */
   public static Database file(Path file) throws BadInput {
-    return open("jdbc:sqlite:" + file.toAbsolutePath() + SQLITE_SETTINGS, file.toString());
+    return file(file, NEWEST);
+  }
+
+  /** The same at an older schema, to be filled with what was kept at that one. */
+  public static Database file(Path file, String schema) throws BadInput {
+    String url = "jdbc:sqlite:" + file.toAbsolutePath() + SQLITE_SETTINGS + WRITING;
+    return open(url, file.toString(), schema);
   }
 
   /** Opens a PostgreSQL database by its JDBC URL. */
   public static Database server(String jdbcUrl) throws BadInput {
-    if (!jdbcUrl.startsWith("jdbc:postgresql:")) {
+    return server(jdbcUrl, NEWEST);
+  }
+
+  /** The same at an older schema where it is new; one that is there already stays as it is. */
+  public static Database server(String jdbcUrl, String schema) throws BadInput {
+    if (!jdbcUrl.startsWith(POSTGRES)) {
       throw new BadInput("database", "must be a JDBC URL that starts with jdbc:postgresql:");
     }
     // the URL may hold a password: it is not shown
-    return open(jdbcUrl, "the PostgreSQL database");
+    return open(jdbcUrl, "the PostgreSQL database", schema);
   }
 
-  private static Database open(String url, String shown) throws BadInput {
+  private static Database open(String url, String shown, String schema) throws BadInput {
     HikariConfig config = new HikariConfig();
     config.setJdbcUrl(url);
     config.setMaximumPoolSize(6);
@@ -54,6 +75,7 @@ public final class Database implements AutoCloseable {
       Flyway.configure()
           .dataSource(connections)
           .locations("classpath:kerfwright/app/storage/migration")
+          .target(schema)
           .load()
           .migrate();
     } catch (FlywayException stuck) {
@@ -66,6 +88,20 @@ public final class Database implements AutoCloseable {
 
   Jdbi jdbi() {
     return jdbi;
+  }
+
+  Connection connection() throws SQLException {
+    return connections.getConnection();
+  }
+
+  /** True on PostgreSQL. */
+  public boolean onServer() {
+    return connections.getJdbcUrl().startsWith(POSTGRES);
+  }
+
+  /** URL of connections that only read: their transactions hold nobody up. */
+  String urlForReading() {
+    return connections.getJdbcUrl().replace(WRITING, "");
   }
 
   @Override

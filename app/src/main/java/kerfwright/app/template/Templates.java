@@ -6,6 +6,7 @@ import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Function;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.tooth.ToothSystem;
@@ -16,10 +17,21 @@ import kerfwright.practice.setting.Settings;
 public final class Templates {
   private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(ContentType.Html);
 
+  private static final String PLACE_OF_WARNING = "<div data-warning></div>";
+
   private final Settings settings;
+  private final Function<Say, String> warning;
 
   public Templates(Settings settings) {
+    this(settings, say -> "");
+  }
+
+  /**
+   * @param warning what stands at the top of every page, empty where nothing is to be warned of
+   */
+  public Templates(Settings settings, Function<Say, String> warning) {
     this.settings = settings;
+    this.warning = warning;
   }
 
   /** Answers a call with a page; the template gets {@code say} besides. */
@@ -29,7 +41,8 @@ public final class Templates {
 
   /** The text of a page, see {@link #html}. */
   public String page(Context call, String name, Map<String, Object> values) {
-    return render(say(call), name, values);
+    Say say = say(call);
+    return render(say, name, values).replace(PLACE_OF_WARNING, warning.apply(say));
   }
 
   /** How this call is answered: the practice's language, else what the browser prefers. */

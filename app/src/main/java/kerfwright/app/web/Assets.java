@@ -17,8 +17,10 @@ final class Assets {
       Map.ofEntries(
           style("page.css"),
           style("today.css"),
+          style("label.css"),
           style("chairside.css"),
           script("page.js"),
+          script("scan.js"),
           script("chairside.js"),
           script("chair-store.js"),
           script("chair-keys.js"),

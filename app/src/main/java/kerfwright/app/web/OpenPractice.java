@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import kerfwright.app.backup.Backups;
 import kerfwright.app.cli.ServeOptions;
 import kerfwright.app.demo.DemoPractice;
 import kerfwright.app.input.BadInput;
@@ -27,6 +28,7 @@ import kerfwright.app.storage.StoredDrafts;
 import kerfwright.app.storage.StoredDrawer;
 import kerfwright.app.storage.StoredLoads;
 import kerfwright.app.storage.StoredOrigins;
+import kerfwright.app.storage.StoredPackages;
 import kerfwright.app.storage.StoredRecord;
 import kerfwright.app.storage.StoredRuns;
 import kerfwright.app.storage.StoredSettings;
@@ -36,6 +38,7 @@ import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
+import kerfwright.practice.label.Packages;
 import kerfwright.practice.record.RecordDesk;
 import kerfwright.practice.reprocessing.LoadDesk;
 import kerfwright.practice.reprocessing.Reach;
@@ -44,18 +47,14 @@ import org.jspecify.annotations.Nullable;
 
 /** The practice's data while the program runs: opened, filled the first time, closed at the end. */
 public final class OpenPractice implements AutoCloseable {
-  /** Environment variable with a JDBC URL: the drawer is kept in that PostgreSQL database. */
-  public static final String DATABASE = "KERFWRIGHT_DATABASE";
-
-  private static final String FILE = "kerfwright.db";
-
   private final Database database;
   private final DrawerDesk desk;
   private final RecordDesk record;
   private final LoadDesk loads;
   private final @Nullable Path temporary;
+  private final @Nullable Backups backups;
 
-  private OpenPractice(Database database, @Nullable Path temporary) {
+  private OpenPractice(Database database, @Nullable Path temporary, @Nullable Path backupFolder) {
     this.database = database;
     this.temporary = temporary;
     TimeOrderedIds ids = new TimeOrderedIds(Clock.systemUTC(), new SecureRandom());
@@ -73,22 +72,30 @@ public final class OpenPractice implements AutoCloseable {
             new Reach(stored, drawer, kept),
             ids,
             clock);
+    this.backups =
+        temporary == null
+            ? new Backups(
+                database, new StoredSettings(database), backupFolder, Clock.systemDefaultZone())
+            : null;
   }
 
   /** Opens what the options name; without a place, a drawer that lasts as long as the program. */
   public static OpenPractice of(ServeOptions options) throws BadInput {
-    String url = System.getenv(DATABASE);
+    String url = System.getenv(Database.VARIABLE);
     Path folder = options.data();
     OpenPractice open;
     if (url != null && !url.isBlank()) {
       if (folder != null) {
-        throw new BadInput("--data", "and " + DATABASE + " are both given; give one of them");
+        throw new BadInput(
+            "--data", "and " + Database.VARIABLE + " are both given; give one of them");
       }
-      open = new OpenPractice(Database.server(url.strip()), null);
+      open = new OpenPractice(Database.server(url.strip()), null, null);
     } else if (folder == null) {
       open = temporary();
     } else {
-      open = new OpenPractice(Database.file(inside(folder)), null);
+      open =
+          new OpenPractice(
+              Database.file(inside(folder)), null, folder.toAbsolutePath().resolve("backups"));
     }
     try {
       open.fill(folder, options.demo());
@@ -108,7 +115,7 @@ public final class OpenPractice implements AutoCloseable {
       if (!Files.isDirectory(folder)) {
         Files.createDirectory(folder);
       }
-      return folder.resolve(FILE);
+      return folder.resolve(Database.FILE);
     } catch (IOException refused) {
       throw new BadInput("--data", "the folder " + folder + " cannot be made");
     }
@@ -117,7 +124,7 @@ public final class OpenPractice implements AutoCloseable {
   private static OpenPractice temporary() throws BadInput {
     try {
       Path folder = Files.createTempDirectory("kerfwright");
-      return new OpenPractice(Database.file(folder.resolve(FILE)), folder);
+      return new OpenPractice(Database.file(folder.resolve(Database.FILE)), folder, null);
     } catch (IOException refused) {
       throw new BadInput("temporary folder", "no file can be made there; give one by --data");
     }
@@ -183,6 +190,15 @@ public final class OpenPractice implements AutoCloseable {
     return new StoredRuns(database);
   }
 
+  public Packages packages() {
+    return new StoredPackages(database);
+  }
+
+  /** Backups by the clock; null where nothing is kept beyond the end of the program. */
+  public @Nullable Backups backups() {
+    return backups;
+  }
+
   /** For the storages of the features. */
   public Database database() {
     return database;
@@ -195,6 +211,9 @@ public final class OpenPractice implements AutoCloseable {
 
   @Override
   public void close() {
+    if (backups != null) {
+      backups.close();
+    }
     database.close();
     if (temporary != null) {
       try (Stream<Path> files = Files.walk(temporary)) {

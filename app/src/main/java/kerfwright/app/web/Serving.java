@@ -21,6 +21,9 @@ public final class Serving {
     Javalin server = WebServer.create(wiring, drawer, examples, options.demo(), options.port());
     try {
       server.start();
+      if (drawer.backups() != null) {
+        drawer.backups().start();
+      }
     } catch (JavalinBindException taken) {
       drawer.close();
       throw new BadInput("--port", "port " + options.port() + " is in use; choose another one");

@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.Wiring;
+import kerfwright.app.backup.BackupWarning;
 import kerfwright.app.chairside.ChairReports;
 import kerfwright.app.chairside.ChairsidePages;
 import kerfwright.app.drawer.DrawerPages;
@@ -39,10 +40,11 @@ public final class WebServer {
   private final ImportPages lists;
   private final SettingPages settings;
   private final ChairsidePages chairside;
+  private final AroundPages around;
 
   private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
     PlanDesk desk = new PlanDesk(wiring, open.desk().drawer());
-    this.templates = new Templates(open.settings());
+    this.templates = new Templates(open.settings(), new BackupWarning(open.backups()));
     this.today =
         new TodayPages(
             new TodayPages.Parts(
@@ -61,7 +63,9 @@ public final class WebServer {
     this.plans = new PlanPages(desk, cases, templates, wiring.drawings());
     this.reference = new ReferencePages(desk, templates);
     this.drawer = new DrawerPages(open.desk(), templates, demo);
-    this.items = new ItemPages(open.desk(), templates);
+    Clock clock = Clock.systemDefaultZone();
+    this.items = new ItemPages(open.desk(), open.packages(), templates, clock);
+    this.around = new AroundPages(open, templates, clock);
     this.settings = new SettingPages(open.settings(), templates);
     this.lists = new ImportPages(open.desk(), open.drafts(), templates);
     this.chairside =
@@ -109,6 +113,7 @@ public final class WebServer {
     chairside.routes(config);
     config.routes.get(
         "/chairside/worker.js", call -> assets.serve(call, "chair-worker.js"), Role.LOCAL);
+    around.routes(config);
     config.routes.get("/static/{name}", assets::serve, Role.LOCAL);
   }
 

@@ -15,7 +15,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every page: no barrier in light and dark, and no sideways scrolling from phone to desktop. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PagesAccessibilityTest {
-  private static final List<String> PATHS = List.of("/", "/case", "/drawer", "/settings");
+  private static final List<String> PATHS =
+      List.of("/", "/case", "/drawer", "/settings", "/scan", "/labels", "/backup");
 
   private Served app;
   private Browser browser;

@@ -1,6 +1,7 @@
 package kerfwright.practice.label;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,4 +20,29 @@ public record MakersCode(
     @Nullable String serial,
     @Nullable LocalDate produced,
     @Nullable LocalDate expires,
-    @Nullable String additional) {}
+    @Nullable String additional) {
+  private static final DateTimeFormatter SIX_DIGITS = DateTimeFormatter.ofPattern("yyMMdd");
+
+  /** The element string of this, announced as GS1 DataMatrix, with separators written {GS}. */
+  public String elementString() {
+    StringBuilder text = new StringBuilder("]d2");
+    add(text, Element.GTIN, gtin);
+    add(text, Element.PRODUCED, produced == null ? null : SIX_DIGITS.format(produced));
+    add(text, Element.EXPIRES, expires == null ? null : SIX_DIGITS.format(expires));
+    add(text, Element.LOT, lot);
+    add(text, Element.SERIAL, serial);
+    add(text, Element.ADDITIONAL, additional);
+    return text.toString();
+  }
+
+  private static void add(StringBuilder text, Element element, @Nullable String value) {
+    if (value != null) {
+      text.append(element.identifier()).append(value).append(element.fixed() ? "" : "{GS}");
+    }
+  }
+
+  /** True where the last day of use lies before this day. */
+  public boolean expiredOn(LocalDate day) {
+    return expires != null && expires.isBefore(day);
+  }
+}

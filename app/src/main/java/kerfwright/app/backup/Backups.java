@@ -1,0 +1,166 @@
+package kerfwright.app.backup;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import kerfwright.app.storage.Database;
+import kerfwright.practice.setting.Settings;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Makes backups by the clock and on request, keeps some, and knows when the last one is old. */
+public final class Backups implements AutoCloseable {
+  /** A backup older than this is warned of. */
+  static final Duration OLD = Duration.ofDays(2);
+
+  private static final Logger LOG = LoggerFactory.getLogger(Backups.class);
+
+  private final Database database;
+  private final Settings settings;
+  private final @Nullable Path usualFolder;
+  private final Clock clock;
+  private final ScheduledExecutorService worker =
+      Executors.newSingleThreadScheduledExecutor(
+          run -> {
+            Thread thread = new Thread(run, "backup");
+            thread.setDaemon(true);
+            return thread;
+          });
+  private volatile boolean running;
+  private volatile String fault = "";
+  private volatile Optional<LocalDateTime> last = Optional.empty();
+
+  /**
+   * @param usualFolder where backups go when the settings name no folder; null where there is none
+   */
+  public Backups(Database database, Settings settings, @Nullable Path usualFolder, Clock clock) {
+    this.database = database;
+    this.settings = settings;
+    this.usualFolder = usualFolder;
+    this.clock = clock;
+  }
+
+  /** Looks every minute whether one is due. */
+  public void start() {
+    look();
+    worker.scheduleWithFixedDelay(this::tick, 20, 60, TimeUnit.SECONDS);
+  }
+
+  public BackupPlan plan() {
+    return BackupPlan.of(settings.read(), usualFolder);
+  }
+
+  void tick() {
+    try {
+      look();
+      BackupPlan plan = plan();
+      ZonedDateTime now = ZonedDateTime.now(clock);
+      if (plan.folder() != null && plan.due(now, last.map(at -> at.atZone(now.getZone())))) {
+        make();
+      }
+    } catch (RuntimeException failed) {
+      fault = String.valueOf(failed.getMessage());
+      LOG.error("The backup failed", failed);
+    }
+  }
+
+  private void look() {
+    last = files().stream().map(BackupFile::at).max(Comparator.naturalOrder());
+  }
+
+  /** Makes one in the background. */
+  void request() {
+    running = true;
+    worker.execute(this::make);
+  }
+
+  /** Makes one now, and lets go of those no longer kept. */
+  synchronized void make() {
+    BackupPlan plan = plan();
+    Path folder = plan.folder();
+    running = true;
+    try {
+      if (folder == null) {
+        throw new IOException("no folder is set");
+      }
+      Files.createDirectories(folder);
+      LocalDateTime now = LocalDateTime.now(clock);
+      Path file = folder.resolve(BackupFile.name(now));
+      if (!Files.exists(file)) {
+        Archive.write(database, file, clock.instant());
+      }
+      for (BackupFile one : Rotation.superfluous(files(), plan.daily(), plan.weekly())) {
+        Files.deleteIfExists(one.file());
+      }
+      fault = "";
+    } catch (IOException | RuntimeException failed) {
+      fault = failed.getClass().getSimpleName() + ": " + failed.getMessage();
+      LOG.error("The backup failed", failed);
+    } finally {
+      look();
+      running = false;
+    }
+  }
+
+  /** Those in the folder, newest first. */
+  List<BackupFile> files() {
+    Path folder = plan().folder();
+    if (folder == null || !Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> all = Files.list(folder)) {
+      List<BackupFile> files =
+          new ArrayList<>(all.map(BackupFile::of).flatMap(Optional::stream).toList());
+      files.sort(Comparator.comparing(BackupFile::at).reversed());
+      return files;
+    } catch (IOException unreadable) {
+      return List.of();
+    }
+  }
+
+  boolean running() {
+    return running;
+  }
+
+  /** What went wrong the last time, empty where nothing did. */
+  String fault() {
+    return fault;
+  }
+
+  Optional<LocalDateTime> last() {
+    return last;
+  }
+
+  /** Days since the last backup where that is too long; -1 where there is none at all. */
+  public Optional<Long> daysTooOld() {
+    if (last.isEmpty()) {
+      return Optional.of(-1L);
+    }
+    Duration age = Duration.between(last.get(), LocalDateTime.now(clock));
+    return age.compareTo(OLD) > 0 ? Optional.of(age.toDays()) : Optional.empty();
+  }
+
+  @Override
+  public void close() {
+    worker.shutdown();
+    try {
+      // one that has begun is finished
+      worker.awaitTermination(60, TimeUnit.SECONDS);
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

@@ -1,0 +1,61 @@
+package kerfwright.app.backup;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.storage.Database;
+import org.jspecify.annotations.Nullable;
+
+/** Where a command finds the practice: the folder it names, or the server the environment names. */
+final class Place {
+  private Place() {}
+
+  /** A practice that is there. */
+  static Database there(@Nullable Path folder) throws BadInput {
+    String url = server(folder);
+    if (url != null) {
+      return Database.server(url);
+    }
+    Path file = given(folder).resolve(Database.FILE);
+    if (!Files.isRegularFile(file)) {
+      throw new BadInput("--data", "there is no practice in " + folder);
+    }
+    return Database.file(file);
+  }
+
+  /** A practice that is made where there is none, at a version of the schema. */
+  static Database empty(@Nullable Path folder, String schema) throws BadInput {
+    String url = server(folder);
+    if (url != null) {
+      return Database.server(url, schema);
+    }
+    Path into = given(folder);
+    try {
+      Files.createDirectories(into);
+    } catch (IOException refused) {
+      throw new BadInput("--data", "the folder " + into + " cannot be made");
+    }
+    return Database.file(into.resolve(Database.FILE), schema);
+  }
+
+  private static Path given(@Nullable Path folder) throws BadInput {
+    if (folder == null) {
+      throw new BadInput(
+          "--data", "the folder of the practice was expected (or " + Database.VARIABLE + ")");
+    }
+    return folder;
+  }
+
+  private static @Nullable String server(@Nullable Path folder) throws BadInput {
+    String url = System.getenv(Database.VARIABLE);
+    if (url == null || url.isBlank()) {
+      return null;
+    }
+    if (folder != null) {
+      throw new BadInput(
+          "--data", "and " + Database.VARIABLE + " are both given; give one of them");
+    }
+    return url.strip();
+  }
+}

@@ -1,0 +1,154 @@
+package kerfwright.app.backup;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.zip.ZipFile;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Refill;
+import kerfwright.app.storage.Snapshot;
+import kerfwright.app.storage.TableShape;
+import org.jspecify.annotations.Nullable;
+
+/** Puts what an archive holds into an empty practice; nothing that is there is ever overwritten. */
+final class Restoration {
+  private static final JsonFactory JSON = new JsonFactory();
+
+  private final Path archive;
+
+  private Restoration(Path archive) {
+    this.archive = archive;
+  }
+
+  /** Opens a database at a version of the schema. */
+  @FunctionalInterface
+  interface Opener {
+    Database open(String schema) throws BadInput;
+  }
+
+  /**
+   * Restores, all or nothing; what stands there afterwards is compared with the archive before it
+   * is kept.
+   */
+  static Manifest of(Path archive, Opener opener) throws BadInput {
+    return new Restoration(archive).run(opener);
+  }
+
+  private Manifest run(Opener opener) throws BadInput {
+    if (!Files.isRegularFile(archive)) {
+      throw new BadInput(archive.toString(), "there is no such file");
+    }
+    try {
+      Manifest manifest = Archive.check(archive);
+      try (Database database = opener.open(manifest.schema())) {
+        if (!isEmpty(database, manifest)) {
+          throw new BadInput(
+              "restore", "the practice there is not empty; give a new folder or database");
+        }
+        refill(database, manifest);
+      }
+      return manifest;
+    } catch (IOException broken) {
+      throw new BadInput(archive.getFileName().toString(), String.valueOf(broken.getMessage()));
+    }
+  }
+
+  /** Empty is what is as a database was when it was made. */
+  private static boolean isEmpty(Database database, Manifest manifest)
+      throws BadInput, IOException {
+    Path folder = Files.createTempDirectory("kerfwright-empty");
+    try (Database made = Database.file(folder.resolve(Database.FILE), manifest.schema());
+        Snapshot empty = Snapshot.of(made);
+        Snapshot there = Snapshot.of(database)) {
+      if (!there.schema().equals(manifest.schema())) {
+        throw new BadInput(
+            "restore",
+            "the database there has schema "
+                + there.schema()
+                + ", the archive has "
+                + manifest.schema()
+                + "; give a new folder or database, or the program the archive was made with");
+      }
+      return sorted(Archive.sums(empty)).equals(sorted(Archive.sums(there)));
+    } finally {
+      try (var files = Files.list(folder)) {
+        files.forEach(file -> file.toFile().delete());
+      }
+      Files.delete(folder);
+    }
+  }
+
+  private static List<String> sorted(List<String> sums) {
+    return sums.stream().sorted().toList();
+  }
+
+  private void refill(Database database, Manifest manifest) throws BadInput, IOException {
+    Map<String, Manifest.Entry> kept =
+        manifest.tables().stream()
+            .collect(Collectors.toMap(one -> one.shape().name(), Function.identity()));
+    try (ZipFile zip = new ZipFile(archive.toFile());
+        Refill refill = Refill.of(database)) {
+      for (TableShape table : refill.tables()) {
+        Manifest.Entry entry = kept.get(table.name());
+        if (entry == null || !entry.shape().columns().equals(table.columns())) {
+          throw new BadInput(
+              archive.getFileName().toString(), "does not fit the table " + table.name());
+        }
+        try (InputStream in = Archive.open(zip, entry.jsonFile());
+            JsonParser json = JSON.createParser(in)) {
+          json.nextToken();
+          refill.fill(table, () -> row(json, table));
+        }
+      }
+      List<String> expected = new ArrayList<>();
+      kept.values().forEach(one -> expected.add(one.shape().name() + " " + one.jsonSha256()));
+      if (!sorted(Archive.sums(refill.filled())).equals(sorted(expected))) {
+        throw new IllegalStateException("what was restored differs from the archive");
+      }
+      refill.keep();
+    }
+  }
+
+  private static @Nullable Object @Nullable [] row(JsonParser json, TableShape table)
+      throws IOException {
+    if (json.nextToken() != JsonToken.START_OBJECT) {
+      return null;
+    }
+    @Nullable Object[] values = new Object[table.columns().size()];
+    for (int i = 0; i < values.length; i++) {
+      TableShape.Column column = table.columns().get(i);
+      if (!column.name().equals(json.nextFieldName())) {
+        throw new IOException("has a row without " + table.name() + "." + column.name());
+      }
+      json.nextToken();
+      values[i] = value(json, column.kind());
+    }
+    if (json.nextToken() != JsonToken.END_OBJECT) {
+      throw new IOException("has a row with more than its columns in " + table.name());
+    }
+    return values;
+  }
+
+  private static @Nullable Object value(JsonParser json, TableShape.Kind kind) throws IOException {
+    if (json.currentToken() == JsonToken.VALUE_NULL) {
+      return null;
+    }
+    return switch (kind) {
+      case TEXT -> json.getText();
+      case WHOLE -> json.getLongValue();
+      case REAL -> json.getDoubleValue();
+      case BYTES -> Base64.getDecoder().decode(json.getText());
+    };
+  }
+}

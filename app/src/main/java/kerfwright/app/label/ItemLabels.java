@@ -1,0 +1,34 @@
+package kerfwright.app.label;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import kerfwright.app.plan.Words;
+import kerfwright.app.words.Say;
+import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.label.OwnCode;
+
+/** Labels of instruments of the drawer. */
+public record ItemLabels(Drawer drawer) implements LabelSource.Writer {
+  @Override
+  public Optional<Label> label(UUID id, Say say) {
+    return drawer
+        .find(id)
+        .filter(item -> !item.removed())
+        .map(
+            item ->
+                new Label(
+                    new OwnCode(OwnCode.Kind.INSTRUMENT, id).text(),
+                    item.label(),
+                    lines(item, say)));
+  }
+
+  private static List<String> lines(StockItem item, Say say) {
+    return List.of(
+        Words.number(item.properties()),
+        Words.shortInstrument(say, item.properties()),
+        item.place(),
+        item.singleUse() ? say.at("labels.single-use") : "");
+  }
+}

@@ -1,0 +1,132 @@
+package kerfwright.app.label;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.label.ElementString;
+import kerfwright.practice.label.MakersCode;
+import kerfwright.practice.label.OwnCode;
+import kerfwright.practice.label.PackageMark;
+import kerfwright.practice.label.PackageMatch;
+import kerfwright.practice.label.Packages;
+import kerfwright.practice.label.Reading;
+
+/** What was scanned or typed leads to its page, or is explained. */
+public final class ScanPages {
+  private final Drawer drawer;
+  private final Packages packages;
+  private final ScanTargets targets;
+  private final Templates templates;
+  private final Clock clock;
+
+  public ScanPages(
+      Drawer drawer, Packages packages, ScanTargets targets, Templates templates, Clock clock) {
+    this.drawer = drawer;
+    this.packages = packages;
+    this.targets = targets;
+    this.templates = templates;
+    this.clock = clock;
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get("/scan", this::scan, Role.LOCAL);
+    config.routes.post("/scan/belongs", this::belongs, Role.LOCAL);
+  }
+
+  private void scan(Context call) {
+    String code = Optional.ofNullable(call.queryParam("code")).orElse("").strip();
+    Optional<OwnCode> own = OwnCode.read(code);
+    Optional<String> page =
+        own.isPresent()
+            ? targets.page(own.get())
+            : labelled(code).map(item -> "/drawer/item/" + item.id() + "?scanned=1");
+    if (page.isPresent()) {
+      call.redirect(page.get(), HttpStatus.SEE_OTHER);
+      return;
+    }
+    if (code.isEmpty()) {
+      show(call, ScanAnswer.nothing());
+    } else if (own.isPresent()) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      show(call, ScanAnswer.gone(code, own.get().kind()));
+    } else {
+      makers(call, code);
+    }
+  }
+
+  private Optional<StockItem> labelled(String code) {
+    return drawer.labelled(code).or(() -> drawer.labelled(code.toUpperCase(Locale.ROOT)));
+  }
+
+  private void makers(Context call, String code) {
+    Reading reading = ElementString.read(code, LocalDate.now(clock).getYear());
+    if (reading instanceof Reading.Understood understood) {
+      MakersCode read = understood.code();
+      String gtin = read.gtin();
+      List<PackageMark> kept = gtin == null ? List.of() : packages.withGtin(gtin);
+      PackageMatch match = PackageMatch.of(read, kept);
+      if (match.same().size() == 1) {
+        call.redirect("/drawer/item/" + match.same().get(0) + "?scanned=1", HttpStatus.SEE_OTHER);
+        return;
+      }
+      show(call, ScanAnswer.read(code, read, items(match.same()), items(match.article())));
+    } else if (reading instanceof Reading.Several several) {
+      show(call, ScanAnswer.several(code, several.codes()));
+    } else {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      boolean ofMaker = ElementString.looksLikeOne(code);
+      show(
+          call,
+          reading instanceof Reading.Refused refused && ofMaker
+              ? ScanAnswer.faulty(code, refused.fault())
+              : ScanAnswer.unknown(code));
+    }
+  }
+
+  private List<StockItem> items(List<UUID> ids) {
+    return ids.stream().map(drawer::find).flatMap(Optional::stream).toList();
+  }
+
+  /** The scanned package is the one of an instrument that is in the drawer already. */
+  private void belongs(Context call) {
+    String code = Optional.ofNullable(call.formParam("code")).orElse("");
+    String label = Optional.ofNullable(call.formParam("label")).orElse("").strip();
+    Reading reading = ElementString.read(code, LocalDate.now(clock).getYear());
+    if (!(reading instanceof Reading.Understood understood)) {
+      call.redirect("/scan", HttpStatus.SEE_OTHER);
+      return;
+    }
+    Optional<StockItem> item = labelled(label);
+    int version = item.flatMap(one -> packages.of(one.id())).map(PackageMark::version).orElse(0);
+    boolean other = version > 0 && call.formParam("replace") == null;
+    boolean done =
+        item.isPresent() && !other && packages.put(item.get().id(), version, understood.code());
+    if (done) {
+      call.redirect("/drawer/item/" + item.get().id() + "?scanned=1", HttpStatus.SEE_OTHER);
+      return;
+    }
+    call.status(item.isPresent() ? HttpStatus.CONFLICT : HttpStatus.UNPROCESSABLE_CONTENT);
+    String fault = item.isPresent() ? "scan.has-another" : "scan.no-such-label";
+    show(
+        call, ScanAnswer.read(code, understood.code(), List.of(), List.of()).refused(fault, label));
+  }
+
+  private void show(Context call, ScanAnswer answer) {
+    Map<String, Object> values = new HashMap<>();
+    values.put("answer", answer);
+    values.put("today", LocalDate.now(clock));
+    templates.html(call, "label/scan.jte", values);
+  }
+}

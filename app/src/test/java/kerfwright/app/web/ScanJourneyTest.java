@@ -1,0 +1,193 @@
+package kerfwright.app.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import kerfwright.practice.label.OwnCode;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+
+/** From a scanned code to the page it names, with a scanner and without. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class ScanJourneyTest {
+  private static final String GTIN = "09501101530003";
+  private static final String TYPED =
+      """
+      ([text, selector]) => {
+        const target = selector ? document.querySelector(selector) : document.body;
+        if (selector) target.focus();
+        const press = (key) => {
+          const event = new KeyboardEvent("keydown", {key, bubbles: true, cancelable: true});
+          const kept = target.dispatchEvent(event);
+          if (kept && selector && key.length === 1) target.value += key;
+          return kept;
+        };
+        for (const key of text) press(key);
+        return press("Enter");
+      }
+      """;
+
+  private Served app;
+  private Browser browser;
+
+  @BeforeAll
+  void start() throws Exception {
+    app = new Served();
+  }
+
+  @AfterAll
+  void stop() {
+    if (app != null) {
+      app.close();
+    }
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  private HttpResponse<String> scan(String code) throws IOException, InterruptedException {
+    return app.get("/scan?code=" + URLEncoder.encode(code, StandardCharsets.UTF_8));
+  }
+
+  private HttpResponse<String> post(String path, String form)
+      throws IOException, InterruptedException {
+    return app.send(
+        HttpRequest.newBuilder(URI.create(app.address(path)))
+            .header("Origin", app.address(""))
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(HttpRequest.BodyPublishers.ofString(form))
+            .build());
+  }
+
+  private static String place(HttpResponse<String> answer) {
+    assertEquals(303, answer.statusCode(), answer.body());
+    String location = answer.headers().firstValue("Location").orElseThrow();
+    return location.replaceFirst("^http://[^/]+", "");
+  }
+
+  private UUID item(String label) throws IOException, InterruptedException {
+    Matcher found =
+        Pattern.compile("/drawer/item/([0-9a-f-]{36})\\?scanned=1").matcher(place(scan(label)));
+    assertTrue(found.find());
+    return UUID.fromString(found.group(1));
+  }
+
+  @Test
+  void aLabelAndItsOwnCodeLeadToTheInstrument() throws Exception {
+    UUID id = item("D01");
+    assertEquals(id, item("d01"));
+    String code = new OwnCode(OwnCode.Kind.INSTRUMENT, id).text();
+    assertEquals("/drawer/item/" + id + "?scanned=1", place(scan(code)));
+    assertTrue(app.get(place(scan(code))).body().contains("D01"));
+  }
+
+  @Test
+  void whatIsNotKnownIsSaidAndLosesNothing() throws Exception {
+    HttpResponse<String> unknown = scan("Q-77<b>");
+    assertEquals(422, unknown.statusCode());
+    assertTrue(unknown.body().contains("Q-77&lt;b"), unknown.body());
+    HttpResponse<String> gone = scan(new OwnCode(OwnCode.Kind.POUCH, new UUID(1, 2)).text());
+    assertEquals(422, gone.statusCode());
+    assertTrue(gone.body().contains("its pouch is not known here"), gone.body());
+    HttpResponse<String> misread = scan("]d20109501101530004");
+    assertEquals(422, misread.statusCode());
+    assertTrue(misread.body().contains("is 4 and should be 3"), misread.body());
+    assertTrue(scan("").body().contains("Scan an instrument"));
+  }
+
+  @Test
+  void aPackageIsAddedOnceAndFoundFromThenOn() throws Exception {
+    String code = "]d201" + GTIN + "1730020010LOT12\u001d21S7";
+    String page = scan(code).body();
+    assertTrue(page.contains(GTIN) && page.contains("LOT12") && page.contains("28 Feb 2030"), page);
+    Matcher add = Pattern.compile("href=\"(/drawer/new\\?code=[^\"]+)\"").matcher(page);
+    assertTrue(add.find(), page);
+    String form =
+        app.get(add.group(1).replace("&amp;", "&").replace("{", "%7B").replace("}", "%7D")).body();
+    assertTrue(form.contains("LOT12"), form);
+    String sent =
+        "id=PK1&iso=806+314+197+534+014&head_length_mm=8&pieces=1&state=quarantine&code="
+            + URLEncoder.encode("]d201" + GTIN + "1730020010LOT12{GS}21S7", StandardCharsets.UTF_8);
+    String item = place(post("/drawer/new", sent)).replaceFirst("\\?.*", "");
+    assertTrue(app.get(item).body().contains("LOT12"));
+    assertEquals(item + "?scanned=1", place(scan(code)));
+    assertEquals(item + "?scanned=1", place(scan("(01)" + GTIN + "(10)LOT12")));
+    String other = scan("]d201" + GTIN + "10LOT13").body();
+    assertTrue(other.contains("Add one like PK1"), other);
+    assertEquals(
+        303, post("/scan/belongs", "code=" + "%5Dd201" + GTIN + "10LOT13&label=D04").statusCode());
+    assertEquals(
+        "/drawer/item/" + item("D04") + "?scanned=1", place(scan("]d201" + GTIN + "10LOT13")));
+    HttpResponse<String> taken =
+        post("/scan/belongs", "code=" + "%5Dd201" + GTIN + "10LOT14&label=D04");
+    assertEquals(409, taken.statusCode());
+    assertTrue(taken.body().contains("D04 already has a package"), taken.body());
+  }
+
+  @Test
+  void aCodeThatCanBeReadInSeveralWaysAsksWhich() throws Exception {
+    String page = scan("01" + GTIN + "1012342155").body();
+    assertTrue(page.contains("12342155") && page.contains("1234</dd>"), page);
+    assertTrue(page.contains("in several ways"), page);
+  }
+
+  @Test
+  void labelsOfTickedInstrumentsArePrinted() throws Exception {
+    String picks = "pick=" + item("D01") + "%3A1&pick=" + item("D03") + "%3A1";
+    String page = post("/labels", picks).body();
+    assertTrue(page.contains("2 labels on 1 sheets"), page);
+    HttpResponse<String> svg = post("/labels.svg", picks + "&copies=20");
+    assertEquals("image/svg+xml", svg.headers().firstValue("Content-Type").orElse(""));
+    assertEquals(40, svg.body().split("font-weight=\"bold\"", -1).length - 1);
+    assertTrue(post("/labels.pdf", picks).body().startsWith("%PDF-"));
+    HttpResponse<String> bad = post("/labels.pdf", picks + "&columns=0&rows=x");
+    assertEquals(422, bad.statusCode());
+    assertTrue(bad.body().contains("Columns: 1 to 20"), bad.body());
+    assertTrue(post("/labels.pdf", picks + "&columns=20").body().contains("at least 18 by 9 mm"));
+    assertTrue(post("/labels/sheet", picks + "&columns=4").body().contains("is kept"));
+    assertTrue(post("/labels", picks).body().contains("name=\"columns\" value=\"4\""));
+    assertTrue(post("/labels/sheet", picks + "&columns=3").body().contains("is kept"));
+  }
+
+  @Test
+  void aScannerWorksOnEveryPageAndLeavesFieldsAlone() throws Exception {
+    browser = Browser.start();
+    UUID id = item("D01");
+    String code = new OwnCode(OwnCode.Kind.INSTRUMENT, id).text();
+    Page page = browser.page(1180, 820, true, ColorScheme.LIGHT);
+    page.navigate(app.address("/settings"));
+    page.evaluate(TYPED, new Object[] {code, null});
+    page.waitForURL("**/drawer/item/" + id + "**");
+
+    page.navigate(app.address("/settings"));
+    page.evaluate(TYPED, new Object[] {code, "input[name=initials]"});
+    page.waitForURL("**/drawer/item/" + id + "**");
+
+    // with something typed and not saved, the code waits
+    page.navigate(app.address("/settings"));
+    page.fill("input[name=initials]", "AB");
+    page.evaluate(TYPED, new Object[] {code, "select[name=role]"});
+    assertEquals(code, page.inputValue("#scan-top"));
+    assertTrue(page.isVisible("#scan-unsaved"));
+    assertEquals("AB", page.inputValue("input[name=initials]"));
+
+    // few keys are no scan: enter does what it always does
+    page.navigate(app.address("/drawer"));
+    assertEquals(true, page.evaluate(TYPED, new Object[] {"D01", "#q"}));
+    assertEquals("D01", page.inputValue("#q"));
+    page.context().close();
+  }
+}

@@ -1,0 +1,21 @@
+package kerfwright.practice.label;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Where makers' codes of items are kept. */
+public interface Packages {
+  Optional<PackageMark> of(UUID item);
+
+  /** Those of all items in the drawer with this trade item number, oldest first. */
+  List<PackageMark> withGtin(String gtin);
+
+  /**
+   * Keeps a code for an item.
+   *
+   * @param version the version it is changed from, 0 where there was none
+   * @return false when somebody else was quicker, and nothing is written
+   */
+  boolean put(UUID item, int version, MakersCode code);
+}
