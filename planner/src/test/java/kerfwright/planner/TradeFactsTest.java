@@ -185,7 +185,7 @@ class TradeFactsTest {
       assertTrue(kind(step).isDiamond(), step.instrument().id());
       Reason cooler = reason(step, "test-carbide-cooler-in-composite");
       assertFalse(cooler.supports());
-      assertEquals("composite-removal-heat", cooler.sources().get(0).key());
+      assertEquals("mafrici-2024", cooler.sources().get(0).key());
       assertTrue(reason(step, "practice-diamond-for-brittle").supports());
     }
   }

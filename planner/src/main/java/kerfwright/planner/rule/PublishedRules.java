@@ -60,7 +60,7 @@ final class PublishedRules {
   static EvidenceRule carbideIsCoolerInComposite() {
     return read(
         "test-carbide-cooler-in-composite",
-        "composite-removal-heat",
+        "mafrici-2024",
         c -> c.cuts() && COMPOSITES.contains(c.material().id()),
         c -> c.kind() == InstrumentKind.CARBIDE,
         Speaks.EITHER);
