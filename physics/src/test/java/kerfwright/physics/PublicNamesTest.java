@@ -47,6 +47,8 @@ class PublicNamesTest {
           "sharpness",
           "exponent",
           "forceRatio",
+          "greatestForceRatio",
+          "rubbingRatio",
           "ratio",
           "efficiency",
           "cuttingBlades",

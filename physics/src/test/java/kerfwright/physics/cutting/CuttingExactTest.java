@@ -151,6 +151,27 @@ class CuttingExactTest {
     assertEquals(free * clean, cut.removalM3PerS(), 1e-9 * free);
     assertEquals(1e-3 / edge, cut.unitLoadN(), 1e-9);
     assertEquals(0, cut.brittleShare());
+    double lifting = sunk / (sunk + 0.5);
+    assertEquals(0.2 + 0.4 * lifting, cut.tangentialN(), 1e-9);
+    assertEquals(12 * cut.tangentialN(), cut.powerW(), 1e-9);
+    assertEquals(cut.tangentialN(), BladedCutting.forceRatio(bur, dentine, SIDE, 1, 0.5), 1e-12);
+    assertEquals(0.6, BladedCutting.greatestForceRatio());
+  }
+
+  @Test
+  void aBluntOrManyBladedEdgeRubsWithLessForceAlongTheRim() {
+    Substance resin = TestSubstances.of(0.3, 5, 1, 0.3, 0);
+    double before = 0.6;
+    for (int blades : new int[] {6, 12, 40}) {
+      BladedTool bur = new BladedTool(blades, 3e-6, 1, 15e9, 5e-6, 2e5);
+      double ratio = BladedCutting.forceRatio(bur, resin, SIDE, 0.5, 1);
+      assertTrue(ratio < before && ratio > 0.2, blades + " blades: " + ratio);
+      assertTrue(BladedCutting.forceRatio(bur, resin, SIDE, 0.5, 0.5) < ratio);
+      assertTrue(BladedCutting.forceRatio(bur, resin, SIDE, 1, 1) > ratio);
+      before = ratio;
+    }
+    BladedTool bur = new BladedTool(6, 3e-6, 1, 15e9, 5e-6, 2e5);
+    assertEquals(0.2, BladedCutting.forceRatio(bur, resin, SIDE, 0, 1));
   }
 
   @Test

@@ -145,11 +145,14 @@ class CuttingPropertyTest {
         66,
         (setting, p, draw) -> {
           CutResult cut = setting.at(p);
-          double ratio = setting.what().get().startsWith("Bladed") ? 0.6 : 0.5;
-          assertEquals(ratio * p.loadN(), cut.tangentialN(), 1e-12);
+          if (setting.what().get().startsWith("Bladed")) {
+            assertTrue(cut.tangentialN() >= 0.2 * p.loadN() * ROUNDING, setting.what());
+            assertTrue(cut.tangentialN() <= 0.6 * p.loadN() / ROUNDING, setting.what());
+          } else {
+            assertEquals(0.5 * p.loadN(), cut.tangentialN(), 1e-12);
+          }
           assertEquals(cut.tangentialN() * p.rimSpeedMPerS(), cut.powerW(), 1e-9);
         });
-    assertEquals(0.6, BladedCutting.forceRatio());
     // 0.24/0.60 to 1.77/2.93 in leucite glass-ceramic (abstract of the in-process study)
     assertTrue(AbrasiveCutting.forceRatio() >= 0.40 && AbrasiveCutting.forceRatio() <= 0.604);
   }

@@ -50,7 +50,7 @@ record Behaviour(
     RotationalSpeed label = instrument.properties().maximumSpeed();
     double set = Math.min(handpiece.drive().freeSpeed().rpm(), whirl);
     set = label == null ? set : Math.min(set, label.rpm());
-    Torque torque = new Torque(instrument.part().forceRatio() * load * diameter / 2);
+    Torque torque = new Torque(instrument.part().greatestForceRatio() * load * diameter / 2);
     double rpm = handpiece.drive().speedUnder(torque, RotationalSpeed.ofRpm(set)).rpm();
     double rim = Math.PI * diameter * rpm / 60;
     double side =

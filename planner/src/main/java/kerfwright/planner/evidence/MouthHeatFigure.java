@@ -4,15 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import kerfwright.catalogue.evidence.ConditionKind;
 import kerfwright.physics.heat.Coolant;
+import kerfwright.physics.heat.Face;
+import kerfwright.physics.heat.HeatBody;
+import kerfwright.physics.heat.HeatLayer;
 import kerfwright.physics.heat.HeatSchedule;
 import kerfwright.physics.heat.HeatStretch;
 import kerfwright.physics.heat.LayeredColumn;
-import kerfwright.planner.heat.HeatInputs;
 import kerfwright.planner.heat.PulpWall;
 
 /**
  * Warmest temperature at the pulp wall when something hot is held in the mouth, degC. Nothing is
- * cut: it tests the layers and the conduction alone.
+ * cut: it tests the layers and the conduction alone. The hot drink meets the crown from all sides,
+ * so that no heat passes the middle of the pulp.
  *
  * @param column works out one history after the other
  */
@@ -20,6 +23,10 @@ record MouthHeatFigure(LayeredColumn column) implements Figure {
   private static final double EVERY_S = 0.5;
   private static final double AFTER_S = 30;
   private static final double TOOTH_RADIUS_MM = 4;
+
+  /** Half the width of a pulp chamber (project setting). */
+  private static final double HALF_PULP_MM = 1.5;
+
   private static final int RAMP = 10;
 
   @Override
@@ -37,12 +44,15 @@ record MouthHeatFigure(LayeredColumn column) implements Figure {
       add(stretches, trial.of(ConditionKind.REST), film, body);
     }
     add(stretches, AFTER_S, film, body);
-    HeatInputs inputs = ToothUnderTest.inputs(trial, body);
-    PulpWall wall =
-        new PulpWall(
-            ToothUnderTest.layers(trial, 0), Math.PI * TOOTH_RADIUS_MM * TOOTH_RADIUS_MM, 0);
-    HeatSchedule schedule = new HeatSchedule(TOOTH_RADIUS_MM, stretches);
-    return body + wall.under(column, schedule, inputs, EVERY_S).peakK();
+    List<HeatLayer> layers = new ArrayList<>(ToothUnderTest.layers(trial, 0));
+    double wallMm = layers.stream().mapToDouble(HeatLayer::thicknessMm).sum();
+    layers.add(PulpWall.pulp(HALF_PULP_MM));
+    return column.run(
+            HeatBody.of(TOOTH_RADIUS_MM, layers, body, Face.insulated()),
+            new HeatSchedule(TOOTH_RADIUS_MM, stretches),
+            new double[] {wallMm},
+            EVERY_S)
+        .peakProbesC()[0];
   }
 
   private static void add(List<HeatStretch> stretches, double seconds, double film, double atC) {

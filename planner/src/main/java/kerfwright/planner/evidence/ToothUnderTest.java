@@ -37,10 +37,11 @@ record ToothUnderTest(PulpWall wall, List<CutHeat> cuts, HeatInputs inputs) {
   }
 
   static HeatInputs inputs(Trial trial, double coolantC) {
-    HeatInputs typical = HeatInputs.TYPICAL;
+    HeatInputs drawn =
+        HeatInputs.TYPICAL.times(trial.draw().heatShareFactor(), trial.draw().sprayFactor());
     return new HeatInputs(
-        typical.heatShare() * trial.draw().heatShareFactor(),
-        typical.sprayAt50MlWPerM2K() * trial.draw().sprayFactor(),
+        drawn.heatShare(),
+        drawn.sprayAt50MlWPerM2K(),
         coolantC,
         trial.of(ConditionKind.BODY_TEMPERATURE));
   }

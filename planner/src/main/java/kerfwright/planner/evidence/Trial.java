@@ -158,7 +158,11 @@ public final class Trial {
     }
     Drive drive = Handpieces.byId(setUp.handpiece()).orElseThrow().drive();
     double armM = of(ConditionKind.DIAMETER) * 1e-3 / 2;
-    Torque torque = new Torque(part().forceRatio() * of(ConditionKind.LOAD) * armM);
+    Torque torque =
+        new Torque(
+            part().forceRatio(work(), contact(), of(ConditionKind.LOAD))
+                * of(ConditionKind.LOAD)
+                * armM);
     double rpm = drive.speedUnder(torque, RotationalSpeed.ofRpm(set)).rpm();
     return rpm > 0 ? rpm : CREEP * set;
   }

@@ -31,12 +31,17 @@ public record PulpWall(List<HeatLayer> layers, double areaMm2, double flowMlPerM
   /** How long the heat is followed after the last cut. */
   public static final double AFTER_S = 60;
 
-  private static final HeatLayer PULP = new HeatLayer(3, 0.6, 1000, 4180);
+  private static final double PULP_MM = 3;
   private static final double LEAST_RADIUS_MM = 5;
   private static final double SHORTEST_S = 0.05;
 
   public PulpWall {
     layers = List.copyOf(layers);
+  }
+
+  /** So much pulp, taken as water. */
+  public static HeatLayer pulp(double thicknessMm) {
+    return new HeatLayer(thicknessMm, 0.6, 1000, 4180);
   }
 
   public double depthMm() {
@@ -49,7 +54,7 @@ public record PulpWall(List<HeatLayer> layers, double areaMm2, double flowMlPerM
 
   HeatBody body(HeatInputs inputs) {
     List<HeatLayer> all = new ArrayList<>(layers);
-    all.add(PULP);
+    all.add(pulp(PULP_MM));
     return HeatBody.of(
         Math.max(LEAST_RADIUS_MM, spotMm() + 2), all, inputs.bodyC(), Face.held(inputs.bodyC()));
   }
@@ -105,14 +110,6 @@ public record PulpWall(List<HeatLayer> layers, double areaMm2, double flowMlPerM
     ColumnSeries series =
         column.run(body(inputs), schedule(cuts, inputs), new double[] {depthMm()}, AFTER_S);
     return series.peakFloorC() - inputs.bodyC();
-  }
-
-  /** The quick column under any schedule: what heats the tooth need not be a cut. */
-  public WallHistory under(
-      LayeredColumn column, HeatSchedule schedule, HeatInputs inputs, double everyS) {
-    ColumnSeries series = column.run(body(inputs), schedule, new double[] {depthMm()}, everyS);
-    return new WallHistory(
-        series.timesS(), rises(series.probesC()[0], inputs.bodyC()), inputs.bodyC());
   }
 
   private static double[] rises(double[] temperaturesC, double bodyC) {

@@ -63,11 +63,14 @@ final class Trials {
       double setRpm,
       double wantedLoadN,
       Stroke stroke) {
-    double ratio = instrument.part().forceRatio();
     double load =
         stroke == Stroke.WITH_ROTATION
-            ? Math.min(wantedLoadN, CONTROLLABLE_PULL_N / ratio)
+            ? Math.min(wantedLoadN, CONTROLLABLE_PULL_N / instrument.part().greatestForceRatio())
             : wantedLoadN;
+    double ratio =
+        instrument
+            .part()
+            .forceRatio(segment.material().typical(), contact(instrument, segment), load);
     double diameter = instrument.properties().headDiameter().metres();
     Torque torque = new Torque(ratio * load * diameter / 2);
     double rpm = handpiece.drive().speedUnder(torque, RotationalSpeed.ofRpm(setRpm)).rpm();

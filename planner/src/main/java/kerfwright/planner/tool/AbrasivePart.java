@@ -28,7 +28,12 @@ public record AbrasivePart(AbrasiveTool tool, double reserveLayers, double sharp
   }
 
   @Override
-  public double forceRatio() {
+  public double forceRatio(Substance work, Engagement contact, double loadN) {
+    return AbrasiveCutting.forceRatio();
+  }
+
+  @Override
+  public double greatestForceRatio() {
     return AbrasiveCutting.forceRatio();
   }
 

@@ -27,8 +27,13 @@ public record BladedPart(BladedTool tool, double sharpness) implements WorkingPa
   }
 
   @Override
-  public double forceRatio() {
-    return BladedCutting.forceRatio();
+  public double forceRatio(Substance work, Engagement contact, double loadN) {
+    return BladedCutting.forceRatio(tool, work, contact, loadN, sharpness);
+  }
+
+  @Override
+  public double greatestForceRatio() {
+    return BladedCutting.greatestForceRatio();
   }
 
   @Override

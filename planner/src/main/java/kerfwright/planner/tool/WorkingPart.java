@@ -16,8 +16,11 @@ public sealed interface WorkingPart permits AbrasivePart, BladedPart {
   /** Share of its life used by a volume, 1/m3. */
   double livesPerM3(Substance work, double rimSpeedMPerS);
 
-  /** Force along the rim over load. */
-  double forceRatio();
+  /** Force along the rim over load; it does not depend on the speed. */
+  double forceRatio(Substance work, Engagement contact, double loadN);
+
+  /** The greatest that ratio can be. */
+  double greatestForceRatio();
 
   /** Hardness of what cuts, Pa. */
   double hardnessPa();

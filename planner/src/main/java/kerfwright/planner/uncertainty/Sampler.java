@@ -122,13 +122,7 @@ public final class Sampler {
             depths.heatLayers(draw),
             cutCase.outline().areaM2() * 1e6,
             cutCase.coolant().millilitresPerMinute());
-    HeatInputs typical = HeatInputs.TYPICAL;
-    HeatInputs inputs =
-        new HeatInputs(
-            typical.heatShare() * draw.heatShareFactor,
-            typical.sprayAt50MlWPerM2K() * draw.sprayFactor,
-            typical.waterC(),
-            typical.bodyC());
+    HeatInputs inputs = HeatInputs.TYPICAL.times(draw.heatShareFactor, draw.sprayFactor);
     WallHistory history = wall.quick(column, heat, inputs, curveEveryS);
     peak[s] = history.peakK();
     above[s] = history.secondsAboveLimit();
@@ -144,7 +138,7 @@ public final class Sampler {
     Instrument instrument = c.instrument();
     Substance work = draw.substance(segment.material());
     double load = c.loadN() * draw.loadFactor;
-    double ratio = instrument.part().forceRatio();
+    double ratio = instrument.part().forceRatio(work, c.contact(), load);
     double diameter = instrument.properties().headDiameter().metres();
     double rpm =
         c.handpiece()
