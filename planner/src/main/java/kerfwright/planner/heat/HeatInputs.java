@@ -5,8 +5,8 @@ package kerfwright.planner.heat;
  *
  * <p>Heat share: no measured value for dental instruments was found; grinding theory bounds it from
  * below at about 0.02 for diamond and 0.2 for carbide with a cool tool. One value for all, with a
- * factor of two each way, is fitted to the published rises of the calibration sources by committed code
- * (docs/FITS.md). The fit takes load and time of contact as told or assumed, so that the share
+ * factor of two each way, is fitted to the published rises of the calibration sources by committed
+ * code (docs/FITS.md). The fit takes load and time of contact as told or assumed, so that the share
  * stands for these too. Spray: 2000 to 5000 W/(m2 K) wet, 10 to 50 dry (proposal of the literature
  * survey, none measured on teeth); half of it reaches the face under the instrument (project
  * setting).
