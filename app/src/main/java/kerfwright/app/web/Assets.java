@@ -18,6 +18,8 @@ final class Assets {
           style("page.css"),
           style("today.css"),
           style("label.css"),
+          style("reprocessing.css"),
+          style("records.css"),
           style("chairside.css"),
           script("page.js"),
           script("scan.js"),

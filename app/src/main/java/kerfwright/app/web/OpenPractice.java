@@ -13,7 +13,9 @@ import java.util.Set;
 import java.util.stream.Stream;
 import kerfwright.app.backup.Backups;
 import kerfwright.app.cli.ServeOptions;
+import kerfwright.app.demo.DemoClock;
 import kerfwright.app.demo.DemoPractice;
+import kerfwright.app.demo.DemoRounds;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.SourceText;
@@ -57,26 +59,35 @@ public final class OpenPractice implements AutoCloseable {
   private OpenPractice(Database database, @Nullable Path temporary, @Nullable Path backupFolder) {
     this.database = database;
     this.temporary = temporary;
-    TimeOrderedIds ids = new TimeOrderedIds(Clock.systemUTC(), new SecureRandom());
-    Clock clock = Clock.systemDefaultZone();
-    Drawer drawer = new StoredDrawer(database);
-    StoredRecord kept = new StoredRecord(database);
-    StoredLoads stored = new StoredLoads(database);
-    this.desk = new DrawerDesk(drawer, ids, clock);
-    this.record = new RecordDesk(kept, drawer, new StoredOrigins(database), ids, clock);
-    this.loads =
-        new LoadDesk(
-            stored,
-            drawer,
-            new StoredSettings(database),
-            new Reach(stored, drawer, kept),
-            ids,
-            clock);
+    Desks now = Desks.over(database, Clock.systemDefaultZone());
+    this.desk = now.drawer();
+    this.record = now.record();
+    this.loads = now.loads();
     this.backups =
         temporary == null
             ? new Backups(
                 database, new StoredSettings(database), backupFolder, Clock.systemDefaultZone())
             : null;
+  }
+
+  /** The desks that change what is kept, by one clock. */
+  private record Desks(DrawerDesk drawer, RecordDesk record, LoadDesk loads) {
+    static Desks over(Database database, Clock clock) {
+      TimeOrderedIds ids = new TimeOrderedIds(clock, new SecureRandom());
+      Drawer drawer = new StoredDrawer(database);
+      StoredRecord record = new StoredRecord(database);
+      StoredLoads loads = new StoredLoads(database);
+      return new Desks(
+          new DrawerDesk(drawer, ids, clock),
+          new RecordDesk(record, drawer, new StoredOrigins(database), ids, clock),
+          new LoadDesk(
+              loads,
+              drawer,
+              new StoredSettings(database),
+              new Reach(loads, drawer, record),
+              ids,
+              clock));
+    }
   }
 
   /** Opens what the options name; without a place, a drawer that lasts as long as the program. */
@@ -137,13 +148,18 @@ public final class OpenPractice implements AutoCloseable {
     }
     Path own = folder == null ? null : folder.resolve("drawer.csv");
     if (own != null && Files.exists(own)) {
-      fill(SourceText.of(own), "drawer.csv");
+      fill(SourceText.of(own), "drawer.csv", desk);
     } else if (demo) {
-      fill(DemoPractice.drawerText(), "demo practice");
+      Clock real = Clock.systemDefaultZone();
+      DemoClock past = DemoClock.threeDaysBefore(real);
+      Desks then = Desks.over(database, past);
+      fill(DemoPractice.drawerText(), "demo practice", then.drawer());
+      new DemoRounds(then.drawer(), then.record(), then.loads(), past)
+          .fill(settings(), real.instant());
     }
   }
 
-  private void fill(SourceText source, String note) throws BadInput {
+  private static void fill(SourceText source, String note, DrawerDesk desk) throws BadInput {
     String origin = source.origin();
     ListTable table = ListFile.read(origin, source.text().getBytes(StandardCharsets.UTF_8));
     ColumnMapping mapping = ColumnMapping.guess(table.header());

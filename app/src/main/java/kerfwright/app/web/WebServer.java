@@ -41,6 +41,7 @@ public final class WebServer {
   private final SettingPages settings;
   private final ChairsidePages chairside;
   private final AroundPages around;
+  private final RoundPages round;
 
   private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
     PlanDesk desk = new PlanDesk(wiring, open.desk().drawer());
@@ -68,6 +69,7 @@ public final class WebServer {
     this.around = new AroundPages(open, templates, clock);
     this.settings = new SettingPages(open.settings(), templates);
     this.lists = new ImportPages(open.desk(), open.drafts(), templates);
+    this.round = new RoundPages(open, templates, clock);
     this.chairside =
         new ChairsidePages(
             new ChairsidePages.Parts(
@@ -110,6 +112,7 @@ public final class WebServer {
     items.routes(config);
     lists.routes(config);
     settings.routes(config);
+    round.routes(config);
     chairside.routes(config);
     config.routes.get(
         "/chairside/worker.js", call -> assets.serve(call, "chair-worker.js"), Role.LOCAL);

@@ -133,6 +133,7 @@ class ArchitectureTest {
         .resideOutsideOfPackages(
             "kerfwright.app.web..",
             "kerfwright.app.template..",
+            "kerfwright.app.form..",
             "kerfwright.app.security..",
             "kerfwright.app.setting..",
             "kerfwright.app.today..",

@@ -16,7 +16,21 @@ import org.junit.jupiter.params.provider.MethodSource;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PagesAccessibilityTest {
   private static final List<String> PATHS =
-      List.of("/", "/case", "/drawer", "/settings", "/scan", "/labels", "/backup");
+      List.of(
+          "/",
+          "/case",
+          "/drawer",
+          "/settings",
+          "/scan",
+          "/labels",
+          "/backup",
+          "/reprocessing",
+          "/reprocessing/load/new",
+          "/reprocessing/settings",
+          "/records",
+          "/records?case=K-0398",
+          "/records/new",
+          "/records/verify");
 
   private Served app;
   private Browser browser;

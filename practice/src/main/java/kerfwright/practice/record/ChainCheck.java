@@ -1,5 +1,6 @@
 package kerfwright.practice.record;
 
+import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,6 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param broken where it breaks, or null
  */
 public record ChainCheck(Chain sound, @Nullable Break broken) {
+  private static final int TOLD_EVERY = 1000;
+
   /** In what way a chain breaks. */
   public enum Kind {
     /** An entry is missing here. */
@@ -35,7 +38,12 @@ public record ChainCheck(Chain sound, @Nullable Break broken) {
 
   /** Looks at every entry there is; what is written meanwhile is left out. */
   public static ChainCheck of(CutRecord record) {
-    Walk walk = new Walk(record);
+    return of(record, looked -> {});
+  }
+
+  /** Looks at every entry there is, and tells now and then how many it has looked at. */
+  public static ChainCheck of(CutRecord record, LongConsumer progress) {
+    Walk walk = new Walk(record, progress);
     record.walk(walk::goesOn);
     if (walk.broken == null && !walk.sound.equals(walk.end)) {
       walk.breaks(Kind.END);
@@ -45,11 +53,13 @@ public record ChainCheck(Chain sound, @Nullable Break broken) {
 
   private static final class Walk {
     private final CutRecord record;
+    private final LongConsumer progress;
     private final Chain end;
     private Chain sound = Chain.EMPTY;
     private @Nullable Break broken;
 
-    Walk(CutRecord record) {
+    Walk(CutRecord record, LongConsumer progress) {
+      this.progress = progress;
       this.record = record;
       this.end = record.end();
     }
@@ -69,6 +79,9 @@ public record ChainCheck(Chain sound, @Nullable Break broken) {
         breaks(Kind.FOUND_WRONGLY);
       } else {
         sound = new Chain(stored.number(), stored.hash());
+        if (sound.number() % TOLD_EVERY == 0) {
+          progress.accept(sound.number());
+        }
       }
       return broken == null;
     }

@@ -1,0 +1,168 @@
+package kerfwright.app.demo;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
+import kerfwright.catalogue.number.DrawerFields;
+import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.drawer.Pick;
+import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.record.Cut;
+import kerfwright.practice.record.RecordDesk;
+import kerfwright.practice.record.RecordEntry;
+import kerfwright.practice.record.UseReport;
+import kerfwright.practice.reprocessing.Cycle;
+import kerfwright.practice.reprocessing.Indicator;
+import kerfwright.practice.reprocessing.Indicator.Result;
+import kerfwright.practice.reprocessing.Load;
+import kerfwright.practice.reprocessing.LoadDesk;
+import kerfwright.practice.reprocessing.NewLoad;
+import kerfwright.practice.setting.Settings;
+
+/**
+ * The last days of the invented practice: people, a released load, a recalled one, one that runs,
+ * and what was used out of them. None of its instruments ends clean, so that plans of the demo do
+ * not depend on it.
+ */
+public final class DemoRounds {
+  private static final String DENTIST = "AB";
+  private static final String ASSISTANT = "CD";
+  private static final String REPROCESSING = "EF";
+  private static final Map<Indicator, Result> ALL_PASSED =
+      Map.of(
+          Indicator.PARAMETERS, Result.PASSED,
+          Indicator.CHEMICAL, Result.PASSED,
+          Indicator.PACKS, Result.PASSED);
+
+  private final DrawerDesk drawer;
+  private final RecordDesk record;
+  private final LoadDesk loads;
+  private final DemoClock clock;
+
+  /** Every desk keeps this clock's time. */
+  public DemoRounds(DrawerDesk drawer, RecordDesk record, LoadDesk loads, DemoClock clock) {
+    this.drawer = drawer;
+    this.record = record;
+    this.loads = loads;
+    this.clock = clock;
+  }
+
+  /** Fills a drawer that the demo practice was just put into. */
+  public void fill(Settings settings, Instant now) {
+    settings.write(
+        settings.read().version(),
+        Map.of(
+            "person." + DENTIST, "clinician",
+            "person." + ASSISTANT, "assistant",
+            "person." + REPROCESSING, "reprocessing"));
+    List<StockItem> items = items();
+    move(items, InstrumentState.CLEANING);
+    clock.pass(50);
+    released(items.subList(0, 5), "crown set");
+    clock.pass(30);
+    RecordEntry slip =
+        use(
+            items.get(0),
+            "K-0398",
+            16,
+            new Cut(200_000.0, 38.0, 55.0, 1.2, 50.0, Map.of("enamel", 6.4)));
+    clock.pass(4);
+    use(
+        items.get(1),
+        "K-0398",
+        16,
+        new Cut(160_000.0, 52.0, 80.0, 0.8, 50.0, Map.of("dentine", 11.2)));
+    clock.pass(90);
+    use(items.get(2), "K-0401", 36, new Cut(120_000.0, null, 45.0, null, 50.0, Map.of()));
+    clock.pass(20);
+    UseReport right = report(items.get(0), "K-0398", 17, slip.use().cut(), slip.use().at());
+    record.correct(slip.id(), right, DENTIST, "tooth 17, not 16");
+    clock.at(now.minus(Duration.ofDays(1)));
+    Load second = released(items.subList(5, 8), "");
+    clock.pass(40);
+    use(
+        items.get(5),
+        "K-0405",
+        46,
+        new Cut(200_000.0, 30.0, 41.0, 1.0, 50.0, Map.of("dentine", 7.5)));
+    clock.at(now.minus(Duration.ofMinutes(150)));
+    loads.read(
+        second.id(), second.version(), Map.of(Indicator.SPORES, Result.FAILED), REPROCESSING);
+    loads.fail(second.id(), REPROCESSING, "spore test grew");
+    clock.at(now.minus(Duration.ofMinutes(85)));
+    use(items.get(3), "K-0409", 24, Cut.UNTOLD);
+    use(items.get(4), "K-0409", 24, Cut.UNTOLD);
+    clock.at(now.minus(Duration.ofMinutes(75)));
+    move(items.subList(0, 2), InstrumentState.CLEANING);
+    move(items.subList(3, 5), InstrumentState.CLEANING);
+    clock.at(now.minus(Duration.ofMinutes(25)));
+    start(items.subList(3, 5), "");
+  }
+
+  private List<StockItem> items() {
+    String[] numbers = {"806 314 197 534 014", "806 314 001 524 016", "806 314 197 514 014"};
+    List<StockItem> items = new ArrayList<>();
+    for (int i = 1; i <= 8; i++) {
+      DrawerFields fields =
+          DrawerFields.of(
+              Map.of(
+                  "iso",
+                  numbers[i % 3],
+                  "head_length_mm",
+                  i % 3 == 1 ? "1.6" : "8.0",
+                  "max_rpm",
+                  "300000"));
+      items.add(StockItem.fresh(drawer.newId(), "R0" + i, fields));
+    }
+    drawer.add(items, "demo practice");
+    return items;
+  }
+
+  private List<Pick> picks(List<StockItem> items) {
+    return items.stream()
+        .map(one -> drawer.drawer().find(one.id()).orElseThrow())
+        .map(one -> new Pick(one.id(), one.version()))
+        .toList();
+  }
+
+  private void move(List<StockItem> items, InstrumentState to) {
+    drawer.move(picks(items), to, "");
+  }
+
+  private Load start(List<StockItem> items, String set) {
+    List<NewLoad.Packed> pouches = new ArrayList<>();
+    if (set.isEmpty()) {
+      picks(items).forEach(one -> pouches.add(new NewLoad.Packed("", List.of(one))));
+    } else {
+      pouches.add(new NewLoad.Packed(set, picks(items)));
+    }
+    NewLoad wanted = new NewLoad("S1", Cycle.B134, ASSISTANT, pouches);
+    return Objects.requireNonNull(loads.start(wanted).load(), "demo load");
+  }
+
+  private Load released(List<StockItem> items, String set) {
+    Load load = start(items, set);
+    clock.pass(load.minutes() + 2);
+    Load read =
+        Objects.requireNonNull(
+            loads.read(load.id(), load.version(), ALL_PASSED, ASSISTANT).load(), "demo reading");
+    clock.pass(1);
+    return Objects.requireNonNull(
+        loads.release(read.id(), read.version(), REPROCESSING).load(), "demo release");
+  }
+
+  private UseReport report(StockItem item, String reference, int fdi, Cut cut, Instant at) {
+    UUID id = record.newId();
+    return new UseReport(id, reference, new Tooth(fdi), null, item.id(), "", "", cut, DENTIST, at);
+  }
+
+  private RecordEntry use(StockItem item, String reference, int fdi, Cut cut) {
+    return record.log(report(item, reference, fdi, cut, clock.instant())).written().orElseThrow();
+  }
+}

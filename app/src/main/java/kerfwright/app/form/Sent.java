@@ -1,0 +1,67 @@
+package kerfwright.app.form;
+
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.SameSite;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import kerfwright.practice.drawer.Pick;
+import org.jspecify.annotations.Nullable;
+
+/** What a form sent, as values; whatever is none of them is left out. */
+public final class Sent {
+  private static final String WHO = "who";
+  private static final int A_WORKING_DAY_S = 43_200;
+
+  private Sent() {}
+
+  public static String text(Context call, String name) {
+    String value = call.formParam(name);
+    return value == null ? "" : value.strip();
+  }
+
+  public static Optional<UUID> id(@Nullable String text) {
+    if (text == null || !text.matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")) {
+      return Optional.empty();
+    }
+    return Optional.of(UUID.fromString(text));
+  }
+
+  public static int version(Context call) {
+    String text = text(call, "version");
+    return text.matches("\\d{1,9}") ? Integer.parseInt(text) : -1;
+  }
+
+  /** Items with the version they were seen at, as id and version with a colon between. */
+  public static List<Pick> picks(Context call) {
+    List<Pick> picks = new ArrayList<>();
+    for (String one : call.formParams("pick")) {
+      int colon = one.indexOf(':');
+      if (colon > 0 && one.substring(colon + 1).matches("\\d{1,9}")) {
+        id(one.substring(0, colon))
+            .ifPresent(
+                item -> picks.add(new Pick(item, Integer.parseInt(one.substring(colon + 1)))));
+      }
+    }
+    return picks;
+  }
+
+  /** Who does it; the device offers the same person next time, for a working day. */
+  public static String by(Context call) {
+    String by = text(call, "by");
+    if (by.matches("[\\p{Lu}\\p{N}]{1,4}")) {
+      Cookie cookie = new Cookie(WHO, by, "/", A_WORKING_DAY_S);
+      cookie.setHttpOnly(true);
+      cookie.setSameSite(SameSite.STRICT);
+      call.cookie(cookie);
+    }
+    return by;
+  }
+
+  /** Who did something here last, empty where nobody did. */
+  public static String lastBy(Context call) {
+    return Optional.ofNullable(call.cookie(WHO)).orElse("");
+  }
+}

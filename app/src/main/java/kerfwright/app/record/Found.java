@@ -1,0 +1,69 @@
+package kerfwright.app.record;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.UUID;
+import kerfwright.practice.record.CutRecord;
+import kerfwright.practice.record.RecordEntry;
+import kerfwright.practice.record.RecordQuery;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A page of entries.
+ *
+ * @param entries newest cut first
+ * @param corrections by id of the corrected entry: the correction
+ * @param older where the next page begins, null where this is the last
+ */
+public record Found(
+    List<RecordEntry> entries,
+    Map<UUID, RecordEntry> corrections,
+    RecordQuery.@Nullable Place older) {
+
+  static Found of(CutRecord record, RecordQuery query) {
+    List<RecordEntry> entries = record.list(query);
+    Map<UUID, RecordEntry> corrections =
+        record.correctionsOf(entries.stream().map(RecordEntry::id).toList());
+    boolean full = entries.size() == query.size();
+    return new Found(
+        entries, corrections, full ? RecordQuery.Place.of(entries.get(entries.size() - 1)) : null);
+  }
+
+  public boolean corrected(RecordEntry entry) {
+    return corrections.containsKey(entry.id());
+  }
+
+  private List<RecordEntry> holding() {
+    return entries.stream().filter(one -> !corrected(one) && !one.strikes()).toList();
+  }
+
+  /** Instruments on this page, by id, with their labels. */
+  public Map<UUID, String> instruments() {
+    Map<UUID, String> all = new LinkedHashMap<>();
+    holding().forEach(o -> all.put(o.use().instrument().id(), o.use().instrument().label()));
+    return all;
+  }
+
+  /** Loads on this page, by id, with their names. */
+  public Map<UUID, String> loads() {
+    Map<UUID, String> all = new LinkedHashMap<>();
+    for (RecordEntry one : holding()) {
+      UUID load = one.use().origin().load();
+      if (load != null) {
+        all.put(load, one.use().origin().loadName());
+      }
+    }
+    return all;
+  }
+
+  /** Cases on this page. */
+  public Collection<String> cases() {
+    List<String> all = new ArrayList<>();
+    holding().forEach(one -> all.add(one.use().caseReference()));
+    return new TreeSet<>(all);
+  }
+}

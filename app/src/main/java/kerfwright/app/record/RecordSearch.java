@@ -1,0 +1,187 @@
+package kerfwright.app.record;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import kerfwright.app.form.Sent;
+import kerfwright.app.words.Say;
+import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.catalogue.tooth.ToothNotation;
+import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.record.RecordQuery;
+import kerfwright.practice.reprocessing.Load;
+import kerfwright.practice.reprocessing.Loads;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What someone looks for in the record.
+ *
+ * @param values what was typed, by field
+ * @param faults keys of what is wrong with it
+ * @param instrument the instrument named, or null
+ * @param load the load named, or null
+ * @param query what to list, null where something is wrong
+ */
+public record RecordSearch(
+    Map<String, String> values,
+    List<String> faults,
+    @Nullable StockItem instrument,
+    @Nullable Load load,
+    @Nullable RecordQuery query) {
+  static final List<String> FIELDS = List.of("case", "tooth", "instrument", "load", "from", "to");
+  static final int SIZE = 50;
+  private static final LocalDate EARLIEST = LocalDate.of(1900, 1, 1);
+  private static final LocalDate LATEST = LocalDate.of(2200, 1, 1);
+
+  static RecordSearch of(
+      Function<String, @Nullable String> sent, Say say, Drawer drawer, Loads loads, ZoneId zone) {
+    Map<String, String> values = new LinkedHashMap<>();
+    for (String field : FIELDS) {
+      String value = sent.apply(field);
+      values.put(field, value == null ? "" : value.strip());
+    }
+    Reading read = new Reading(values);
+    String reference = read.text("case");
+    Tooth tooth = read.tooth(say);
+    StockItem instrument = read.instrument(drawer);
+    Load load = read.load(loads);
+    LocalDate from = read.day("from");
+    LocalDate to = read.day("to");
+    RecordQuery query =
+        new RecordQuery(
+            reference.isEmpty() ? null : reference,
+            tooth,
+            instrument == null ? null : instrument.id(),
+            load == null ? null : load.id(),
+            from == null ? null : from.atStartOfDay(zone).toInstant(),
+            to == null ? null : to.plusDays(1).atStartOfDay(zone).toInstant(),
+            place(sent.apply("older")),
+            SIZE);
+    return new RecordSearch(
+        values, read.faults, instrument, load, read.faults.isEmpty() ? query : null);
+  }
+
+  /** A place in the list as it stands in an address: microseconds and number. */
+  static String address(RecordQuery.Place place) {
+    Instant at = place.at();
+    return at.getEpochSecond() * 1_000_000 + at.getNano() / 1000 + "." + place.number();
+  }
+
+  private static RecordQuery.@Nullable Place place(@Nullable String text) {
+    if (text == null || !text.matches("-?\\d{1,17}\\.\\d{1,9}")) {
+      return null;
+    }
+    int dot = text.indexOf('.');
+    long micros = Long.parseLong(text.substring(0, dot));
+    Instant at =
+        Instant.ofEpochSecond(
+            Math.floorDiv(micros, 1_000_000L), Math.floorMod(micros, 1_000_000L) * 1000);
+    return new RecordQuery.Place(at, Long.parseLong(text.substring(dot + 1)));
+  }
+
+  public String at(String field) {
+    return values.getOrDefault(field, "");
+  }
+
+  /** True where nothing in particular is looked for. */
+  public boolean everything() {
+    return values.values().stream().allMatch(String::isEmpty);
+  }
+
+  /** The address of the page after one that ends there. */
+  public String older(RecordQuery.Place place) {
+    StringBuilder address = new StringBuilder("/records?older=").append(address(place));
+    values.forEach(
+        (field, value) -> {
+          if (!value.isEmpty()) {
+            address
+                .append('&')
+                .append(field)
+                .append('=')
+                .append(URLEncoder.encode(value, StandardCharsets.UTF_8));
+          }
+        });
+    return address.toString();
+  }
+
+  /** Takes fields for what they mean. */
+  private static final class Reading {
+    private final Map<String, String> values;
+    private final List<String> faults = new ArrayList<>();
+
+    Reading(Map<String, String> values) {
+      this.values = values;
+    }
+
+    String text(String field) {
+      return values.getOrDefault(field, "");
+    }
+
+    @Nullable Tooth tooth(Say say) {
+      String text = text("tooth");
+      if (text.isEmpty()) {
+        return null;
+      }
+      try {
+        return ToothNotation.parse(text, say.teeth());
+      } catch (IllegalArgumentException none) {
+        faults.add("record.fault-tooth");
+        return null;
+      }
+    }
+
+    @Nullable StockItem instrument(Drawer drawer) {
+      String text = text("instrument");
+      if (text.isEmpty()) {
+        return null;
+      }
+      Optional<StockItem> found = Sent.id(text).flatMap(drawer::find);
+      if (found.isEmpty()) {
+        found = drawer.labelled(text);
+      }
+      if (found.isEmpty()) {
+        faults.add("record.fault-instrument");
+      }
+      return found.orElse(null);
+    }
+
+    @Nullable Load load(Loads loads) {
+      String text = text("load");
+      if (text.isEmpty()) {
+        return null;
+      }
+      Optional<Load> found = loads.named(text);
+      if (found.isEmpty()) {
+        faults.add("record.fault-load");
+      }
+      return found.orElse(null);
+    }
+
+    @Nullable LocalDate day(String field) {
+      String text = text(field);
+      if (text.isEmpty()) {
+        return null;
+      }
+      try {
+        LocalDate day = LocalDate.parse(text);
+        if (day.isAfter(EARLIEST) && day.isBefore(LATEST)) {
+          return day;
+        }
+      } catch (DateTimeException none) {
+        // told below
+      }
+      faults.add("record.fault-day");
+      return null;
+    }
+  }
+}

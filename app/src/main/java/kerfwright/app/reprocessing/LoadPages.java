@@ -1,0 +1,194 @@
+package kerfwright.app.reprocessing;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import kerfwright.app.form.Sent;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.drawer.Pick;
+import kerfwright.practice.reprocessing.Cycle;
+import kerfwright.practice.reprocessing.Indicator;
+import kerfwright.practice.reprocessing.Load;
+import kerfwright.practice.reprocessing.LoadDesk;
+import kerfwright.practice.reprocessing.LoadOutcome;
+import kerfwright.practice.reprocessing.LoadRefusal;
+import kerfwright.practice.reprocessing.NewLoad;
+import kerfwright.practice.reprocessing.ReprocessingSetting;
+import kerfwright.practice.setting.Person;
+import kerfwright.practice.setting.SettingValues;
+import kerfwright.practice.setting.Settings;
+
+/** One load: made, read, released, failed. */
+public final class LoadPages {
+  private final Drawer drawer;
+  private final LoadDesk desk;
+  private final Settings settings;
+  private final Templates templates;
+  private final Clock clock;
+
+  public LoadPages(
+      Drawer drawer, LoadDesk desk, Settings settings, Templates templates, Clock clock) {
+    this.drawer = drawer;
+    this.desk = desk;
+    this.settings = settings;
+    this.templates = templates;
+    this.clock = clock;
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get("/reprocessing/load/new", this::blank, Role.LOCAL);
+    config.routes.post("/reprocessing/load/new", this::start, Role.LOCAL);
+    config.routes.get(
+        "/reprocessing/load/{id}", call -> show(call, known(call), List.of()), Role.LOCAL);
+    config.routes.post("/reprocessing/load/{id}/read", this::read, Role.LOCAL);
+    config.routes.post("/reprocessing/load/{id}/release", this::release, Role.LOCAL);
+    config.routes.get(
+        "/reprocessing/load/{id}/fail", call -> ask(call, known(call), List.of()), Role.LOCAL);
+    config.routes.post("/reprocessing/load/{id}/fail", this::fail, Role.LOCAL);
+  }
+
+  private Load known(Context call) {
+    return Sent.id(call.pathParam("id"))
+        .flatMap(desk.loads()::find)
+        .orElseThrow(NotFoundResponse::new);
+  }
+
+  private void blank(Context call) {
+    form(call, List.of());
+  }
+
+  private void form(Context call, List<LoadRefusal> refusals) {
+    SettingValues set = settings.read();
+    ReprocessingSetting own = ReprocessingSetting.of(set);
+    boolean again = call.formParam("sent") != null;
+    Waiting waiting = Waiting.of(drawer, desk.loads(), own, clock.instant());
+    Set<UUID> ticked = new HashSet<>();
+    Map<UUID, String> sets = new HashMap<>();
+    if (again) {
+      Sent.picks(call).forEach(pick -> ticked.add(pick.item()));
+    }
+    for (Waiting.InCleaning one : waiting.cleaning()) {
+      UUID id = one.item().id();
+      if (!again && one.over()) {
+        ticked.add(id);
+      }
+      sets.put(id, again ? Sent.text(call, "set-" + id) : "");
+    }
+    Map<String, Object> values = new HashMap<>();
+    values.put("waiting", waiting);
+    values.put("own", own);
+    values.put("people", Person.all(set));
+    values.put("by", again ? Sent.text(call, "by") : Sent.lastBy(call));
+    values.put("steriliser", again ? Sent.text(call, "steriliser") : "");
+    values.put("cycle", again ? Sent.text(call, "cycle") : Cycle.B134.id());
+    values.put("ticked", ticked);
+    values.put("sets", sets);
+    values.put("refusals", refusals);
+    templates.html(call, "reprocessing/new.jte", values);
+  }
+
+  private void start(Context call) {
+    Map<String, List<Pick>> bySet = new LinkedHashMap<>();
+    for (Pick pick : Sent.picks(call)) {
+      String set = Sent.text(call, "set-" + pick.item());
+      String name = set.substring(0, Math.min(40, set.length()));
+      // without a name each is a pouch of its own
+      String key = name.isEmpty() ? pick.item().toString() : "=" + name;
+      bySet.computeIfAbsent(key, any -> new ArrayList<>()).add(pick);
+    }
+    List<NewLoad.Packed> pouches = new ArrayList<>();
+    bySet.forEach(
+        (key, picks) ->
+            pouches.add(new NewLoad.Packed(key.startsWith("=") ? key.substring(1) : "", picks)));
+    Cycle cycle = Cycle.byId(Sent.text(call, "cycle")).orElse(Cycle.B134);
+    LoadOutcome outcome =
+        desk.start(new NewLoad(Sent.text(call, "steriliser"), cycle, Sent.by(call), pouches));
+    Load load = outcome.load();
+    if (load != null) {
+      call.redirect("/reprocessing/load/" + load.id(), HttpStatus.SEE_OTHER);
+      return;
+    }
+    call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+    form(call, outcome.refusals());
+  }
+
+  private void show(Context call, Load load, List<LoadRefusal> refusals) {
+    SettingValues set = settings.read();
+    ReprocessingSetting own = ReprocessingSetting.of(set);
+    Instant now = clock.instant();
+    Map<String, Object> values = new HashMap<>();
+    values.put("load", load);
+    values.put("now", now);
+    values.put("people", Person.all(set));
+    values.put("releasers", own.releasers(set));
+    values.put("by", Sent.lastBy(call));
+    values.put("refusals", refusals);
+    values.put("recall", desk.recall(load));
+    templates.html(call, "reprocessing/load.jte", values);
+  }
+
+  private void answer(Context call, LoadOutcome outcome) {
+    Load load = outcome.load();
+    if (load != null) {
+      call.redirect("/reprocessing/load/" + load.id(), HttpStatus.SEE_OTHER);
+      return;
+    }
+    call.status(HttpStatus.CONFLICT);
+    show(call, known(call), outcome.refusals());
+  }
+
+  private void read(Context call) {
+    Load load = known(call);
+    Map<Indicator, Indicator.Result> before = load.readings();
+    Map<Indicator, Indicator.Result> read = new EnumMap<>(Indicator.class);
+    for (Indicator indicator : Indicator.values()) {
+      Indicator.Result.byId(Sent.text(call, indicator.id()).toLowerCase(Locale.ROOT))
+          .filter(result -> result != before.get(indicator))
+          .ifPresent(result -> read.put(indicator, result));
+    }
+    answer(call, desk.read(load.id(), Sent.version(call), read, Sent.by(call)));
+  }
+
+  private void release(Context call) {
+    answer(call, desk.release(known(call).id(), Sent.version(call), Sent.by(call)));
+  }
+
+  private void ask(Context call, Load load, List<LoadRefusal> refusals) {
+    Map<String, Object> values = new HashMap<>();
+    values.put("load", load);
+    values.put("recall", desk.recall(load));
+    values.put("people", Person.all(settings.read()));
+    values.put("by", Sent.lastBy(call));
+    values.put("reason", Sent.text(call, "reason"));
+    values.put("refusals", refusals);
+    templates.html(call, "reprocessing/fail.jte", values);
+  }
+
+  private void fail(Context call) {
+    Load load = known(call);
+    String reason = Sent.text(call, "reason");
+    LoadOutcome outcome =
+        desk.fail(load.id(), Sent.by(call), reason.substring(0, Math.min(200, reason.length())));
+    if (outcome.load() == null) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      ask(call, load, outcome.refusals());
+      return;
+    }
+    call.redirect("/reprocessing/load/" + load.id(), HttpStatus.SEE_OTHER);
+  }
+}

@@ -1,0 +1,97 @@
+package kerfwright.app.reprocessing;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kerfwright.app.form.Sent;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.practice.reprocessing.ProcessingStep;
+import kerfwright.practice.reprocessing.ReprocessingSetting;
+import kerfwright.practice.setting.SettingValues;
+import kerfwright.practice.setting.Settings;
+import kerfwright.practice.setting.StaffRole;
+
+/** The practice's own times, sterilisers, shelf life, and who may release. */
+public final class ProcessingSettingPages {
+  private final Settings settings;
+  private final Templates templates;
+
+  public ProcessingSettingPages(Settings settings, Templates templates) {
+    this.settings = settings;
+    this.templates = templates;
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get("/reprocessing/settings", call -> show(call, ""), Role.LOCAL);
+    config.routes.post("/reprocessing/settings", this::write, Role.LOCAL);
+  }
+
+  private void show(Context call, String fault) {
+    SettingValues set = settings.read();
+    ReprocessingSetting own = ReprocessingSetting.of(set);
+    Function<String, String> shown =
+        name -> fault.isEmpty() ? set.text(name, "") : Sent.text(call, name);
+    templates.html(
+        call,
+        "reprocessing/settings.jte",
+        Map.of(
+            "set", set,
+            "own", own,
+            "shown", shown,
+            "fault", fault,
+            "done", call.queryParam("done") != null));
+  }
+
+  private void write(Context call) {
+    Map<String, String> changed = new LinkedHashMap<>();
+    String fault = "";
+    for (ProcessingStep step : ProcessingStep.values()) {
+      String minutes = Sent.text(call, step.setting());
+      if (!minutes.matches("\\d{0,3}")) {
+        fault = "reprocessing.fault-minutes";
+      }
+      changed.put(step.setting(), minutes);
+    }
+    List<String> names =
+        Stream.of(
+                Sent.text(call, ReprocessingSetting.STERILISERS)
+                    .toUpperCase(Locale.ROOT)
+                    .split("[\\s,;]+"))
+            .filter(one -> !one.isEmpty())
+            .distinct()
+            .toList();
+    if (!names.stream().allMatch(ReprocessingSetting::isSteriliser)) {
+      fault = "reprocessing.fault-sterilisers";
+    }
+    changed.put(ReprocessingSetting.STERILISERS, String.join(" ", names));
+    String roles =
+        call.formParams(ReprocessingSetting.RELEASE).stream()
+            .filter(one -> StaffRole.byId(one).isPresent())
+            .collect(Collectors.joining(" "));
+    if (roles.isEmpty()) {
+      fault = "reprocessing.fault-roles";
+    }
+    changed.put(ReprocessingSetting.RELEASE, roles);
+    String shelf = Sent.text(call, ReprocessingSetting.SHELF);
+    if (!shelf.matches("|event|[1-9]\\d{0,3}")) {
+      fault = "reprocessing.fault-shelf";
+    }
+    changed.put(ReprocessingSetting.SHELF, shelf);
+    changed.put(
+        ReprocessingSetting.WRAPPED_IN_S, Sent.text(call, ReprocessingSetting.WRAPPED_IN_S));
+    if (fault.isEmpty() && settings.write(Sent.version(call), changed)) {
+      call.redirect("/reprocessing/settings?done=1", HttpStatus.SEE_OTHER);
+      return;
+    }
+    call.status(fault.isEmpty() ? HttpStatus.CONFLICT : HttpStatus.UNPROCESSABLE_CONTENT);
+    show(call, fault.isEmpty() ? "setting.changed-elsewhere" : fault);
+  }
+}

@@ -1,0 +1,83 @@
+package kerfwright.app.reprocessing;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import kerfwright.app.form.Sent;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.drawer.Obstacle;
+import kerfwright.practice.drawer.Outcome;
+import kerfwright.practice.drawer.Pick;
+import kerfwright.practice.reprocessing.LoadDesk;
+import kerfwright.practice.reprocessing.ReprocessingSetting;
+import kerfwright.practice.setting.SettingValues;
+import kerfwright.practice.setting.Settings;
+
+/** What waits for cleaning, what can be loaded, what runs. */
+public final class ReprocessingPages {
+  private static final int RECENT = 12;
+
+  private final DrawerDesk drawer;
+  private final LoadDesk loads;
+  private final Settings settings;
+  private final Templates templates;
+  private final Clock clock;
+
+  public ReprocessingPages(
+      DrawerDesk drawer, LoadDesk loads, Settings settings, Templates templates, Clock clock) {
+    this.drawer = drawer;
+    this.loads = loads;
+    this.settings = settings;
+    this.templates = templates;
+    this.clock = clock;
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get("/reprocessing", call -> show(call, List.of()), Role.LOCAL);
+    config.routes.post(
+        "/reprocessing/clean", call -> move(call, InstrumentState.CLEANING), Role.LOCAL);
+    config.routes.post(
+        "/reprocessing/discard", call -> move(call, InstrumentState.WITHDRAWN), Role.LOCAL);
+  }
+
+  private void show(Context call, List<Obstacle> obstacles) {
+    SettingValues set = settings.read();
+    ReprocessingSetting own = ReprocessingSetting.of(set);
+    Instant now = clock.instant();
+    Map<String, Object> values = new HashMap<>();
+    values.put("waiting", Waiting.of(drawer.drawer(), loads.loads(), own, now));
+    values.put("running", loads.loads().running());
+    values.put(
+        "recent",
+        loads.loads().newest(RECENT).stream()
+            .filter(one -> one.state() != kerfwright.practice.reprocessing.Load.State.RUNNING)
+            .toList());
+    values.put("own", own);
+    values.put("now", now);
+    values.put("obstacles", obstacles);
+    templates.html(call, "reprocessing/overview.jte", values);
+  }
+
+  private void move(Context call, InstrumentState to) {
+    List<Pick> picks = Sent.picks(call);
+    if (picks.isEmpty()) {
+      call.redirect("/reprocessing", HttpStatus.SEE_OTHER);
+      return;
+    }
+    Outcome outcome = drawer.move(picks, to, "");
+    if (outcome.done()) {
+      call.redirect("/reprocessing", HttpStatus.SEE_OTHER);
+      return;
+    }
+    call.status(HttpStatus.CONFLICT);
+    show(call, outcome.obstacles());
+  }
+}

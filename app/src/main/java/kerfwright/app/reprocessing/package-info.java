@@ -1,0 +1,5 @@
+/** Pages of reprocessing: what waits, what runs, what was released or failed. */
+@NullMarked
+package kerfwright.app.reprocessing;
+
+import org.jspecify.annotations.NullMarked;
