@@ -19,6 +19,7 @@ import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
 import kerfwright.quantity.FlowRate;
 import kerfwright.quantity.Length;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
 
@@ -63,7 +64,8 @@ public final class CaseReader {
     }
     if (keep != null && layers != null && !holds(layers, keep)) {
       fields.fault(
-          "keep", "names " + keep.materialId() + ", which is not among the layers of this case");
+          "keep",
+          Message.of("fault.keep-not-there", Message.of("label.material-" + keep.materialId())));
     }
     faults.throwIfAny();
     if (reference == null
@@ -95,18 +97,17 @@ public final class CaseReader {
   }
 
   private static @Nullable String reference(Fields fields) {
-    String expected = "the practice's own reference such as K-0412 (never a name)";
+    Message expected = Message.of("fault.case-reference");
     String text = fields.text("case", expected);
     if (text == null || text.matches("[\\p{L}\\p{N}._/#-]{1,40}")) {
       return text;
     }
     fields.fault(
         "case",
-        "must be "
-            + expected
-            + ": up to 40 letters, digits and . _ / # - without spaces, found '"
-            + text.substring(0, Math.min(40, text.length()))
-            + "'");
+        Message.of(
+            "fault.case-reference-wrong",
+            expected,
+            text.substring(0, Math.min(40, text.length()))));
     return null;
   }
 
@@ -134,7 +135,7 @@ public final class CaseReader {
   }
 
   private static @Nullable Length goal(Fields fields) {
-    Fields goal = fields.fields("goal", "a field finish_ra_um", false);
+    Fields goal = fields.fields("goal", Message.of("fault.goal"), false);
     if (goal == null) {
       return null;
     }
@@ -145,14 +146,15 @@ public final class CaseReader {
 
   private List<Handpiece> handpieces(Fields fields, Faults faults) {
     List<String> ids = catalogue.handpieces().stream().map(Handpiece::id).toList();
-    Node node = fields.required("handpieces", "a list of handpieces: " + String.join(", ", ids));
+    Node node =
+        fields.required("handpieces", Message.of("fault.handpieces", String.join(", ", ids)));
     List<Node> items = node == null ? null : fields.items("handpieces", node);
     List<Handpiece> found = new ArrayList<>();
     if (items == null) {
       return found;
     }
     if (items.isEmpty()) {
-      fields.fault("handpieces", "must name at least one of " + String.join(", ", ids));
+      fields.fault("handpieces", Message.of("fault.handpieces-none", String.join(", ", ids)));
     }
     for (int i = 0; i < items.size(); i++) {
       String path = "handpieces[" + i + "]";

@@ -1,8 +1,8 @@
 package kerfwright.app.casefile;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import kerfwright.app.input.Bounds;
 import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
@@ -13,6 +13,7 @@ import kerfwright.catalogue.stack.UsualStack;
 import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.Layer;
 import kerfwright.quantity.Length;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.Range;
 import org.jspecify.annotations.Nullable;
 
@@ -38,7 +39,7 @@ final class LayerFields {
       return null;
     }
     if (items.isEmpty() || items.size() > MOST_LAYERS) {
-      fields.fault("layers", "must hold 1 to 20 layers, outermost first, found " + items.size());
+      fields.fault("layers", Message.of("fault.layer-count", items.size()));
       return null;
     }
     List<Layer> stack = new ArrayList<>();
@@ -51,8 +52,7 @@ final class LayerFields {
         }
       } else {
         Node found = items.get(i);
-        faults.add(
-            found.line(), path, "must hold material and thickness_mm, found " + found.describe());
+        faults.add(found.line(), path, Message.of("fault.layer-fields", found.found()));
       }
     }
     return stack.size() == items.size() ? stack : null;
@@ -61,24 +61,12 @@ final class LayerFields {
   /** The usual layers; a fault where there are none or one of them has no usual thickness. */
   @Nullable List<Layer> usual(Fields fields, @Nullable UsualStack usual) {
     if (usual == null) {
-      fields.fault(
-          "layers",
-          "is missing, and no usual stack is known for this restoration and procedure; expected"
-              + " layers, outermost first, each with material and thickness_mm");
+      fields.fault("layers", Message.of("fault.missing-usual-stack"));
       return null;
     }
     if (!usual.complete()) {
-      String lacking =
-          usual.missing().stream()
-              .map(layer -> layer.materialId() + " (" + layer.note() + ")")
-              .collect(Collectors.joining("; "));
-      fields.fault(
-          "layers",
-          "is missing, and the usual stack of "
-              + usual.label()
-              + " lacks a thickness of "
-              + lacking
-              + "; expected layers, outermost first, each with material and thickness_mm");
+      List<Message> lacking = usual.missing().stream().map(LayerFields::lacking).toList();
+      fields.fault("layers", Message.of("fault.missing-usual-thickness", usual.name(), lacking));
       return null;
     }
     List<Layer> stack = new ArrayList<>();
@@ -93,9 +81,16 @@ final class LayerFields {
     return stack;
   }
 
+  private static Message lacking(UsualLayer layer) {
+    return Message.of(
+        "fault.lacking",
+        Message.of("label.material-" + layer.materialId()),
+        Message.ofProse("stack.", layer.note()));
+  }
+
   private @Nullable Layer layer(Fields fields, Faults faults) {
     Material material = material(fields);
-    Node node = fields.required("thickness_mm", "a number, or {low, typical, high}");
+    Node node = fields.required("thickness_mm", Message.of("fault.thickness"));
     Range<Length> thickness = node == null ? null : thickness(fields, node, faults);
     fields.rejectUnknown();
     return material == null || thickness == null ? null : new Layer(material, thickness);
@@ -124,7 +119,11 @@ final class LayerFields {
       faults.add(
           node.line(),
           path,
-          "must rise from low to typical to high, found " + low + ", " + typical + ", " + high);
+          Message.of(
+              "fault.rise",
+              BigDecimal.valueOf(low),
+              BigDecimal.valueOf(typical),
+              BigDecimal.valueOf(high)));
       return null;
     }
     return new Range<>(
@@ -133,12 +132,12 @@ final class LayerFields {
 
   /** What must remain; null where nothing is asked or the field holds a fault. */
   @Nullable Keep keep(Fields fields) {
-    Fields keep = fields.fields("keep", "material and at_least_mm", false);
+    Fields keep = fields.fields("keep", Message.of("fault.keep"), false);
     if (keep == null) {
       return null;
     }
     Material material = material(keep);
-    Node node = keep.required("at_least_mm", "a number of mm, or all");
+    Node node = keep.required("at_least_mm", Message.of("fault.at-least"));
     boolean all = node instanceof Node.Scalar scalar && scalar.text().strip().equals("all");
     Double least = null;
     if (node != null && !all) {

@@ -4,6 +4,7 @@ import java.util.Collection;
 import kerfwright.app.input.Faults;
 import kerfwright.app.input.Node;
 import kerfwright.catalogue.NearestName;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** Reads an item of a list as one of a closed set of names. */
@@ -13,9 +14,9 @@ final class Names {
   static @Nullable String oneOf(
       String path, Node node, String what, Collection<String> names, Faults faults) {
     String all = String.join(", ", names);
+    Message word = Message.of("fault.what-" + what);
     if (!(node instanceof Node.Scalar scalar)) {
-      faults.add(
-          node.line(), path, "must be a " + what + ": " + all + "; found " + node.describe());
+      faults.add(node.line(), path, Message.of("fault.must-be-name", word, all, node.found()));
       return null;
     }
     String text = scalar.text().strip();
@@ -25,7 +26,7 @@ final class Names {
     faults.add(
         node.line(),
         path,
-        "there is no " + what + " '" + text + "'; expected one of " + all,
+        Message.of("fault.unknown", word, text, all),
         NearestName.nearest(text, names).orElse(null));
     return null;
   }

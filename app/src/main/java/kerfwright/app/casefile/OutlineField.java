@@ -1,11 +1,13 @@
 package kerfwright.app.casefile;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import kerfwright.app.input.Bounds;
 import kerfwright.app.input.Fields;
 import kerfwright.planner.casework.Outline;
 import kerfwright.quantity.Length;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** The field {@code outline}; a circle may give its diameter alone. */
@@ -15,7 +17,7 @@ final class OutlineField {
   private OutlineField() {}
 
   static @Nullable Outline read(Fields fields) {
-    Fields outline = fields.fields("outline", "shape, length_mm and width_mm", true);
+    Fields outline = fields.fields("outline", Message.of("fault.outline"), true);
     if (outline == null) {
       return null;
     }
@@ -30,12 +32,13 @@ final class OutlineField {
       return null;
     }
     if (circle && !length.equals(width)) {
-      outline.fault("width_mm", "must equal length_mm in a circle, or give diameter_mm alone");
+      outline.fault("width_mm", Message.of("fault.circle"));
       return null;
     }
     if (width > length) {
       outline.fault(
-          "width_mm", "must be the shorter side, found " + width + " beside a length of " + length);
+          "width_mm",
+          Message.of("fault.shorter", BigDecimal.valueOf(width), BigDecimal.valueOf(length)));
       return null;
     }
     for (Outline.Shape shape : Outline.Shape.values()) {

@@ -5,13 +5,13 @@ import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
 import kerfwright.app.input.Node;
 import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** The field {@code tooth}: an FDI number, or one of fdi, universal and palmer below it. */
 final class ToothField {
   private static final List<String> NOTATIONS = List.of("fdi", "universal", "palmer");
-  private static final String EXPECTED =
-      "a tooth such as {fdi: 16}, {universal: 3} or {palmer: UR6}";
+  private static final Message EXPECTED = Message.of("fault.tooth");
 
   private final CaseCatalogue catalogue;
 
@@ -28,7 +28,7 @@ final class ToothField {
       return resolve("fdi", scalar.text().strip(), "tooth", node.line(), faults);
     }
     if (!(node instanceof Node.Mapping mapping)) {
-      faults.add(node.line(), "tooth", "must be " + EXPECTED + ", found " + node.describe());
+      faults.add(node.line(), "tooth", Message.of("fault.must-be", EXPECTED, node.found()));
       return null;
     }
     Fields below = new Fields(mapping, "tooth", faults);
@@ -37,7 +37,7 @@ final class ToothField {
     for (String notation : NOTATIONS) {
       if (below.optional(notation) != null) {
         given++;
-        String text = below.text(notation, "a tooth number");
+        String text = below.text(notation, Message.of("fault.tooth-number"));
         if (text != null) {
           found = resolve(notation, text, "tooth." + notation, below.line(notation), faults);
         }
@@ -45,8 +45,7 @@ final class ToothField {
     }
     below.rejectUnknown();
     if (given != 1) {
-      faults.add(
-          node.line(), "tooth", "must be " + EXPECTED + ", found " + given + " of these fields");
+      faults.add(node.line(), "tooth", Message.of("fault.tooth-count", EXPECTED, given));
     }
     return found;
   }
@@ -56,21 +55,9 @@ final class ToothField {
     var tooth = catalogue.tooth(notation, text);
     if (tooth.isEmpty()) {
       faults.add(
-          line,
-          path,
-          "there is no tooth '" + text + "' in this notation; expected " + rule(notation));
+          line, path, Message.of("fault.no-tooth", text, Message.of("fault.tooth-" + notation)));
       return null;
     }
     return tooth.get();
-  }
-
-  private static String rule(String notation) {
-    return switch (notation) {
-      case "universal" -> "1 to 32, or A to T";
-      case "palmer" -> "UR, UL, LR or LL with 1 to 8, or A to E";
-      default ->
-          "FDI 11 to 18, 21 to 28, 31 to 38, 41 to 48, or 51 to 55, 61 to 65, 71 to 75, 81"
-              + " to 85";
-    };
   }
 }

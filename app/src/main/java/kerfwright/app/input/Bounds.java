@@ -1,6 +1,9 @@
 package kerfwright.app.input;
 
 import java.math.BigDecimal;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
+import kerfwright.quantity.Message;
 
 /**
  * What a number may be: guards against slips of the pen such as a thickness in micrometres, not a
@@ -24,12 +27,29 @@ public record Bounds(double low, boolean lowAllowed, double high, String unit) {
     return (lowAllowed ? value >= low : value > low) && value <= high;
   }
 
-  public String expected() {
-    String first = lowAllowed ? "a number from " : "a number above ";
-    return first + plain(low) + " to " + plain(high) + (unit.isEmpty() ? "" : " " + unit);
+  /** What was expected, to be named among what is wrong. */
+  public Message allowed() {
+    if (unit.isEmpty()) {
+      return Message.of(
+          lowAllowed ? "fault.number-from" : "fault.number-above", plain(low), plain(high));
+    }
+    return Message.of(
+        lowAllowed ? "fault.number-from-unit" : "fault.number-above-unit",
+        plain(low),
+        plain(high),
+        unitWord());
   }
 
-  private static String plain(double value) {
-    return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
+  /** The same in English. */
+  public String expected() {
+    return Say.in(Language.ENGLISH).of(allowed());
+  }
+
+  private Object unitWord() {
+    return unit.equals("micrometres") ? Message.of("fault.unit-micrometres") : unit;
+  }
+
+  private static BigDecimal plain(double value) {
+    return new BigDecimal(Double.toString(value)).stripTrailingZeros();
   }
 }

@@ -3,6 +3,7 @@ package kerfwright.app.input;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** Collects the faults of one file while it is read to its end. */
@@ -16,6 +17,14 @@ public final class Faults {
 
   public void add(int line, String field, String problem) {
     add(line, field, problem, null);
+  }
+
+  public void add(int line, String field, Message message) {
+    add(line, field, message, null);
+  }
+
+  public void add(int line, String field, Message message, @Nullable String nearest) {
+    found.add(new Fault(origin, line, field, message, nearest));
   }
 
   public void add(int line, String field, String problem, @Nullable String nearest) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import kerfwright.catalogue.NearestName;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,6 +40,10 @@ public final class Fields {
     faults.add(line(name), path(name), problem);
   }
 
+  public void fault(String name, Message message) {
+    faults.add(line(name), path(name), message);
+  }
+
   public void fault(String name, String problem, @Nullable String nearest) {
     faults.add(line(name), path(name), problem, nearest);
   }
@@ -55,45 +60,62 @@ public final class Fields {
   }
 
   public @Nullable Node required(String name, String expected) {
+    return required(name, Message.of("fault.plain", expected));
+  }
+
+  public @Nullable Node required(String name, Message expected) {
+    return requiredOr(name, Message.of("fault.missing", expected));
+  }
+
+  private @Nullable Node requiredOr(String name, Message missing) {
     Node node = optional(name);
     if (node == null) {
-      faults.add(line(name), path(name), "is missing; expected " + expected);
+      faults.add(line(name), path(name), missing);
     }
     return node;
   }
 
   public @Nullable String text(String name, String expected) {
-    Node node = required(name, expected);
-    return node == null ? null : text(name, node, expected);
+    return text(name, Message.of("fault.plain", expected));
   }
 
-  private @Nullable String text(String name, Node node, String expected) {
-    if (node instanceof Node.Scalar scalar) {
-      return scalar.text().strip();
+  public @Nullable String text(String name, Message expected) {
+    Node node = required(name, expected);
+    if (node == null || node instanceof Node.Scalar) {
+      return node instanceof Node.Scalar scalar ? scalar.text().strip() : null;
     }
-    faults.add(node.line(), path(name), "must be " + expected + ", found " + node.describe());
+    faults.add(node.line(), path(name), Message.of("fault.must-be", expected, node.found()));
     return null;
   }
 
   /** One of a closed set of names; null where missing or unknown. */
   public @Nullable String oneOf(
       String name, String what, Collection<String> names, boolean required) {
-    String expected = "a " + what + ": " + list(names);
-    Node node = required ? required(name, expected) : optional(name);
-    String text = node == null ? null : text(name, node, expected);
-    if (text == null || names.contains(text)) {
+    Message word = Message.of("fault.what-" + what.replace(' ', '-'));
+    Node node =
+        required
+            ? requiredOr(name, Message.of("fault.missing-one-of", word, list(names)))
+            : optional(name);
+    if (node == null) {
+      return null;
+    }
+    if (!(node instanceof Node.Scalar scalar)) {
+      faults.add(
+          node.line(),
+          path(name),
+          Message.of("fault.must-be-one-of", word, list(names), node.found()));
+      return null;
+    }
+    String text = scalar.text().strip();
+    if (names.contains(text)) {
       return text;
     }
-    unknown(line(name), path(name), what, text, names);
-    return null;
-  }
-
-  void unknown(int line, String field, String what, String text, Collection<String> names) {
     faults.add(
-        line,
-        field,
-        "there is no " + what + " '" + text + "'; expected one of " + list(names),
+        line(name),
+        path(name),
+        Message.of("fault.unknown", word, text, list(names)),
         NearestName.nearest(text, names).orElse(null));
+    return null;
   }
 
   /** Items of a list, or null where the field is missing or not a list. */
@@ -101,26 +123,25 @@ public final class Fields {
     if (node instanceof Node.Listing listing) {
       return listing.items();
     }
-    faults.add(node.line(), path(name), "must be a list, found " + node.describe());
+    faults.add(node.line(), path(name), Message.of("fault.list", node.found()));
     return null;
   }
 
   /** A number within bounds; null where missing or wrong. */
   public @Nullable Double number(String name, Bounds bounds, boolean required) {
-    Node node = required ? required(name, bounds.expected()) : optional(name);
+    Node node = required ? required(name, bounds.allowed()) : optional(name);
     return node == null ? null : number(path(name), node, bounds, faults);
   }
 
   /** Reads a node as a number within bounds. */
   public static @Nullable Double number(String path, Node node, Bounds bounds, Faults faults) {
     if (!(node instanceof Node.Scalar scalar)) {
-      faults.add(node.line(), path, "must be " + bounds.expected() + ", found " + node.describe());
+      faults.add(node.line(), path, Message.of("fault.must-be", bounds.allowed(), node.found()));
       return null;
     }
     Double value = parse(scalar.text());
     if (value == null || !bounds.allow(value)) {
-      faults.add(
-          node.line(), path, "must be " + bounds.expected() + ", found " + scalar.describe());
+      faults.add(node.line(), path, Message.of("fault.must-be", bounds.allowed(), scalar.found()));
       return null;
     }
     return value;
@@ -135,8 +156,12 @@ public final class Fields {
     return Double.isFinite(value) ? value : null;
   }
 
-  /** The fields below a field, or null where it is missing or holds something else. */
   public @Nullable Fields fields(String name, String expected, boolean required) {
+    return fields(name, Message.of("fault.plain", expected), required);
+  }
+
+  /** The fields below a field, or null where it is missing or holds something else. */
+  public @Nullable Fields fields(String name, Message expected, boolean required) {
     Node node = required ? required(name, expected) : optional(name);
     if (node == null) {
       return null;
@@ -144,7 +169,7 @@ public final class Fields {
     if (node instanceof Node.Mapping below) {
       return new Fields(below, path(name), faults);
     }
-    faults.add(node.line(), path(name), "must be " + expected + ", found " + node.describe());
+    faults.add(node.line(), path(name), Message.of("fault.must-be", expected, node.found()));
     return null;
   }
 
@@ -155,7 +180,7 @@ public final class Fields {
         faults.add(
             entry.getValue().line(),
             path(entry.getKey()),
-            "there is no such field here; expected " + list(known),
+            Message.of("fault.no-field", list(known)),
             NearestName.nearest(entry.getKey(), known).orElse(null));
       }
     }

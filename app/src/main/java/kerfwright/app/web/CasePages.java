@@ -15,6 +15,7 @@ import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.practice.setting.CaseSetting;
 import kerfwright.practice.setting.Settings;
+import kerfwright.quantity.Message;
 
 /** The form of a new case; it works by plain links and buttons, script only makes it quicker. */
 final class CasePages {
@@ -48,7 +49,13 @@ final class CasePages {
     templates.html(
         call,
         "case.jte",
-        Map.of("form", form, "choices", choices, "faults", FormFaults.of(form, faults)));
+        Map.of(
+            "form",
+            form,
+            "choices",
+            choices,
+            "faults",
+            FormFaults.of(templates.say(call), form, faults)));
   }
 
   private CaseForm changed(CaseForm form, List<Fault> faults) {
@@ -86,8 +93,7 @@ final class CasePages {
       }
     }
     if (tooth == null || procedure == null) {
-      faults.add(
-          new Fault("case", 0, "layers", "tooth and procedure are needed to know them", null));
+      faults.add(new Fault("case", 0, "layers", Message.of("fault.tooth-and-procedure"), null));
       return form;
     }
     String restoration = form.value("restoration");
@@ -100,14 +106,16 @@ final class CasePages {
             .usualStack(tooth, procedure, restoration.isEmpty() ? null : restoration)
             .orElse(null);
     if (usual == null) {
-      String none =
-          "no usual stack is known for this restoration and procedure; add the layers below";
+      Message none = Message.of("fault.no-usual-stack");
       faults.add(new Fault("case", 0, "layers", none, null));
       return form;
     }
     for (int i = 0; i < usual.layers().size(); i++) {
       if (usual.layers().get(i).missing()) {
-        String note = "no usual thickness: " + usual.layers().get(i).note();
+        Message note =
+            Message.of(
+                "fault.no-usual-thickness",
+                Message.ofProse("stack.", usual.layers().get(i).note()));
         faults.add(new Fault("case", 0, "layers[" + i + "]", note, null));
       }
     }

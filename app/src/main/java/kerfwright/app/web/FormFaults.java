@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import kerfwright.app.input.Fault;
+import kerfwright.app.words.Say;
 
 /** The faults of a form, each at the place beside its field. */
 public final class FormFaults {
@@ -13,24 +14,37 @@ public final class FormFaults {
 
   private FormFaults() {}
 
-  static FormFaults of(CaseForm form, List<Fault> faults) {
+  static FormFaults nothing() {
+    return new FormFaults();
+  }
+
+  static FormFaults of(Say say, CaseForm form, List<Fault> faults) {
     FormFaults all = new FormFaults();
     for (Fault fault : faults) {
       all.byPlace
           .computeIfAbsent(form.place(fault), place -> new ArrayList<>())
-          .add(tail(fault) + fault.sentence());
+          .add(part(say, fault) + sentence(say, fault));
     }
     return all;
   }
 
+  /** What a form offers itself need not be listed beside it. */
+  private static String sentence(Say say, Fault fault) {
+    boolean number = fault.message().keys().anyMatch(key -> key.startsWith("fault.number"));
+    boolean usual = fault.message().key().startsWith("fault.missing-usual");
+    return fault.missing() && !number && !usual ? say.at("fault.fill-in") : fault.sentence(say);
+  }
+
   /** The name of the part of a field a sentence is about; empty where it is the whole field. */
-  private static String tail(Fault fault) {
+  private static String part(Say say, Fault fault) {
     String field = fault.field();
     int dot = field.indexOf('.');
     if (dot < 0 || field.startsWith("tooth")) {
       return "";
     }
-    return field.substring(dot + 1).replace("_mm", "").replace('_', ' ').replace(".", ", ") + " ";
+    String part = field.substring(dot + 1).replace("_mm", "").replace('_', '-').replace('.', '-');
+    String key = "fault.part-" + part;
+    return (say.has(key) ? say.at(key) : part) + " ";
   }
 
   public boolean none() {

@@ -15,8 +15,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record PlanPreview(@Nullable CutPlan plan, List<String> wanted, FormFaults faults) {
   static PlanPreview of(CutPlan plan) {
-    return new PlanPreview(
-        plan, List.of(), FormFaults.of(CaseForm.of(java.util.Map.of()), List.of()));
+    return new PlanPreview(plan, List.of(), FormFaults.nothing());
   }
 
   static PlanPreview of(Say say, CaseForm form, List<Fault> faults) {
@@ -29,7 +28,7 @@ public record PlanPreview(@Nullable CutPlan plan, List<String> wanted, FormFault
     // nobody is scolded for what is not filled in yet, unless the plan was asked for
     boolean asked = form.chosen("asked", "1");
     List<Fault> wrong = faults.stream().filter(fault -> asked || !fault.missing()).toList();
-    return new PlanPreview(null, wanted, FormFaults.of(form, wrong));
+    return new PlanPreview(null, wanted, FormFaults.of(say, form, wrong));
   }
 
   private static String words(Say say, String field) {

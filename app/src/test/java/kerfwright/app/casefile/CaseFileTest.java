@@ -126,7 +126,7 @@ class CaseFileTest {
     String text = GOOD.replaceAll("(?s)layers:.*keep", "restoration: carious\nkeep");
     String faults = faults(text.replace("access-cavity", "cavity-preparation"));
     assertTrue(faults.contains("lacks a thickness of"), faults);
-    assertTrue(faults.contains("carious-dentine"), faults);
+    assertTrue(faults.contains("carious dentine"), faults);
   }
 
   @Test

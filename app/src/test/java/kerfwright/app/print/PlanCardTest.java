@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import kerfwright.app.EnglishWords;
 import kerfwright.app.plan.APlan;
 import kerfwright.app.plan.ScaleDrawings;
 import kerfwright.app.words.Language;
@@ -40,7 +42,7 @@ class PlanCardTest {
             "B1",
             "against rotation",
             "50 mL/min",
-            "When dentine shows, change.",
+            "When dentine shows at about 1.2 mm, change to B1.",
             "Always mind",
             "Planning aid only.",
             "page 1 of"
@@ -48,6 +50,28 @@ class PlanCardTest {
         assertTrue(text.contains(needed), needed + " in " + text);
       }
       assertFalse(text.contains("#"), "a sign without a glyph is shown as #");
+    }
+  }
+
+  @Test
+  void theGermanCardIsGermanThroughout() throws IOException {
+    Say german = Say.in(Language.GERMAN);
+    byte[] card = PlanCard.pdf(german, APlan.throughACrown(), new ScaleDrawings());
+    Files.write(Path.of("target/card-de.pdf"), card);
+    try (PDDocument document = Loader.loadPDF(card)) {
+      String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+      for (String needed :
+          new String[] {
+            "Zahn 16: Zugangskavit\u00e4t",
+            "2,2 min (1 bis 4) insgesamt",
+            "gegen die Drehrichtung",
+            "Sobald bei etwa 1,2 mm Dentin erscheint, zu B1 wechseln.",
+            "Immer beachten",
+            "Seite 1 von"
+          }) {
+        assertTrue(text.contains(needed), needed + " in " + text);
+      }
+      assertEquals(List.of(), EnglishWords.in(text));
     }
   }
 

@@ -42,6 +42,15 @@ public record UsualStack(
     return layers.stream().flatMap(l -> l.sources().stream()).distinct().sorted().toList();
   }
 
+  /** What it is the usual stack of: restoration, kind of tooth, place. */
+  public Message name() {
+    return Message.of(
+        "place.stack",
+        Message.of("label.restoration-" + restorationId),
+        tooth,
+        Message.of("place." + place));
+  }
+
   /** What must be told beside a plan that uses this stack. */
   public List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
@@ -49,11 +58,7 @@ public record UsualStack(
         new Finding(
             Finding.Severity.NOTE,
             "usual-stack",
-            Message.of(
-                "finding.usual-stack-of",
-                Message.of("label.restoration-" + restorationId),
-                tooth,
-                Message.of("place." + place)),
+            Message.of("finding.usual-stack-of", name()),
             sources()));
     for (UsualLayer layer : layers) {
       if (layer.missing()) {
