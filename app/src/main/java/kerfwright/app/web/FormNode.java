@@ -60,7 +60,7 @@ final class FormNode {
     }
     Map<String, Node.Entry> keep = new LinkedHashMap<>();
     put(keep, "material", form.value("keep_material"));
-    put(keep, "at_least_mm", number(form.value("keep_at_least_mm")));
+    put(keep, "at_least_mm", allOrNumber(form.value("keep_at_least_mm")));
     top.put("keep", entry(new Node.Mapping(keep, 0)));
   }
 
@@ -92,6 +92,12 @@ final class FormNode {
       layer.put("thickness_mm", entry(new Node.Mapping(range, 0)));
     }
     return new Node.Mapping(layer, 0);
+  }
+
+  /** The form asks for the word in either language; the file knows one. */
+  private static String allOrNumber(String typed) {
+    String text = typed.strip();
+    return text.equalsIgnoreCase("alles") || text.equalsIgnoreCase("all") ? "all" : number(text);
   }
 
   /** Many keyboards give a comma for the decimal point. */
