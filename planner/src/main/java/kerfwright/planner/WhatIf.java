@@ -73,9 +73,9 @@ public final class WhatIf {
     return sequence.get(step - 1).candidate();
   }
 
-  /** The highest speed a step's instrument may be set to. */
-  public double highestRpm(int step) {
-    return CandidateSearch.highestRpm(planned(step));
+  /** The highest speed an instrument may be set to in its handpiece. */
+  public static double highestRpm(Candidate c) {
+    return CandidateSearch.highestRpm(c);
   }
 
   /** Every allowed instrument for a step in its cheapest handpiece, cheapest first. */

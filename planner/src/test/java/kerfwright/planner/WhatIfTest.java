@@ -73,7 +73,7 @@ class WhatIfTest {
 
   @Test
   void noSpeedAboveTheHighestAllowedIsComputed() {
-    double highest = whatIf.highestRpm(1);
+    double highest = WhatIf.highestRpm(whatIf.planned(1));
     Varied atTheLimit = whatIf.ask(new Variation(1, null, highest, null, null, 0));
     assertTrue(atTheLimit.refusal() == null || !atTheLimit.refusal().code().equals("too-fast"));
     Varied tooFast = whatIf.ask(new Variation(1, null, highest * 1.01, null, null, 0));

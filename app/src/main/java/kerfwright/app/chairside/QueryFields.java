@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 
 /** The fields of an address's query. */
-final class QueryFields {
+public final class QueryFields {
   private QueryFields() {}
 
-  static Map<String, List<String>> of(String query) {
+  public static Map<String, List<String>> of(String query) {
     Map<String, List<String>> fields = new LinkedHashMap<>();
     for (String pair : query.split("&")) {
       int equals = pair.indexOf('=');

@@ -67,6 +67,7 @@ public final class HeatChart {
                 + " steps marked.");
     band(svg);
     axes(svg);
+    scale(svg);
     svg.line(LEFT, y(limitK), RIGHT, y(limitK), Pen.ACCENT_GUIDE, "limit");
     svg.text(
         RIGHT,
@@ -87,6 +88,29 @@ public final class HeatChart {
         Type.QUIET,
         "line typical, band 5th to 95th percentile");
     return svg.finish();
+  }
+
+  /** Where times and rises stand, for a script that moves along the curve. */
+  private void scale(Svg svg) {
+    svg.open(
+            "g",
+            "class",
+            "time-scale",
+            "data-left",
+            Svg.number(LEFT),
+            "data-right",
+            Svg.number(RIGHT),
+            "data-top",
+            Svg.number(TOP),
+            "data-bottom",
+            Svg.number(BOTTOM),
+            "data-low",
+            Double.toString(lowest),
+            "data-high",
+            Double.toString(highest),
+            "data-end",
+            Double.toString(end))
+        .close("g");
   }
 
   private void band(Svg svg) {

@@ -53,6 +53,19 @@ public final class SectionDrawing {
     }
     width(svg);
     ruler(svg);
+    svg.open(
+            "g",
+            "class",
+            "depth-scale",
+            "data-left",
+            Svg.number(SectionLayout.LEFT),
+            "data-right",
+            Svg.number(SectionLayout.RIGHT),
+            "data-top",
+            Svg.number(at.top()),
+            "data-per-mm",
+            Double.toString(at.perMm()))
+        .close("g");
     keep(svg);
     if (hasPulp() && !plan.steps().isEmpty()) {
       new SectionCut(plan, at).remaining(svg);

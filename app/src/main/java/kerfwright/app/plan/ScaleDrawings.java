@@ -1,7 +1,5 @@
 package kerfwright.app.plan;
 
-import java.util.ArrayList;
-import java.util.List;
 import kerfwright.app.drawing.AbrasiveSurface;
 import kerfwright.app.drawing.BladeSection;
 import kerfwright.app.drawing.HeatChart;
@@ -31,36 +29,7 @@ public final class ScaleDrawings implements PlanDrawings {
     if (pulp == null || pulp.curve().timesS().size() < 2) {
       return "";
     }
-    return HeatChart.draw("heat", pulp.curve(), pulp.limitK(), starts(plan));
-  }
-
-  /** When each step begins; the time the steps leave over goes to the changes between them. */
-  private static List<Double> starts(CutPlan plan) {
-    List<PlannedStep> steps = plan.steps();
-    double left = plan.totalTimeS().typical();
-    int changes = 0;
-    for (int i = 0; i < steps.size(); i++) {
-      left -= steps.get(i).timeS().typical();
-      changes += changed(steps, i) ? 1 : 0;
-    }
-    List<Double> starts = new ArrayList<>();
-    double at = 0;
-    for (int i = 0; i < steps.size(); i++) {
-      at += changed(steps, i) ? Math.max(0, left) / changes : 0;
-      starts.add(at);
-      at += steps.get(i).timeS().typical();
-    }
-    return starts;
-  }
-
-  private static boolean changed(List<PlannedStep> steps, int index) {
-    if (index == 0) {
-      return false;
-    }
-    PlannedStep before = steps.get(index - 1);
-    PlannedStep now = steps.get(index);
-    return !before.instrument().id().equals(now.instrument().id())
-        || !before.handpiece().id().equals(now.handpiece().id());
+    return HeatChart.draw("heat", pulp.curve(), pulp.limitK(), StepTimes.startsS(plan));
   }
 
   @Override

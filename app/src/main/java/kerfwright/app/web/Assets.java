@@ -23,6 +23,8 @@ final class Assets {
           style("chairside.css"),
           script("page.js"),
           script("scan.js"),
+          style("plan.css"),
+          script("plan.js"),
           script("chairside.js"),
           script("chair-store.js"),
           script("chair-keys.js"),

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import kerfwright.app.chairside.QueryFields;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.Node;
 
@@ -30,6 +31,11 @@ public final class CaseForm {
 
   static CaseForm of(Map<String, List<String>> values) {
     return new CaseForm(values);
+  }
+
+  /** The form an address carries. */
+  static CaseForm ofQuery(String query) {
+    return of(QueryFields.of(query));
   }
 
   /** The field as typed, empty where it was not. */

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseReader;
 import kerfwright.app.chairside.RunPlans;
@@ -12,6 +13,7 @@ import kerfwright.app.input.Node;
 import kerfwright.planner.PlanOptions;
 import kerfwright.planner.Planner;
 import kerfwright.planner.Settled;
+import kerfwright.planner.WhatIf;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
 import kerfwright.planner.plan.CutPlan;
@@ -26,25 +28,30 @@ import org.jspecify.annotations.Nullable;
 final class PlanDesk {
   static final int SAMPLES = 256;
   static final long SEED = 1;
+  private static final int QUESTION_SAMPLES = 64;
   private static final int REMEMBERED = 32;
 
   private final Wiring wiring;
   private final Drawer drawer;
   private final CaseReader reader;
   private volatile @Nullable Stock stock;
-  private final Map<Asked, CutPlan> recent =
-      Collections.synchronizedMap(
-          new LinkedHashMap<Asked, CutPlan>(16, 0.75f, true) {
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<Asked, CutPlan> eldest) {
-              return size() > REMEMBERED;
-            }
-          });
+  private final Map<Asked, CutPlan> recent = newest();
+  private final Map<Asked, Optional<WhatIf>> questions = newest();
 
   PlanDesk(Wiring wiring, Drawer drawer) {
     this.wiring = wiring;
     this.drawer = drawer;
     this.reader = new CaseReader(wiring.cases());
+  }
+
+  private static <T> Map<Asked, T> newest() {
+    return Collections.synchronizedMap(
+        new LinkedHashMap<Asked, T>(16, 0.75f, true) {
+          @Override
+          protected boolean removeEldestEntry(Map.Entry<Asked, T> eldest) {
+            return size() > REMEMBERED;
+          }
+        });
   }
 
   Drawer drawer() {
@@ -64,6 +71,17 @@ final class PlanDesk {
     CutPlan made = plan(cutCase, SAMPLES, SEED);
     recent.put(asked, made);
     return made;
+  }
+
+  /** The same plan, open to questions; empty where it is refused. */
+  Optional<WhatIf> whatIf(CutCase cutCase) {
+    Asked asked = new Asked(cutCase, drawer.revision());
+    Optional<WhatIf> known = questions.get(asked);
+    if (known == null) {
+      known = Planner.whatIf(cutCase, clean(), new PlanOptions(QUESTION_SAMPLES, SEED));
+      questions.put(asked, known);
+    }
+    return known;
   }
 
   CutPlan plan(CutCase cutCase, int samples, long seed) {

@@ -3,6 +3,7 @@ package kerfwright.app.web;
 import io.javalin.http.Context;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.HashMap;
 import java.util.Map;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Bounds;
@@ -13,6 +14,7 @@ import kerfwright.app.input.SourceText;
 import kerfwright.app.input.TreeReader;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.plan.PlanJson;
+import kerfwright.app.plan.PlanText;
 import kerfwright.app.print.PlanCard;
 import kerfwright.app.template.Templates;
 import kerfwright.planner.casework.CutCase;
@@ -40,7 +42,10 @@ final class PlanPages {
     }
     try {
       CutPlan plan = desk.plan(desk.read(form.toNode()));
-      templates.html(call, "plan.jte", Map.of("plan", plan, "form", form, "drawings", drawings));
+      Map<String, Object> values =
+          new HashMap<>(Map.of("plan", plan, "form", form, "drawings", drawings));
+      WhatIfPages.begin(templates.say(call), desk, plan.cutCase()).ifPresent(values::putAll);
+      templates.html(call, "plan.jte", values);
     } catch (BadInput bad) {
       cases.refused(call, form, bad);
     }
@@ -65,6 +70,17 @@ final class PlanPages {
       json(call, plan);
     } catch (BadInput bad) {
       ApiFaults.answer(call, bad);
+    }
+  }
+
+  /** The plan as text, for the chart. */
+  void text(Context call) {
+    CaseForm form = CaseForm.of(call.queryParamMap());
+    try {
+      CutPlan plan = desk.plan(desk.read(form.toNode()));
+      call.contentType("text/plain; charset=utf-8").result(PlanText.of(templates.say(call), plan));
+    } catch (BadInput bad) {
+      cases.refused(call, form, bad);
     }
   }
 

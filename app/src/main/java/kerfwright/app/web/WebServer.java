@@ -34,6 +34,7 @@ public final class WebServer {
   private final TodayPages today;
   private final CasePages cases;
   private final PlanPages plans;
+  private final WhatIfPages whatIf;
   private final ReferencePages reference;
   private final DrawerPages drawer;
   private final ItemPages items;
@@ -61,6 +62,7 @@ public final class WebServer {
             templates,
             Clock.systemDefaultZone());
     this.cases = new CasePages(wiring, open.settings(), templates);
+    this.whatIf = new WhatIfPages(desk, templates);
     this.plans = new PlanPages(desk, cases, templates, wiring.drawings());
     this.reference = new ReferencePages(desk, templates);
     this.drawer = new DrawerPages(open.desk(), templates, demo);
@@ -106,6 +108,8 @@ public final class WebServer {
     config.routes.get("/plan/preview", plans::preview, Role.LOCAL);
     config.routes.get("/plan.json", plans::json, Role.LOCAL);
     config.routes.get("/plan.pdf", plans::pdf, Role.LOCAL);
+    config.routes.get("/plan.txt", plans::text, Role.LOCAL);
+    whatIf.routes(config);
     config.routes.post("/api/plan", plans::api, Role.LOCAL);
     reference.routes(config);
     drawer.routes(config);

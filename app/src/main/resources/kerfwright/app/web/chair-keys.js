@@ -1,6 +1,6 @@
-// Keyboard, foot switch and scanner. A scanner types a code faster than any hand and ends it with
+// Keyboard, foot switch and scanner. A scanner types a code without a break and ends it with
 // Enter; a foot switch sends PageDown and PageUp.
-const FAST_MS = 60;
+const FAST_MS = 400;
 const LEAST = 2;
 
 export function listen(on) {

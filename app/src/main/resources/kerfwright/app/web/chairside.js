@@ -154,8 +154,9 @@ function release() {
 async function send() {
   const { connected } = await store.send(false);
   if (connected !== null) lost = !connected;
+  if (store.waiting().length === 0) lost = false;
   link();
-  if (connected) swap.settle();
+  swap.settle();
 }
 
 function link() {

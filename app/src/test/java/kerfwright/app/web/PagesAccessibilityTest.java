@@ -20,7 +20,7 @@ class PagesAccessibilityTest {
           "/",
           "/case",
           "/drawer",
-          "/settings",
+          "/settings", "/chairside",
           "/scan",
           "/labels",
           "/backup",

@@ -27,6 +27,11 @@ final class Served implements AutoCloseable {
     return server;
   }
 
+  /** What is kept behind the pages. */
+  OpenPractice practice() {
+    return drawer;
+  }
+
   String address(String path) {
     return "http://localhost:" + server.port() + path;
   }

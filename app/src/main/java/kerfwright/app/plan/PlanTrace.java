@@ -1,0 +1,45 @@
+package kerfwright.app.plan;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import kerfwright.app.json.JsonText;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
+import kerfwright.planner.plan.CutPlan;
+import kerfwright.planner.plan.HeatCurve;
+import kerfwright.planner.plan.PlannedStep;
+import kerfwright.planner.plan.PulpHeat;
+
+/** What a script needs to move along the heat curve and show depth and step at that time. */
+public final class PlanTrace {
+  private PlanTrace() {}
+
+  /** As it may stand within a page; empty where there is no curve. */
+  public static String embedded(Say say, CutPlan plan) {
+    PulpHeat pulp = plan.pulp();
+    if (pulp == null || pulp.curve().timesS().size() < 2) {
+      return "";
+    }
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    HeatCurve curve = pulp.curve();
+    json.set("timesS", JsonText.numbers(curve.timesS()));
+    json.set("lowK", JsonText.numbers(curve.lowK()));
+    json.set("typicalK", JsonText.numbers(curve.typicalK()));
+    json.set("highK", JsonText.numbers(curve.highK()));
+    json.put("comma", say.decimalComma());
+    List<Double> starts = StepTimes.startsS(plan);
+    var steps = json.putArray("steps");
+    for (int i = 0; i < plan.steps().size(); i++) {
+      PlannedStep step = plan.steps().get(i);
+      ObjectNode one = steps.addObject();
+      one.put("order", step.order());
+      one.put("name", step.instrument().id() + ", " + Labels.purpose(say, step.purpose()));
+      one.set("fromS", JsonText.number(starts.get(i)));
+      one.set("toS", JsonText.number(starts.get(i) + step.timeS().typical()));
+      one.set("fromMm", JsonText.number(step.fromMm().typical()));
+      one.set("toMm", JsonText.number(step.toMm().typical()));
+    }
+    return json.toString().replace("<", "\\u003c").replace("&", "\\u0026");
+  }
+}

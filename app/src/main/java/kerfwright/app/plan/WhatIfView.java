@@ -1,0 +1,128 @@
+package kerfwright.app.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import kerfwright.app.words.Say;
+import kerfwright.planner.Varied;
+import kerfwright.planner.choice.Exclusion;
+import kerfwright.planner.plan.Estimate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a change would do, row by row.
+ *
+ * @param step order of the step asked about
+ * @param refusal why it is not allowed, empty where it is
+ * @param rows figures before and after
+ */
+public record WhatIfView(int step, String refusal, List<Row> rows) {
+  private static final double SAME = 0.005;
+
+  /**
+   * One figure.
+   *
+   * @param name key of its name
+   * @param before as planned
+   * @param after with the change, a dash where that is refused
+   * @param difference with its sign
+   * @param way better, worse or same
+   */
+  public record Row(String name, String before, String after, String difference, String way) {
+    /** Which way it goes, besides the sign. */
+    public String arrow() {
+      return switch (way) {
+        case "worse" -> "\u2191";
+        case "better" -> "\u2193";
+        default -> "=";
+      };
+    }
+  }
+
+  static WhatIfView of(Say say, int step, Varied varied) {
+    Exclusion no = varied.refusal();
+    String refusal =
+        no == null
+            ? ""
+            : varied.refusedStep() > 0
+                ? say.at("whatif.refused-step", varied.refusedStep(), no.text())
+                : no.text();
+    Varied.Figures was = varied.before();
+    Varied.Figures is = varied.after();
+    List<Row> rows = new ArrayList<>();
+    rows.add(
+        row(
+            say,
+            "whatif.step-time",
+            was.stepTimeS(),
+            is == null ? null : is.stepTimeS(),
+            e -> Figures.time(say, e)));
+    rows.add(
+        row(
+            say,
+            "whatif.total-time",
+            was.totalTimeS(),
+            is == null ? null : is.totalTimeS(),
+            e -> Figures.time(say, e)));
+    rows.add(heat(say, was.peakRiseK(), is == null ? null : is.peakRiseK()));
+    rows.add(
+        row(
+            say,
+            "whatif.roughness",
+            was.raUm(),
+            is == null ? null : is.raUm(),
+            e -> Figures.withRange(say, e, "\u00b5m")));
+    rows.add(
+        row(
+            say,
+            "whatif.life",
+            was.lifeUsed(),
+            is == null ? null : is.lifeUsed(),
+            e -> Words.percent(say, e)));
+    return new WhatIfView(step, refusal, List.copyOf(rows));
+  }
+
+  /** Reads a view of what was asked. */
+  public static WhatIfView of(Say say, WhatIfForm asked, kerfwright.planner.WhatIf plan) {
+    return of(say, asked.step(), plan.ask(asked.variation()));
+  }
+
+  private static Row row(
+      Say say,
+      String name,
+      Estimate was,
+      @Nullable Estimate is,
+      java.util.function.Function<Estimate, String> words) {
+    if (is == null) {
+      return new Row(name, words.apply(was), "\u2013", "", "same");
+    }
+    double share = (is.typical() - was.typical()) / Math.max(1e-12, was.typical());
+    return new Row(
+        name,
+        words.apply(was),
+        words.apply(is),
+        Math.abs(share) < SAME ? "" : signed(say, share * 100, "%"),
+        way(share, SAME));
+  }
+
+  private static Row heat(Say say, Estimate was, @Nullable Estimate is) {
+    String before = Figures.withRange(say, was, "K");
+    if (is == null) {
+      return new Row("whatif.pulp", before, "\u2013", "", "same");
+    }
+    double more = is.typical() - was.typical();
+    return new Row(
+        "whatif.pulp",
+        before,
+        Figures.withRange(say, is, "K"),
+        Math.abs(more) < 0.05 ? "" : signed(say, more, "K"),
+        way(more, 0.05));
+  }
+
+  private static String way(double more, double same) {
+    return Math.abs(more) < same ? "same" : more > 0 ? "worse" : "better";
+  }
+
+  private static String signed(Say say, double value, String unit) {
+    return (value > 0 ? "+" : "\u2212") + Figures.plain(say, Math.abs(value)) + " " + unit;
+  }
+}

@@ -1,0 +1,120 @@
+// The plan page: moving along the heat curve shows step and depth; copying link and text.
+"use strict";
+(() => {
+  const SVG = "http://www.w3.org/2000/svg";
+  const trace = document.getElementById("trace");
+  const slider = document.getElementById("scrub");
+
+  function said(of, name, ...values) {
+    return values.reduce((text, value, i) => text.replace("{" + i + "}", value), of.dataset[name]);
+  }
+
+  function mark(svg, kind) {
+    const line = document.createElementNS(SVG, "path");
+    line.setAttribute("class", kind);
+    svg.append(line);
+    return line;
+  }
+
+  if (trace && slider) {
+    const data = JSON.parse(trace.textContent);
+    const chart = document.querySelector(".heat-chart svg");
+    const section = document.querySelector(".hero svg");
+    const time = chart.querySelector(".time-scale").dataset;
+    const depth = section && section.querySelector(".depth-scale");
+    const told = document.getElementById("scrub-told");
+    const upright = mark(chart, "scrub-line");
+    const dot = document.createElementNS(SVG, "circle");
+    dot.setAttribute("class", "scrub-dot");
+    dot.setAttribute("r", "4");
+    chart.append(dot);
+    const level = depth && mark(section, "scrub-line");
+    const end = data.timesS[data.timesS.length - 1];
+    slider.max = String(Math.floor(end));
+    slider.closest("[hidden]").hidden = false;
+
+    const at = (values, s) => {
+      const i = Math.max(0, data.timesS.findIndex((t) => t >= s));
+      if (i === 0) return values[0];
+      const share = (s - data.timesS[i - 1]) / (data.timesS[i] - data.timesS[i - 1]);
+      return values[i - 1] + Math.min(1, share) * (values[i] - values[i - 1]);
+    };
+    const written = (number, digits) => {
+      const text = number.toFixed(digits).replace(/^-(?=[0.]+$)/, "").replace("-", "\u2212");
+      return data.comma ? text.replace(".", ",") : text;
+    };
+    const reached = (s) =>
+      data.steps.reduce((deepest, step) => {
+        if (s < step.fromS) return deepest;
+        const share = Math.min(1, (s - step.fromS) / Math.max(1e-9, step.toS - step.fromS));
+        return Math.max(deepest, step.fromMm + share * (step.toMm - step.fromMm));
+      }, 0);
+
+    const show = () => {
+      const s = Number(slider.value);
+      const x = Number(time.left) + ((Number(time.right) - Number(time.left)) * s) / Number(time.end);
+      const k = at(data.typicalK, s);
+      const span = Number(time.high) - Number(time.low);
+      const y = Number(time.bottom) - ((Number(time.bottom) - Number(time.top)) * (k - Number(time.low))) / span;
+      upright.setAttribute("d", "M" + x + " " + time.top + "V" + time.bottom);
+      dot.setAttribute("cx", x);
+      dot.setAttribute("cy", y);
+      const mm = reached(s);
+      const step = data.steps.find((one) => s >= one.fromS && s <= one.toS);
+      if (level) {
+        const of = depth.dataset;
+        const floor = Number(of.top) + Number(of.perMm) * mm;
+        level.setAttribute("d", "M" + of.left + " " + floor + "H" + of.right);
+      }
+      document.querySelectorAll("section.step").forEach((card) => {
+        card.classList.toggle("now", Boolean(step) && card.dataset.order === String(step.order));
+      });
+      const doing = step
+        ? said(told, "step", step.order, step.name)
+        : said(told, s > data.steps[data.steps.length - 1].toS ? "after" : "change");
+      const words = said(told, "told", written(s, 0), written(k, 1), written(at(data.lowK, s), 1), written(at(data.highK, s), 1), doing, written(mm, 1));
+      told.textContent = words;
+      slider.setAttribute("aria-valuetext", words);
+    };
+    const follow = (event) => {
+      const box = chart.getBoundingClientRect();
+      const x = ((event.clientX - box.left) / box.width) * chart.viewBox.baseVal.width;
+      const share = (x - Number(time.left)) / (Number(time.right) - Number(time.left));
+      slider.value = String(Math.max(0, Math.min(1, share)) * Number(time.end));
+      show();
+    };
+    slider.addEventListener("input", show);
+    chart.addEventListener("pointermove", follow);
+    chart.addEventListener("pointerdown", follow);
+    show();
+  }
+
+  const copied = document.getElementById("copied");
+  const copy = async (text) => {
+    try {
+      await navigator.clipboard.writeText(text);
+      copied.textContent = copied.dataset.done;
+    } catch (denied) {
+      copied.textContent = copied.dataset.failed;
+    }
+  };
+  document.querySelectorAll("[data-copy-link]").forEach((button) => {
+    button.hidden = false;
+    button.addEventListener("click", () => copy(location.href));
+  });
+  document.querySelectorAll("[data-copy-text]").forEach((link) => {
+    link.addEventListener("click", async (event) => {
+      event.preventDefault();
+      const answer = await fetch(link.href);
+      copy(await answer.text());
+    });
+  });
+  document.querySelectorAll("[data-shows]").forEach((input) => {
+    const shown = document.getElementById(input.dataset.shows);
+    const show = () => {
+      const number = Number(input.value);
+      shown.textContent = number >= 10000 ? number.toLocaleString("en").replaceAll(",", "\u00a0") : String(number).replace(".", input.dataset.comma === "true" ? "," : ".");
+    };
+    input.addEventListener("input", show);
+  });
+})();

@@ -1,0 +1,375 @@
+package kerfwright.app.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.ArrayList;
+import java.util.List;
+import kerfwright.app.input.BadInput;
+import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.label.OwnCode;
+import kerfwright.practice.record.RecordEntry;
+import kerfwright.practice.record.RecordQuery;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** A plan run at the chair, in a real browser: nothing is lost and nothing is logged twice. */
+class ChairsideJourneyTest {
+  private static final LocatorAssertions.ContainsTextOptions PATIENT =
+      new LocatorAssertions.ContainsTextOptions().setTimeout(20_000);
+
+  private static Browser browser;
+  private static String example;
+  private Served app;
+
+  @BeforeAll
+  static void start() throws BadInput {
+    browser = Browser.start();
+    example = FilledForm.of(kerfwright.app.Wiring.production().demoCases().read().get(0)).query();
+  }
+
+  @AfterAll
+  static void stop() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  @BeforeEach
+  void openPractice() throws BadInput {
+    app = new Served();
+  }
+
+  @AfterEach
+  void closePractice() {
+    app.close();
+  }
+
+  /** Opens the example under another case reference and begins to run it. */
+  private Page begun(String reference, int width, int height, ColorScheme scheme) {
+    Page page = browser.page(width, height, true, scheme);
+    page.setDefaultTimeout(12_000);
+    String query = example.replaceFirst("K-\\d+", reference);
+    page.navigate(app.address("/plan?" + query));
+    page.locator("a[href^='/chairside?']").click();
+    page.locator("input[name=by]").first().fill("ab");
+    page.locator("input[name=read]").check();
+    page.locator("form.begin button.main").click();
+    page.waitForURL("**/chairside/run/*");
+    ready(page);
+    return page;
+  }
+
+  private static void ready(Page page) {
+    page.locator("body[data-ready=yes]").waitFor();
+  }
+
+  private static int steps(Page page) {
+    return page.locator("#dots button").count();
+  }
+
+  private static void forward(Page page) {
+    page.locator("#forward").click();
+  }
+
+  private List<RecordEntry> entries(String reference) {
+    List<RecordEntry> entries =
+        new ArrayList<>(
+            app.practice()
+                .record()
+                .record()
+                .list(new RecordQuery(reference, null, null, null, null, null, null, 100)));
+    entries.sort(java.util.Comparator.comparing(one -> one.use().step().order()));
+    return entries;
+  }
+
+  private static void everythingIsInTheRecord(Page page) {
+    PlaywrightAssertions.assertThat(page.locator("#link"))
+        .containsText("Everything is in the record", PATIENT);
+  }
+
+  @Test
+  void aWholeCaseIsRunByTheLargeAreasAndEveryStepStandsInTheRecordOnce() {
+    Page page = begun("K-7101", 1180, 820, ColorScheme.LIGHT);
+    int steps = steps(page);
+    List<String> labels = new ArrayList<>();
+    Browser.shoot(page, "chair-begun");
+    for (int i = 0; i < steps; i++) {
+      labels.add(page.locator("#label").innerText());
+      forward(page);
+      PlaywrightAssertions.assertThat(page.locator("#forward-words")).containsText("Log step");
+      page.waitForTimeout(1100);
+      if (i == 0) {
+        Browser.shoot(page, "chair-cutting");
+      }
+      forward(page);
+    }
+    forward(page);
+    PlaywrightAssertions.assertThat(page.locator("#end")).isVisible();
+    Browser.shoot(page, "chair-end");
+    everythingIsInTheRecord(page);
+    List<RecordEntry> entries = entries("K-7101");
+    assertEquals(steps, entries.size());
+    for (int i = 0; i < steps; i++) {
+      RecordEntry entry = entries.get(i);
+      assertEquals(i + 1, entry.use().step().order());
+      assertEquals(labels.get(i), entry.use().instrument().label());
+      assertEquals("AB", entry.use().by());
+      Double seconds = entry.use().cut().totalSeconds();
+      assertTrue(seconds != null && seconds > 1 && seconds < 60, "" + seconds);
+      assertTrue(entry.use().cut().mm3ByMaterial().values().stream().allMatch(v -> v > 0));
+    }
+  }
+
+  @Test
+  void aReloadInTheMiddleKeepsStepClockAndWhatWasLogged() {
+    Page page = begun("K-7102", 820, 1180, ColorScheme.DARK);
+    forward(page);
+    page.waitForTimeout(600);
+    forward(page);
+    forward(page);
+    page.waitForTimeout(1200);
+    page.reload();
+    ready(page);
+    PlaywrightAssertions.assertThat(page.locator("#step-no")).containsText("Step 2 of");
+    PlaywrightAssertions.assertThat(page.locator("#forward-words")).containsText("Log step 2");
+    assertNotEquals("0:00", page.locator("#elapsed").innerText());
+    PlaywrightAssertions.assertThat(page.locator("#dots button.done")).hasCount(1);
+    forward(page);
+    everythingIsInTheRecord(page);
+    assertEquals(2, entries("K-7102").size());
+  }
+
+  @Test
+  void twoStepsLoggedWithoutConnectionAndReloadedStandInTheRecordExactlyOnce() {
+    Page page = begun("K-7103", 1180, 820, ColorScheme.LIGHT);
+    page.locator("body[data-kept=yes]").waitFor();
+    page.context().setOffline(true);
+    for (int i = 0; i < 2; i++) {
+      forward(page);
+      page.waitForTimeout(300);
+      forward(page);
+    }
+    PlaywrightAssertions.assertThat(page.locator("#link")).containsText("No connection", PATIENT);
+    page.reload();
+    ready(page);
+    PlaywrightAssertions.assertThat(page.locator("#step-no")).containsText("Step 3 of");
+    PlaywrightAssertions.assertThat(page.locator("#dots button.done")).hasCount(2);
+    Browser.shoot(page, "chair-offline");
+    assertEquals(List.of(), entries("K-7103"));
+    page.context().setOffline(false);
+    everythingIsInTheRecord(page);
+    assertEquals(
+        List.of(1, 2), entries("K-7103").stream().map(one -> one.use().step().order()).toList());
+  }
+
+  @Test
+  void whatIsSentTwiceIsWrittenOnce() {
+    Page page = begun("K-7104", 1180, 820, ColorScheme.LIGHT);
+    // the answer to the first sending gets lost on its way back
+    page.route(
+        "**/chairside/log",
+        route -> {
+          route.fetch();
+          route.abort();
+        });
+    forward(page);
+    page.waitForTimeout(300);
+    forward(page);
+    forward(page);
+    PlaywrightAssertions.assertThat(page.locator("#link")).containsText("No connection", PATIENT);
+    assertEquals(1, entries("K-7104").size());
+    page.unroute("**/chairside/log");
+    everythingIsInTheRecord(page);
+    assertEquals(1, entries("K-7104").size());
+  }
+
+  @Test
+  void aStepLoggedByMistakeIsTakenBackBeforeItReachesTheRecord() {
+    Page page = begun("K-7105", 1180, 820, ColorScheme.LIGHT);
+    page.locator("#log").click();
+    page.locator("#undo").click();
+    PlaywrightAssertions.assertThat(page.locator("#step-no")).containsText("Step 1 of");
+    everythingIsInTheRecord(page);
+    assertEquals(List.of(), entries("K-7105"));
+  }
+
+  @Test
+  void aSwapPlansTheRestAgainWithoutTheInstrumentThatIsGone() {
+    Page page = begun("K-7106", 1180, 820, ColorScheme.LIGHT);
+    String gone = page.locator("#label").innerText();
+    page.locator("#open-swap").click();
+    Locator choice = page.locator(".swap-choice").last();
+    String other = choice.locator("b").innerText();
+    Browser.shoot(page, "chair-swap");
+    assertEquals("", Browser.barriers(page));
+    choice.click();
+    PlaywrightAssertions.assertThat(page.locator("#label")).containsText(other, PATIENT);
+    for (int i = 0; i < steps(page); i++) {
+      page.locator("#dots button").nth(i).click();
+      assertNotEquals(gone, page.locator("#label").innerText(), "step " + (i + 1));
+    }
+    page.locator("#dots button").first().click();
+    page.locator("#log").click();
+    forward(page);
+    everythingIsInTheRecord(page);
+    assertEquals(other, entries("K-7106").get(0).use().instrument().label());
+    page.reload();
+    ready(page);
+    page.locator("#dots button").first().click();
+    PlaywrightAssertions.assertThat(page.locator("#label")).containsText(other);
+  }
+
+  @Test
+  void aSwapWithoutConnectionGoesOnAndIsPlannedAgainWithIt() {
+    Page page = begun("K-7107", 1180, 820, ColorScheme.LIGHT);
+    page.context().setOffline(true);
+    page.locator("#open-swap").click();
+    Locator choice = page.locator(".swap-choice").first();
+    String other = choice.locator("b").innerText();
+    choice.click();
+    PlaywrightAssertions.assertThat(page.locator("#label")).containsText(other);
+    PlaywrightAssertions.assertThat(page.locator("#step-cautions"))
+        .containsText("Swapped without connection");
+    page.locator("#log").click();
+    page.context().setOffline(false);
+    everythingIsInTheRecord(page);
+    page.locator("#dots button").first().click();
+    PlaywrightAssertions.assertThat(page.locator("#step-cautions"))
+        .not()
+        .containsText("Swapped without connection", PATIENT);
+    assertEquals(other, entries("K-7107").get(0).use().instrument().label());
+  }
+
+  @Test
+  void aFootSwitchAndTheKeyboardRunItAlone() {
+    Page page = begun("K-7108", 1180, 820, ColorScheme.LIGHT);
+    page.keyboard().press("PageDown");
+    PlaywrightAssertions.assertThat(page.locator("#forward-words")).containsText("Log step 1");
+    page.keyboard().press("PageUp");
+    PlaywrightAssertions.assertThat(page.locator("#forward-words")).containsText("Begin");
+    page.keyboard().press("Space");
+    page.keyboard().press("Enter");
+    PlaywrightAssertions.assertThat(page.locator("#step-no")).containsText("Step 2 of");
+    page.keyboard().press("ArrowRight");
+    page.keyboard().press("PageDown");
+    PlaywrightAssertions.assertThat(page.locator("#step-no")).containsText("Step 3 of");
+    page.keyboard().press("ArrowLeft");
+    PlaywrightAssertions.assertThat(page.locator("#step-no")).containsText("Step 2 of");
+  }
+
+  @Test
+  void aScannedLabelMovesOnWhenItIsTheNextOneAndWarnsWhenItIsNot() {
+    Page page = begun("K-7109", 1180, 820, ColorScheme.LIGHT);
+    page.keyboard().type("ZZ99");
+    page.keyboard().press("Enter");
+    PlaywrightAssertions.assertThat(page.locator("#alarm")).containsText("ZZ99 was scanned");
+    Browser.shoot(page, "chair-wrong-scan");
+    page.locator("#alarm-close").click();
+    forward(page);
+    page.locator("#dots button").nth(1).click();
+    String second = page.locator("#label").innerText();
+    page.locator("#dots button").first().click();
+    forward(page);
+    String code =
+        app.practice().desk().drawer().in(InstrumentState.CLEAN).stream()
+            .filter(item -> item.label().equals(second))
+            .map(item -> new OwnCode(OwnCode.Kind.INSTRUMENT, item.id()).text())
+            .findFirst()
+            .orElse(second);
+    page.keyboard().type(code);
+    page.keyboard().press("Enter");
+    PlaywrightAssertions.assertThat(page.locator("#step-no")).containsText("Step 2 of");
+    PlaywrightAssertions.assertThat(page.locator("#dots button.done")).hasCount(1);
+  }
+
+  @Test
+  void theEndOfTheBandCallsForAChange() {
+    Page page = begun("K-7110", 1180, 820, ColorScheme.DARK);
+    page.clock().install();
+    page.reload();
+    ready(page);
+    forward(page);
+    PlaywrightAssertions.assertThat(page.locator("#change")).isHidden();
+    page.clock().fastForward(600_000);
+    PlaywrightAssertions.assertThat(page.locator("#change")).isVisible();
+    PlaywrightAssertions.assertThat(page.locator("#where")).containsText("longer than planned");
+    Browser.shoot(page, "chair-change-now");
+    assertEquals("", Browser.barriers(page));
+  }
+
+  @Test
+  void figuresCanBeReadFromAnArmsLengthAndMore() {
+    for (int[] size : List.of(new int[] {1180, 820}, new int[] {820, 1180})) {
+      Page page = begun("K-7111", size[0], size[1], ColorScheme.LIGHT);
+      for (String id : List.of("scales", "water", "depth", "time", "elapsed", "rpm", "label")) {
+        double font =
+            ((Number)
+                    page.evaluate(
+                        "id => parseFloat(getComputedStyle(document.getElementById(id)).fontSize)",
+                        id))
+                .doubleValue();
+        // digits of the fonts used are at least 0.72 of the size
+        assertTrue(0.72 * font >= 0.022 * size[1], id + " " + font + " on " + size[1]);
+      }
+      assertEquals("", Browser.barriers(page));
+      assertEquals(
+          0,
+          ((Number)
+                  page.evaluate(
+                      "document.documentElement.scrollWidth - document.documentElement.clientWidth"))
+              .intValue());
+      page.context().close();
+    }
+  }
+
+  @Test
+  void nothingBeginsBeforeTheCautionsAreReadAndARefusedPlanIsNotRun() throws Exception {
+    Page page = browser.page();
+    String query = example;
+    page.navigate(app.address("/chairside?" + query));
+    assertEquals("", Browser.barriers(page));
+    page.evaluate("document.querySelectorAll('[required]').forEach(o => o.required = false)");
+    page.locator("input[name=by]").first().fill("AB");
+    page.locator("form.begin button.main").click();
+    PlaywrightAssertions.assertThat(page.locator("#fault")).containsText("read the cautions");
+    String dry = query.replaceFirst("coolant_ml_per_min=\\d+", "coolant_ml_per_min=0");
+    page.navigate(app.address("/chairside?" + dry));
+    PlaywrightAssertions.assertThat(page.locator("main")).containsText("cannot be run");
+    assertFalse(page.locator("form.begin").isVisible());
+    int before = app.practice().runs().newest(100).size();
+    page.request()
+        .post(
+            app.address("/chairside"),
+            com.microsoft.playwright.options.RequestOptions.create()
+                .setHeader("Origin", app.address("").replaceAll("/$", ""))
+                .setForm(
+                    com.microsoft.playwright.options.FormData.create()
+                        .set("query", dry)
+                        .set("by", "AB")
+                        .set("read", "1")));
+    assertEquals(before, app.practice().runs().newest(100).size());
+  }
+
+  @Test
+  void runsCanBeGoneOnWith() {
+    begun("K-7112", 1180, 820, ColorScheme.LIGHT).context().close();
+    Page page = browser.page();
+    page.navigate(app.address("/chairside"));
+    PlaywrightAssertions.assertThat(page.locator("main")).containsText("K-7112");
+    assertEquals("", Browser.barriers(page));
+    page.locator("a[href^='/chairside/run/']").first().click();
+    ready(page);
+    assertTrue(steps(page) > 1);
+  }
+}
