@@ -5,10 +5,16 @@ package kerfwright.planner;
  *
  * @param samples how many samples carry the uncertainty, at least 1
  * @param seed seed of the samples: the same seed gives the same plan
+ * @param quick true where the heat is followed by the column alone, for a first look while a case
+ *     is still being changed
  */
-public record PlanOptions(int samples, long seed) {
+public record PlanOptions(int samples, long seed, boolean quick) {
   /** 256 samples, seed 1. */
   public static final PlanOptions USUAL = new PlanOptions(256, 1);
+
+  public PlanOptions(int samples, long seed) {
+    this(samples, seed, false);
+  }
 
   public PlanOptions {
     if (samples < 1 || samples > 100_000) {

@@ -155,7 +155,7 @@ public final class Planner {
     PulpWall wall = SequenceHeat.wall(cutCase);
     Remedies remedies = new Remedies(wall, HeatInputs.TYPICAL, search);
     boolean protects = cutCase.pulp().protectsPulp();
-    CoolSequence found = CoolSequence.of(wall, remedies, planned, protects);
+    CoolSequence found = CoolSequence.of(wall, remedies, planned, protects, options.quick());
     PlanNotes.remedies(remedies.taken()).ifPresent(findings::add);
     if (protects && found.shown().peakK() >= WallHistory.LIMIT_K) {
       return PlanNotes.tooHot(found, remedies);

@@ -44,8 +44,8 @@ public record WhatIfView(int step, String refusal, List<Row> rows) {
         no == null
             ? ""
             : varied.refusedStep() > 0
-                ? say.at("whatif.refused-step", varied.refusedStep(), no.text())
-                : no.text();
+                ? say.at("whatif.refused-step", varied.refusedStep(), say.of(no.message()))
+                : say.of(no.message());
     Varied.Figures was = varied.before();
     Varied.Figures is = varied.after();
     List<Row> rows = new ArrayList<>();

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseReader;
+import kerfwright.app.casefile.UsualStackFindings;
 import kerfwright.app.chairside.RunPlans;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Node;
@@ -73,6 +74,17 @@ final class PlanDesk {
     return made;
   }
 
+  /** A first look, quick enough to follow a hand: fewer samples, heat by the column alone. */
+  CutPlan look(CutCase cutCase) {
+    Asked asked = new Asked(cutCase, drawer.revision());
+    CutPlan known = recent.get(asked);
+    return known != null
+        ? known
+        : UsualStackFindings.addTo(
+            Planner.plan(cutCase, clean(), new PlanOptions(QUESTION_SAMPLES, SEED, true)),
+            wiring.cases());
+  }
+
   /** The same plan, open to questions; empty where it is refused. */
   Optional<WhatIf> whatIf(CutCase cutCase) {
     Asked asked = new Asked(cutCase, drawer.revision());
@@ -103,7 +115,8 @@ final class PlanDesk {
 
       @Override
       public CutPlan rest(CutCase cutCase, DrawerSnapshot stock, Settled settled) {
-        return Planner.plan(cutCase, stock, new PlanOptions(SAMPLES, SEED), settled);
+        return UsualStackFindings.addTo(
+            Planner.plan(cutCase, stock, new PlanOptions(SAMPLES, SEED), settled), wiring.cases());
       }
     };
   }

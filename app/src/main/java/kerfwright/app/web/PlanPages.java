@@ -56,11 +56,12 @@ final class PlanPages {
     CaseForm form = CaseForm.of(call.queryParamMap());
     PlanPreview preview;
     try {
-      preview = PlanPreview.of(desk.plan(desk.read(form.toNode())));
+      preview = PlanPreview.of(desk.look(desk.read(form.toNode())));
     } catch (BadInput bad) {
       preview = PlanPreview.of(templates.say(call), form, bad.faults());
     }
-    templates.html(call, "preview.jte", Map.of("preview", preview, "form", form));
+    templates.html(
+        call, "preview.jte", Map.of("preview", preview, "form", form, "drawings", drawings));
   }
 
   void json(Context call) {

@@ -132,6 +132,43 @@ class JourneyTest {
     PlaywrightAssertions.assertThat(page.locator("h1")).containsText("Tooth 46");
   }
 
+  @Test
+  void aBoundaryOfTheLayersIsDraggedMovedByKeysAndTyped() {
+    Page page = browser.page(1180, 1400, true, ColorScheme.LIGHT);
+    page.navigate(app.address("/case"));
+    fillIn(page);
+    page.getByText("Fill in the usual layers").click();
+    Locator typical = page.locator("input[name=layer_typical]");
+    PlaywrightAssertions.assertThat(page.locator("#preview")).containsText("Open the plan");
+    double first = Double.parseDouble(typical.first().inputValue());
+    double second = Double.parseDouble(typical.nth(1).inputValue());
+    Locator boundary = page.locator(".boundary").first();
+    boundary.focus();
+    page.keyboard().press("ArrowUp");
+    page.keyboard().press("ArrowUp");
+    assertEquals(first - 0.1, Double.parseDouble(typical.first().inputValue()), 0.026);
+    assertEquals(
+        first + second,
+        Double.parseDouble(typical.first().inputValue())
+            + Double.parseDouble(typical.nth(1).inputValue()),
+        0.002,
+        "the pulp stays where it is");
+    Locator last = page.locator(".boundary").last();
+    double before = Double.parseDouble(typical.last().inputValue());
+    last.scrollIntoViewIfNeeded();
+    var box = last.boundingBox();
+    page.mouse().move(box.x + box.width / 2, box.y + box.height / 2);
+    page.mouse().down();
+    page.mouse().move(box.x + box.width / 2, box.y + box.height / 2 + 30);
+    page.mouse().up();
+    assertTrue(Double.parseDouble(typical.last().inputValue()) > before);
+    PlaywrightAssertions.assertThat(page.locator("#preview .preview-section")).isVisible();
+    typical.first().fill("1.05");
+    PlaywrightAssertions.assertThat(boundary).containsText("1.05 mm");
+    assertEquals("", Browser.barriers(page));
+    Browser.shoot(page, "case-boundaries");
+  }
+
   private static List<String> everyPage(Page page) {
     page.navigate(app.address("/"));
     String example = page.locator("a.case-link").first().getAttribute("href");

@@ -12,7 +12,8 @@ import kerfwright.app.input.BadInput;
 
 /** The whole application on a free port, with the demo practice. */
 final class Served implements AutoCloseable {
-  private final Javalin server;
+  private Javalin server;
+  private int port;
   private final OpenPractice drawer;
   private final HttpClient client = HttpClient.newHttpClient();
 
@@ -25,6 +26,19 @@ final class Served implements AutoCloseable {
 
   Javalin server() {
     return server;
+  }
+
+  /** Stops answering, as when the machine of the practice is out of reach. */
+  void lose() {
+    port = server.port();
+    server.stop();
+  }
+
+  /** Answers again, at the same address and with the same practice. */
+  void regain() throws BadInput {
+    Wiring wiring = Wiring.production();
+    server = WebServer.create(wiring, drawer, wiring.demoCases().read(), true, port);
+    server.start();
   }
 
   /** What is kept behind the pages. */

@@ -1,6 +1,7 @@
 package kerfwright.planner.heat;
 
 import java.util.List;
+import kerfwright.physics.heat.LayeredColumn;
 import kerfwright.planner.sequence.TimedCut;
 
 /**
@@ -19,27 +20,39 @@ public record CoolSequence(List<TimedCut> sequence, WallHistory shown) {
     sequence = List.copyOf(sequence);
   }
 
-  /** Simulates a sequence and, where the pulp is protected, applies remedies until it holds. */
+  /**
+   * Simulates a sequence and, where the pulp is protected, applies remedies until it holds.
+   *
+   * @param quick true where the column decides too
+   */
   public static CoolSequence of(
-      PulpWall wall, Remedies remedies, List<TimedCut> planned, boolean protectsPulp) {
+      PulpWall wall,
+      Remedies remedies,
+      List<TimedCut> planned,
+      boolean protectsPulp,
+      boolean quick) {
     List<TimedCut> sequence = planned;
-    WallHistory shown = simulate(wall, sequence);
+    WallHistory shown = simulate(wall, sequence, quick);
     double target = WallHistory.LIMIT_K;
     for (int i = 0; protectsPulp && i < ROUNDS && shown.peakK() >= WallHistory.LIMIT_K; i++) {
-      double quick = remedies.peakK(sequence);
-      target = Math.min(0.9 * target, 0.95 * quick * WallHistory.LIMIT_K / shown.peakK());
+      double column = remedies.peakK(sequence);
+      target = Math.min(0.9 * target, 0.95 * column * WallHistory.LIMIT_K / shown.peakK());
       List<TimedCut> cooler = remedies.apply(sequence, target);
       if (cooler.equals(sequence)) {
         break;
       }
       sequence = cooler;
-      shown = simulate(wall, sequence);
+      shown = simulate(wall, sequence, quick);
     }
     return new CoolSequence(sequence, shown);
   }
 
-  private static WallHistory simulate(PulpWall wall, List<TimedCut> sequence) {
+  private static WallHistory simulate(PulpWall wall, List<TimedCut> sequence, boolean quick) {
     double every = Math.max(LEAST_INTERVAL_S, lastsS(sequence) / POINTS);
+    if (quick) {
+      return wall.quick(
+          new LayeredColumn(), SequenceHeat.cuts(sequence), HeatInputs.TYPICAL, every);
+    }
     return wall.shown(SequenceHeat.cuts(sequence), HeatInputs.TYPICAL, every);
   }
 

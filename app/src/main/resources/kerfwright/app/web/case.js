@@ -1,0 +1,148 @@
+// The layers of a new case as a section to scale: a boundary is dragged, or moved by the arrow keys,
+// and the fields follow; what is typed moves the boundary.
+"use strict";
+(() => {
+  const GRID = 0.05;
+  const COARSE = 0.5;
+  const LEAST = 0.05;
+  const TALL = 280;
+  const MOST_PER_MM = 70;
+  const box = document.getElementById("stack");
+  if (!box) return;
+  let perMm = 40;
+  let held = null;
+
+  const said = (name, ...values) =>
+    values.reduce((text, value, i) => text.replace("{" + i + "}", value), box.dataset[name]);
+  const number = (text) => {
+    const value = Number(text.trim().replace(",", "."));
+    return text.trim() !== "" && Number.isFinite(value) && value > 0 ? value : null;
+  };
+  const written = (mm) => String(Math.round(mm * 1000) / 1000);
+  const shown = (mm) => (box.dataset.comma === "true" ? written(mm).replace(".", ",") : written(mm));
+
+  /** Rows with a thickness, outermost first. */
+  function rows() {
+    return [...document.querySelectorAll("#layer-box fieldset.layer")]
+      .map((row) => {
+        const field = (name) => row.querySelector("input[name=layer_" + name + "]");
+        const material = row.querySelector("select");
+        return {
+          name: material.value ? material.selectedOptions[0].textContent.trim() : said("unnamed"),
+          fields: { low: field("low"), typical: field("typical"), high: field("high") },
+          mm: number(field("typical").value),
+        };
+      })
+      .filter((row) => row.mm !== null);
+  }
+
+  function set(row, mm) {
+    const by = mm - row.mm;
+    row.fields.typical.value = written(mm);
+    for (const end of ["low", "high"]) {
+      const value = number(row.fields[end].value);
+      if (value !== null) row.fields[end].value = written(Math.max(GRID / 5, value + by));
+    }
+    row.mm = mm;
+  }
+
+  /** Moves the lower side of a layer; the layer below gives way, so that the pulp stays where it is. */
+  function move(index, mm) {
+    const all = rows();
+    const row = all[index];
+    const below = all[index + 1];
+    const most = below ? row.mm + below.mm - LEAST : 20;
+    const to = Math.round(Math.max(LEAST, Math.min(most, mm)) / GRID) * GRID;
+    const by = to - row.mm;
+    if (Math.abs(by) < GRID / 10) return;
+    set(row, to);
+    if (below) set(below, Math.max(LEAST / 5, below.mm - by));
+    draw();
+    row.fields.typical.dispatchEvent(new Event("input", { bubbles: true }));
+  }
+
+  function handle(all, index) {
+    const row = all[index];
+    const below = all[index + 1];
+    let one = box.querySelector("[data-boundary='" + index + "']");
+    if (!one) {
+      one = document.createElement("button");
+      one.type = "button";
+      one.className = "boundary";
+      one.dataset.boundary = index;
+      one.setAttribute("role", "slider");
+      one.setAttribute("aria-orientation", "vertical");
+      one.addEventListener("keydown", keyed);
+      one.addEventListener("pointerdown", grabbed);
+      box.append(one);
+    }
+    one.setAttribute("aria-label", below ? said("between", row.name, below.name) : said("under", row.name));
+    one.setAttribute("aria-valuemin", LEAST);
+    one.setAttribute("aria-valuemax", written(below ? row.mm + below.mm - LEAST : 20));
+    one.setAttribute("aria-valuenow", written(row.mm));
+    one.setAttribute("aria-valuetext", said("thick", row.name, shown(row.mm)));
+    return one;
+  }
+
+  function keyed(event) {
+    const steps = { ArrowDown: GRID, ArrowRight: GRID, ArrowUp: -GRID, ArrowLeft: -GRID, PageDown: COARSE, PageUp: -COARSE };
+    const by = steps[event.key];
+    if (by === undefined) return;
+    event.preventDefault();
+    const index = Number(event.currentTarget.dataset.boundary);
+    move(index, rows()[index].mm + by);
+  }
+
+  function grabbed(event) {
+    const index = Number(event.currentTarget.dataset.boundary);
+    held = { index, fromY: event.clientY, mm: rows()[index].mm };
+    event.currentTarget.setPointerCapture(event.pointerId);
+    event.currentTarget.addEventListener("pointermove", dragged);
+    event.currentTarget.addEventListener("pointerup", dropped, { once: true });
+    event.currentTarget.addEventListener("pointercancel", dropped, { once: true });
+  }
+
+  function dragged(event) {
+    if (held) move(held.index, held.mm + (event.clientY - held.fromY) / perMm);
+  }
+
+  function dropped(event) {
+    event.currentTarget.removeEventListener("pointermove", dragged);
+    held = null;
+    draw();
+  }
+
+  function draw() {
+    const all = rows();
+    box.hidden = all.length === 0;
+    if (all.length === 0) return;
+    const total = all.reduce((sum, row) => sum + row.mm, 0);
+    // the scale holds while a boundary is held, so that it stays under the finger
+    if (!held) perMm = Math.min(MOST_PER_MM, TALL / total);
+    const layers = box.querySelector(".stack-layers");
+    while (layers.children.length > all.length) layers.lastChild.remove();
+    while (layers.children.length < all.length) layers.append(document.createElement("div"));
+    box.querySelectorAll(".boundary").forEach((one) => {
+      if (Number(one.dataset.boundary) >= all.length) one.remove();
+    });
+    let depth = 0;
+    all.forEach((row, i) => {
+      const layer = layers.children[i];
+      layer.className = "stack-layer tone-" + (i % 3);
+      layer.style.height = row.mm * perMm + "px";
+      layer.textContent = row.mm * perMm >= 22 ? row.name + " " + shown(row.mm) + " mm" : "";
+      depth += row.mm;
+      const one = handle(all, i);
+      one.style.top = depth * perMm + "px";
+      one.style.setProperty("--column", i % 3);
+      one.textContent = shown(row.mm) + " mm";
+    });
+    box.style.height = Math.max(total * perMm + 60, 120) + "px";
+  }
+
+  document.addEventListener("input", (event) => {
+    if (!held && event.target.closest("#layer-box")) draw();
+  });
+  document.addEventListener("htmx:afterSettle", draw);
+  draw();
+})();

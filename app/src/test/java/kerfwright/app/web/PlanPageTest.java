@@ -1,0 +1,148 @@
+package kerfwright.app.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.util.List;
+import kerfwright.app.Wiring;
+import kerfwright.app.input.BadInput;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The plan in a real browser: its heat, its questions, its copies, its print. */
+class PlanPageTest {
+  private static Browser browser;
+  private static Served app;
+  private static String query;
+
+  @BeforeAll
+  static void start() throws BadInput {
+    browser = Browser.start();
+    app = new Served();
+    query = FilledForm.of(Wiring.production().demoCases().read().get(0)).query();
+  }
+
+  @AfterAll
+  static void stop() {
+    if (app != null) {
+      app.close();
+    }
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  private static Page plan(ColorScheme scheme) {
+    Page page = browser.page(1280, 900, true, scheme);
+    page.navigate(app.address("/plan?" + query));
+    return page;
+  }
+
+  @Test
+  void movingAlongTheHeatShowsStepAndDepthAtThatTime() {
+    Page page = plan(ColorScheme.LIGHT);
+    Locator told = page.locator("#scrub-told");
+    PlaywrightAssertions.assertThat(told).containsText("At 0 s");
+    String level = page.locator(".hero .scrub-line").getAttribute("d");
+    page.locator("#scrub").focus();
+    for (int i = 0; i < 30; i++) {
+      page.keyboard().press("ArrowRight");
+    }
+    PlaywrightAssertions.assertThat(told).containsText("At 30 s");
+    assertNotEquals(level, page.locator(".hero .scrub-line").getAttribute("d"));
+    PlaywrightAssertions.assertThat(page.locator("section.step.now")).hasCount(1);
+    page.keyboard().press("End");
+    PlaywrightAssertions.assertThat(told).containsText("After the last cut");
+    PlaywrightAssertions.assertThat(told).containsText("4.1 mm deep");
+    var box = page.locator(".heat-chart svg").boundingBox();
+    page.mouse().move(box.x + box.width * 0.4, box.y + box.height / 2);
+    PlaywrightAssertions.assertThat(told).not().containsText("After the last cut");
+    Browser.shoot(page, "plan-scrubbed");
+  }
+
+  @Test
+  void aChangeIsComputedBesideThePlanAndARefusalSaysWhy() {
+    for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+      Page page = plan(scheme);
+      Locator first = page.locator(".compare tbody tr").first();
+      PlaywrightAssertions.assertThat(first).hasClass(java.util.regex.Pattern.compile(".*same.*"));
+      page.locator("input[name=load]").fill("0.5");
+      PlaywrightAssertions.assertThat(first).hasClass(java.util.regex.Pattern.compile(".*worse.*"));
+      PlaywrightAssertions.assertThat(first).containsText("+");
+      Browser.shoot(page, "plan-what-if-" + scheme);
+      page.locator("input[name=water]").fill("0");
+      PlaywrightAssertions.assertThat(page.locator("#what-if-answer"))
+          .containsText("Not allowed: step");
+      assertEquals("", Browser.barriers(page));
+      page.context().close();
+    }
+  }
+
+  @Test
+  void anotherStepAndAnotherInstrumentBringTheirOwnSpeeds() {
+    Page page = plan(ColorScheme.LIGHT);
+    page.locator("#what-if select[name=step]").selectOption("3");
+    PlaywrightAssertions.assertThat(page.locator(".compare caption")).containsText("Step 3");
+    Locator instruments = page.locator("#what-if select[name=instrument]");
+    String planned = instruments.inputValue();
+    String other =
+        instruments.locator("option").all().stream()
+            .map(option -> option.getAttribute("value"))
+            .filter(id -> !id.equals(planned))
+            .findFirst()
+            .orElseThrow();
+    instruments.selectOption(other);
+    PlaywrightAssertions.assertThat(page.locator("#what-if select[name=instrument]"))
+        .hasValue(other);
+    PlaywrightAssertions.assertThat(page.locator(".compare tbody tr").first())
+        .not()
+        .hasClass(java.util.regex.Pattern.compile(".*same.*"));
+  }
+
+  @Test
+  void questionsAreAnsweredWithoutScriptToo() {
+    Page page = browser.page(1024, 1366, false, ColorScheme.LIGHT);
+    page.navigate(app.address("/plan?" + query));
+    page.locator("#what-if .ask-again button").click();
+    PlaywrightAssertions.assertThat(page.locator("#what-if-answer table")).isVisible();
+    assertTrue(page.url().contains("/plan/what-if?"));
+  }
+
+  @Test
+  void linkAndTextAreCopied() throws Exception {
+    Page page = plan(ColorScheme.LIGHT);
+    BrowserContext context = page.context();
+    context.grantPermissions(List.of("clipboard-read", "clipboard-write"));
+    page.locator("[data-copy-link]").click();
+    PlaywrightAssertions.assertThat(page.locator("#copied")).containsText("Copied");
+    assertEquals(page.url(), page.evaluate("navigator.clipboard.readText()"));
+    page.locator("[data-copy-text]").click();
+    page.waitForTimeout(500);
+    String text = (String) page.evaluate("navigator.clipboard.readText()");
+    assertTrue(text.contains("K-0412") && text.contains("rpm"), text);
+    assertEquals(app.get("/plan.txt?" + query).body(), text);
+  }
+
+  @Test
+  void itPrintsOnFewSheetsOfA4WithTheFirstOneFull() throws IOException {
+    Page page = plan(ColorScheme.LIGHT);
+    byte[] pdf = page.pdf(new Page.PdfOptions().setFormat("A4").setPreferCSSPageSize(true));
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      assertTrue(document.getNumberOfPages() <= 4, document.getNumberOfPages() + " pages");
+      org.apache.pdfbox.text.PDFTextStripper first = new org.apache.pdfbox.text.PDFTextStripper();
+      first.setEndPage(1);
+      String words = first.getText(document);
+      assertTrue(words.contains("Change when") && words.contains("Against"), words);
+    }
+  }
+}
