@@ -47,6 +47,15 @@ public final class StoredLoads implements Loads {
   }
 
   @Override
+  public Optional<Load> holding(UUID pouch) {
+    return some(
+            "id IN (SELECT load_id FROM pouch WHERE id = :pouch)",
+            Map.of("pouch", pouch.toString()))
+        .stream()
+        .findFirst();
+  }
+
+  @Override
   public List<Load> running() {
     return some("state = 'RUNNING' ORDER BY started_micros", Map.of());
   }

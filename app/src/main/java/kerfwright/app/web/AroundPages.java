@@ -8,9 +8,12 @@ import kerfwright.app.label.LabelPages;
 import kerfwright.app.label.LabelSource;
 import kerfwright.app.label.ScanPages;
 import kerfwright.app.label.ScanTargets;
+import kerfwright.app.reprocessing.LoadLabels;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.label.OwnCode;
+import kerfwright.practice.reprocessing.Load;
+import kerfwright.practice.reprocessing.Loads;
 
 /** The pages around the drawer and the record: scanning, labels, backup. */
 final class AroundPages {
@@ -20,11 +23,28 @@ final class AroundPages {
 
   AroundPages(OpenPractice open, Templates templates, Clock clock) {
     Drawer drawer = open.desk().drawer();
-    this.scans = new ScanPages(drawer, open.packages(), new ScanTargets(drawer), templates, clock);
-    LabelSource source = new LabelSource().with(OwnCode.Kind.INSTRUMENT, new ItemLabels(drawer));
+    Loads loads = open.loads().loads();
+    this.scans = new ScanPages(drawer, open.packages(), targets(drawer, loads), templates, clock);
+    LoadLabels ofLoads = new LoadLabels(loads);
+    LabelSource source =
+        new LabelSource()
+            .with(OwnCode.Kind.INSTRUMENT, new ItemLabels(drawer))
+            .with(OwnCode.Kind.POUCH, ofLoads::pouch)
+            .with(OwnCode.Kind.LOAD, ofLoads::load);
     this.labels = new LabelPages(source, open.settings(), templates);
     this.backup =
         new BackupPages(open.backups(), open.database(), open.settings(), templates, clock);
+  }
+
+  /** A pouch leads to its load: there stands whether it was released. */
+  private static ScanTargets targets(Drawer drawer, Loads loads) {
+    return new ScanTargets(drawer)
+        .with(OwnCode.Kind.LOAD, id -> loads.find(id).map(AroundPages::page))
+        .with(OwnCode.Kind.POUCH, id -> loads.holding(id).map(AroundPages::page));
+  }
+
+  private static String page(Load load) {
+    return "/reprocessing/load/" + load.id() + "?scanned=1";
   }
 
   void routes(JavalinConfig config) {

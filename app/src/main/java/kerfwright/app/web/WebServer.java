@@ -14,6 +14,7 @@ import kerfwright.app.chairside.ChairsidePages;
 import kerfwright.app.drawer.DrawerPages;
 import kerfwright.app.drawer.ImportPages;
 import kerfwright.app.drawer.ItemPages;
+import kerfwright.app.reprocessing.LoadMatters;
 import kerfwright.app.security.Gate;
 import kerfwright.app.security.Role;
 import kerfwright.app.setting.SettingPages;
@@ -58,7 +59,9 @@ public final class WebServer {
                     .toList(),
                 demo,
                 say -> List.of(),
-                List.of(new DrawerMatters(open.desk().drawer()))),
+                List.of(
+                    new DrawerMatters(open.desk().drawer()),
+                    new LoadMatters(open.loads().loads(), Clock.systemDefaultZone()))),
             templates,
             Clock.systemDefaultZone());
     this.cases = new CasePages(wiring, open.settings(), templates);

@@ -253,6 +253,8 @@ class RecordJourneyTest {
             "AB",
             "at",
             at));
+    String pouch = first("name=\"pouch\" value=\"([^\"]+)\"", page(load));
+    assertTrue(page("/labels?pouch=" + pouch).contains("S2-"));
     assertTrue(page(load + "/fail").contains("K-0888"));
     assertEquals(422, post(load + "/fail", "by", "EF", "reason", " ").statusCode());
     where(post(load + "/fail", "by", "EF", "reason", "spore test grew"));

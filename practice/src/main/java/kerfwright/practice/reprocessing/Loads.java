@@ -17,6 +17,9 @@ public interface Loads {
   /** By its name, letters large or small. */
   Optional<Load> named(String name);
 
+  /** The load that pouch is in. */
+  Optional<Load> holding(UUID pouch);
+
   /** Loads nobody has decided on, oldest first. */
   List<Load> running();
 
