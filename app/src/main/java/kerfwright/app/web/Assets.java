@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import kerfwright.app.drawing.ArchSheet;
 
 /** The few files pages load: a closed list, all from the class path. */
 final class Assets {
@@ -61,6 +62,12 @@ final class Assets {
     }
     call.header("Cache-Control", "private, max-age=300");
     call.contentType(asset.type()).result(loaded.computeIfAbsent(name, any -> load(asset)));
+  }
+
+  /** The teeth of the form, laid out as arches. */
+  static void arch(Context call) {
+    call.header("Cache-Control", "private, max-age=300");
+    call.contentType("text/css; charset=utf-8").result(ArchSheet.css());
   }
 
   private static byte[] load(Asset asset) {

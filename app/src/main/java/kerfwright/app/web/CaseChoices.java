@@ -51,6 +51,15 @@ public record CaseChoices(
         "case.handpiece", Labels.handpiece(say, handpiece), Labels.shank(say, handpiece.shank()));
   }
 
+  /** Which arch is shown first: 0 upper, 1 lower, 2 and 3 the primary ones. */
+  public int jaw(String picked) {
+    if (!picked.matches("[1-8][1-8]")) {
+      return 0;
+    }
+    int quadrant = picked.charAt(0) - '1';
+    return quadrant % 4 / 2 + (quadrant > 3 ? 2 : 0);
+  }
+
   /** FDI numbers of one row of the arch picker, left to right as one looks at the patient. */
   public List<Integer> arch(boolean upper, boolean primary) {
     int right = (upper ? 1 : 4) + (primary ? 4 : 0);

@@ -124,6 +124,7 @@ public final class WebServer {
     config.routes.get(
         "/chairside/worker.js", call -> assets.serve(call, "chair-worker.js"), Role.LOCAL);
     around.routes(config);
+    config.routes.get("/static/arch.css", Assets::arch, Role.LOCAL);
     config.routes.get("/static/{name}", assets::serve, Role.LOCAL);
   }
 

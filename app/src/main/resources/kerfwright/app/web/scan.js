@@ -30,6 +30,7 @@
       waiting.value = code;
       waiting.focus();
       document.getElementById("scan-unsaved").hidden = false;
+      waiting.closest("details").open = true;
     } else {
       window.location.assign("/scan?code=" + encodeURIComponent(code));
     }
