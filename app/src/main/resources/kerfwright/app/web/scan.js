@@ -28,9 +28,9 @@
     const waiting = document.getElementById("scan-top");
     if (unsaved() && waiting) {
       waiting.value = code;
+      waiting.closest("details").open = true;
       waiting.focus();
       document.getElementById("scan-unsaved").hidden = false;
-      waiting.closest("details").open = true;
     } else {
       window.location.assign("/scan?code=" + encodeURIComponent(code));
     }

@@ -240,6 +240,8 @@ class JourneyTest {
     page.keyboard().press("Tab");
     assertEquals("pulp", page.evaluate("document.activeElement.name"));
     page.keyboard().press("Tab");
+    assertEquals("jaw", page.evaluate("document.activeElement.name"));
+    page.keyboard().press("Tab");
     assertEquals("tooth_pick", page.evaluate("document.activeElement.name"));
     page.keyboard().press("Space");
     page.getByLabel("Restoration").selectOption("metal-ceramic");
