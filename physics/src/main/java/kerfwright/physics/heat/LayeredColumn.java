@@ -54,7 +54,6 @@ public final class LayeredColumn {
   private static final int STEPS_A_PHASE = 5;
   private static final int STEPS_A_SHORT_PHASE = 2;
   private static final double SHORT_PHASE_S = 0.6;
-  private static final int CELLS = 26;
 
   /**
    * How much nearer the rim counts when all outside a steadily heated floor is held cold: fits the
@@ -64,19 +63,12 @@ public final class LayeredColumn {
 
   private final ColumnChain plane = new ColumnChain();
   private final ColumnChain spot = new ColumnChain();
-  private double[] z = new double[0];
-  private double[] k = new double[0];
-  private double[] c = new double[0];
-  private double[] rootDiffusivity = new double[0];
-  private double[] delays = new double[0];
-  private double[] resistances = new double[0];
+  private final ColumnGrid grid = new ColumnGrid();
   private double coldRim;
   private double rimM;
   private double sideShare;
   private double sideDistanceM;
   private double spotRadiusM;
-  private double bottomWash;
-  private boolean bottomHeld;
   private double floorM;
 
   /** How far the cut has got; the floor node may be a sliver ahead. */
@@ -93,7 +85,8 @@ public final class LayeredColumn {
     Require.positive("Output interval", "s", outputEveryS);
     build(body, schedule, probeDepthsMm);
     ColumnRecorder out =
-        new ColumnRecorder(probeDepthsMm, z, outputEveryS, schedule.durationS(), body.initialC());
+        new ColumnRecorder(
+            probeDepthsMm, grid, outputEveryS, schedule.durationS(), body.initialC());
     double startS = 0;
     for (HeatStretch stretch : schedule.stretches()) {
       run(stretch, startS, out);
@@ -103,89 +96,26 @@ public final class LayeredColumn {
   }
 
   private void build(HeatBody body, HeatSchedule schedule, double[] probeDepthsMm) {
-    double depth = body.depthMm() * 1e-3;
-    double cut = schedule.cutDepthMm() * 1e-3;
     spotRadiusM = Math.min(schedule.spotRadiusMm(), body.radiusMm()) * 1e-3;
     double share = spotRadiusM / (body.radiusMm() * 1e-3);
     sideShare = share * share;
     sideDistanceM = 2e-3 * body.radiusMm() - spotRadiusM;
-    double[] inner = new double[body.layers().size() - 1 + probeDepthsMm.length];
-    double bottom = 0;
-    for (int l = 0; l < body.layers().size() - 1; l++) {
-      bottom += body.layers().get(l).thicknessMm() * 1e-3;
-      inner[l] = bottom;
-    }
-    for (int p = 0; p < probeDepthsMm.length; p++) {
-      double at = probeDepthsMm[p] * 1e-3;
-      if (!(at >= 0 && at <= depth * (1 + 1e-9))) {
-        throw new IllegalArgumentException(
-            "Probe at depth " + probeDepthsMm[p] + " mm lies outside 0 to " + depth * 1e3 + " mm");
+    grid.build(body, schedule.cutDepthMm() * 1e-3, spotRadiusM, probeDepthsMm);
+    int cells = grid.cells();
+    boolean bottomHeld = body.bottom().isHeld();
+    for (ColumnChain chain : new ColumnChain[] {plane, spot}) {
+      chain.size(cells + 1);
+      chain.first = 0;
+      chain.last = bottomHeld ? cells - 1 : cells;
+      grid.shape(chain);
+      if (!bottomHeld) {
+        chain.link[cells] = body.bottom().washingWPerM2K();
       }
-      inner[body.layers().size() - 1 + p] = at;
+      Arrays.fill(chain.loss, 0);
+      Arrays.fill(chain.source, 0);
     }
-    double[] breaks = Spacing.breaks(depth, inner);
-    double fine = 0.2 * Math.min(spotRadiusM, 1e-3);
-    z =
-        Spacing.lines(
-            breaks,
-            Math.max(CELLS, 2 * breaks.length),
-            at -> 1 / (fine + 0.25 * Math.max(0, at - cut)));
-    int cells = z.length - 1;
-    if (cut >= z[cells - 1]) {
-      throw new IllegalArgumentException(
-          "The cut goes down "
-              + cut * 1e3
-              + " mm; it must stay above "
-              + z[cells - 1] * 1e3
-              + " mm of the body's "
-              + body.depthMm()
-              + " mm");
-    }
-    if (k.length <= cells) {
-      k = new double[cells + 1];
-      c = new double[cells + 1];
-      rootDiffusivity = new double[cells + 1];
-      delays = new double[cells + 1];
-      resistances = new double[cells + 1];
-    }
-    int layer = 0;
-    double layerEnd = body.layers().get(0).thicknessMm() * 1e-3;
-    for (int j = 0; j < cells; j++) {
-      while (0.5 * (z[j] + z[j + 1]) > layerEnd && layer < body.layers().size() - 1) {
-        layer++;
-        layerEnd += body.layers().get(layer).thicknessMm() * 1e-3;
-      }
-      k[j] = body.layers().get(layer).conductivityWPerMK();
-      c[j] = body.layers().get(layer).volumetricHeatJPerM3K();
-      rootDiffusivity[j] = Math.sqrt(k[j] / c[j]);
-      delays[j + 1] = delays[j] + (z[j + 1] - z[j]) / rootDiffusivity[j];
-      resistances[j + 1] = resistances[j] + (z[j + 1] - z[j]) / k[j];
-    }
-    bottomHeld = body.bottom().isHeld();
-    bottomWash = body.bottom().washingWPerM2K();
-    plane.size(cells + 1);
-    spot.size(cells + 1);
-    plane.first = 0;
-    plane.last = bottomHeld ? cells - 1 : cells;
-    spot.last = plane.last;
     Arrays.fill(plane.t, body.initialC());
     Arrays.fill(spot.t, 0);
-    Arrays.fill(plane.mass, 0);
-    Arrays.fill(plane.loss, 0);
-    Arrays.fill(plane.source, 0);
-    Arrays.fill(spot.source, 0);
-    for (int j = 0; j < cells; j++) {
-      double half = 0.5 * c[j] * (z[j + 1] - z[j]);
-      plane.mass[j] += half;
-      plane.mass[j + 1] += half;
-      plane.link[j] = k[j] / (z[j + 1] - z[j]);
-    }
-    if (!bottomHeld) {
-      plane.link[cells] = bottomWash;
-    }
-    System.arraycopy(plane.mass, 0, spot.mass, 0, cells + 1);
-    System.arraycopy(plane.link, 0, spot.link, 0, cells + 1);
-    Arrays.fill(spot.loss, 0);
     plane.source[plane.last] = plane.link[plane.last] * body.bottom().outsideC();
     if (bottomHeld) {
       plane.t[cells] = body.bottom().outsideC();
@@ -194,7 +124,6 @@ public final class LayeredColumn {
     row = 0;
     floorM = 0;
     cutM = 0;
-    spot.first = 0;
   }
 
   private void run(HeatStretch stretch, double startS, ColumnRecorder out) {
@@ -205,7 +134,7 @@ public final class LayeredColumn {
     if (stretch.onS() > 0) {
       double dry =
           Math.max(0, outside.coefficientWPerM2K() - stretch.spotWhileOn().coefficientWPerM2K());
-      double biot = dry * spotRadiusM / k[row];
+      double biot = dry * spotRadiusM / grid.k[row];
       coldRim = biot / (1 + biot) * stretch.onS() / period;
     }
     double tiny = 1e-9 * Math.max(period, 1e-3);
@@ -286,14 +215,14 @@ public final class LayeredColumn {
 
   /** Temperature at a depth that lies in an element. */
   double temperatureC(double depthM, int element) {
-    double share = (depthM - z[element]) / (z[element + 1] - z[element]);
+    double share = (depthM - grid.z[element]) / (grid.z[element + 1] - grid.z[element]);
     double undisturbed = plane.t[element] + share * (plane.t[element + 1] - plane.t[element]);
     return undisturbed + spotPart(depthM);
   }
 
   /** The undisturbed body's temperature at the floor. */
   private double underFloor() {
-    double share = (floorM - z[row]) / (z[row + 1] - z[row]);
+    double share = (floorM - grid.z[row]) / (grid.z[row + 1] - grid.z[row]);
     return plane.t[row] + share * (plane.t[row + 1] - plane.t[row]);
   }
 
@@ -315,13 +244,13 @@ public final class LayeredColumn {
   /** Moves the floor node along the temperature it finds. */
   private void lower(double targetM) {
     while (targetM > floorM) {
-      double next = z[row + 1];
-      if (next - targetM < 0.05 * (next - z[row])) {
+      double next = grid.z[row + 1];
+      if (next - targetM < 0.05 * (next - grid.z[row])) {
         spot.source[row] = 0;
         spot.loss[row] = 0;
         row++;
         spot.first = row;
-        floorM = Math.max(z[row], floorM);
+        floorM = Math.max(grid.z[row], floorM);
         if (floorM >= targetM) {
           return;
         }
@@ -335,12 +264,16 @@ public final class LayeredColumn {
 
   /** Masses, links and losses below the floor. */
   private void shape() {
-    double left = z[row + 1] - floorM;
-    double half = 0.5 * c[row] * left;
+    double left = grid.z[row + 1] - floorM;
+    double half = 0.5 * grid.c[row] * left;
     spot.mass[row] = half;
-    spot.link[row] = k[row] / left;
+    spot.link[row] = grid.k[row] / left;
     spot.mass[row + 1] =
-        half + 0.5 * (row + 2 < z.length ? c[row + 1] * (z[row + 2] - z[row + 1]) : 0);
+        half
+            + 0.5
+                * (row + 2 < grid.z.length
+                    ? grid.c[row + 1] * (grid.z[row + 2] - grid.z[row + 1])
+                    : 0);
     spot.loss[row] = onSpot.coefficientWPerM2K();
     double hole = 1 - Math.sqrt(0.5 + 0.5 * spotRadiusM / (spotRadiusM + floorM));
     rimM = spotRadiusM * (1 - COLD_RIM * coldRim) * (1 - hole * (1 - coldRim));
@@ -352,7 +285,7 @@ public final class LayeredColumn {
     int j = row;
     double plain = spot.t[row];
     if (x > 1e-9) {
-      while (j + 2 < z.length && z[j + 1] < depthM) {
+      while (j + 2 < grid.z.length && grid.z[j + 1] < depthM) {
         j++;
       }
       plain = at(j, depthM);
@@ -366,39 +299,28 @@ public final class LayeredColumn {
   private double atDistance(int element, double depthM, double ringM) {
     double x = depthM - floorM;
     double h = outside.coefficientWPerM2K();
-    double fromFloor = delay(row, floorM);
+    double fromFloor = grid.delay(row, floorM);
     double wanted;
     double phi;
     if (x <= 1e-9) {
-      wanted = fromFloor + ringM / rootDiffusivity[row];
-      phi = 1 / (h * ringM / k[row] + 1);
+      wanted = fromFloor + ringM / grid.rootDiffusivity[row];
+      phi = 1 / (h * ringM / grid.k[row] + 1);
     } else {
       double longer = Math.sqrt(x * x + ringM * ringM) / x;
-      double resistance = resist(element, depthM) - resist(row, floorM);
-      wanted = fromFloor + (delay(element, depthM) - fromFloor) * longer;
+      double resistance = grid.resist(element, depthM) - grid.resist(row, floorM);
+      wanted = fromFloor + (grid.delay(element, depthM) - fromFloor) * longer;
       phi = (h * resistance + 1) / (h * resistance * longer + 1);
     }
-    if (wanted >= delays[z.length - 1]) {
-      return phi * spot.t[z.length - 1];
+    if (wanted >= grid.wholeDelay()) {
+      return phi * spot.t[grid.cells()];
     }
-    int j = element;
-    while (j + 2 < z.length && delays[j + 1] < wanted) {
-      j++;
-    }
-    return phi * at(j, z[j] + (wanted - delays[j]) * rootDiffusivity[j]);
+    int j = grid.elementOfDelay(element, wanted);
+    return phi * at(j, grid.depthOfDelayM(j, wanted));
   }
 
   private double at(int element, double depthM) {
-    double top = element == row ? floorM : z[element];
-    double share = (depthM - top) / (z[element + 1] - top);
+    double top = element == row ? floorM : grid.z[element];
+    double share = (depthM - top) / (grid.z[element + 1] - top);
     return spot.t[element] + share * (spot.t[element + 1] - spot.t[element]);
-  }
-
-  private double delay(int element, double depthM) {
-    return delays[element] + (depthM - z[element]) / rootDiffusivity[element];
-  }
-
-  private double resist(int element, double depthM) {
-    return resistances[element] + (depthM - z[element]) / k[element];
   }
 }

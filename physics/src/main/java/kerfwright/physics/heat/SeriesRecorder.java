@@ -7,51 +7,35 @@ final class SeriesRecorder {
   private final ProbeReader[] readers;
   private final ProbeReader axis;
   private final CutFloor floor;
-  private final double everyS;
-  private final double[] timesS;
-  private final double[][] probesC;
-  private final double[] floorC;
-  private final double[] floorDepthMm;
   private final double[] cutAwayS;
   private final double[] peakC;
-  private final double[] last;
+  private final TimedOutputs outputs;
+
+  /** Probes, then the floor's temperature and its depth in mm. */
   private final double[] now;
-  private double lastFloorC;
-  private double lastDepthM;
-  private double lastS;
+
   private double peakFloorC = Double.NEGATIVE_INFINITY;
-  private int written;
 
   SeriesRecorder(
       ProbeReader[] readers, ProbeReader axis, CutFloor floor, double everyS, double durationS) {
     this.readers = readers;
     this.axis = axis;
     this.floor = floor;
-    this.everyS = everyS;
-    double wanted = Math.floor(durationS / everyS + 1e-6);
-    if (wanted > 5_000_000) {
-      throw new IllegalArgumentException(
-          "At most 5000000 outputs are kept, got " + wanted + "; take a longer output interval");
-    }
-    int outputs = (int) wanted;
-    timesS = new double[outputs];
-    probesC = new double[readers.length][outputs];
-    floorC = new double[outputs];
-    floorDepthMm = new double[outputs];
+    outputs = new TimedOutputs(readers.length + 2, everyS, durationS);
+    now = new double[readers.length + 2];
     cutAwayS = new double[readers.length];
-    peakC = new double[readers.length];
     Arrays.fill(cutAwayS, Double.POSITIVE_INFINITY);
-    last = new double[readers.length];
-    now = new double[readers.length];
+    peakC = new double[readers.length];
   }
 
   void start(double[][] t) {
     for (int p = 0; p < readers.length; p++) {
-      last[p] = readers[p].read(t);
-      peakC[p] = last[p];
+      now[p] = readers[p].read(t);
+      peakC[p] = now[p];
     }
-    lastFloorC = axis.read(t);
-    peakFloorC = lastFloorC;
+    peakFloorC = axis.read(t);
+    now[readers.length] = peakFloorC;
+    outputs.start(now);
   }
 
   void step(double[][] t, double atS, double depthM) {
@@ -66,29 +50,22 @@ final class SeriesRecorder {
     for (int i = 0; i < floor.grid.spot; i++) {
       peakFloorC = Math.max(peakFloorC, row[i]);
     }
-    double floorNow = row[0];
-    while (written < timesS.length) {
-      double due = (written + 1) * everyS;
-      if (due > atS + 1e-7 * everyS) {
-        break;
-      }
-      double share = atS > lastS ? Math.min(1, (due - lastS) / (atS - lastS)) : 1;
-      timesS[written] = due;
-      for (int p = 0; p < readers.length; p++) {
-        probesC[p][written] = last[p] + share * (now[p] - last[p]);
-      }
-      floorC[written] = lastFloorC + share * (floorNow - lastFloorC);
-      floorDepthMm[written] = (lastDepthM + share * (depthM - lastDepthM)) * 1e3;
-      written++;
-    }
-    System.arraycopy(now, 0, last, 0, now.length);
-    lastFloorC = floorNow;
-    lastDepthM = depthM;
-    lastS = atS;
+    now[readers.length] = row[0];
+    now[readers.length + 1] = depthM * 1e3;
+    outputs.step(now, atS);
   }
 
   HeatSeries series(EnergyBalance balance, HeatMesh mesh) {
+    int probes = readers.length;
     return new HeatSeries(
-        timesS, probesC, cutAwayS, floorC, floorDepthMm, peakC, peakFloorC, balance, mesh);
+        outputs.timesS,
+        outputs.first(probes),
+        cutAwayS,
+        outputs.values[probes],
+        outputs.values[probes + 1],
+        peakC,
+        peakFloorC,
+        balance,
+        mesh);
   }
 }
