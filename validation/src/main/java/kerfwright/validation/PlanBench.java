@@ -15,6 +15,8 @@ import kerfwright.app.casefile.CaseFile;
 import kerfwright.app.input.BadInput;
 import kerfwright.planner.PlanOptions;
 import kerfwright.planner.Planner;
+import kerfwright.planner.Variation;
+import kerfwright.planner.WhatIf;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.DrawerSnapshot;
@@ -35,6 +37,9 @@ public final class PlanBench {
   private static final int LEAST_RUNS = 3;
   private static final double ENOUGH_S = 4;
   private static final int WARM_UP = 12;
+  private static final PlanOptions PAGE = new PlanOptions(1000, 1);
+  private static final PlanOptions SLIDER = new PlanOptions(64, 1);
+  private static final int ASKED = 40;
 
   private PlanBench() {}
 
@@ -64,6 +69,8 @@ public final class PlanBench {
       row(json, figures(cutCase, usual, some), i + 1 < SAMPLES.length);
     }
     json.append("  ],\n");
+    line(json, "planOf1000SamplesWithHeatInTheRound", figures(cutCase, demo, PAGE));
+    line(json, "sliderOf64Samples", slider(cutCase, demo));
     json.append("  \"cold\": ")
         .append(arguments.length > 1 ? cold(arguments[1], arguments[0]) : "null")
         .append("\n}");
@@ -105,6 +112,27 @@ public final class PlanBench {
         cpu.get(cpu.size() / 2),
         seconds.get(seconds.size() / 2),
         seconds.get(0));
+  }
+
+  /** One question to a plan that stands: another load for its first step, by the quick column. */
+  private static String slider(CutCase cutCase, DrawerSnapshot drawer) {
+    WhatIf plan = Planner.whatIf(cutCase, drawer, SLIDER).orElseThrow();
+    double planned = plan.planned(1).loadN();
+    double[] seconds = new double[ASKED];
+    for (int round = 0; round < 2; round++) {
+      for (int i = 0; i < ASKED; i++) {
+        double load = planned * (0.5 + 0.5 * i / ASKED);
+        long began = System.nanoTime();
+        plan.ask(new Variation(1, null, null, load, null, 0));
+        seconds[i] = (System.nanoTime() - began) * 1e-9;
+      }
+    }
+    Arrays.sort(seconds);
+    return String.format(
+        Locale.ROOT,
+        "{\"medianS\": %.4f, \"worstS\": %.4f}",
+        seconds[ASKED / 2],
+        seconds[ASKED - 1]);
   }
 
   /** The clean instruments of a drawer again and again, as other pieces with other uses. */

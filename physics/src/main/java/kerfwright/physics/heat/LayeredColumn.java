@@ -34,8 +34,10 @@ import java.util.Arrays;
  * <p>Valid for spots of 0.5 to 3 mm and depths of 2 to 5 mm; the tests state how far it may lie
  * from the axisymmetric solution. Leaves out: sideways spreading in a layer that conducts much
  * better than the one below, the cavity wall (taken as the washed top, at floor level), a side that
- * is not insulated. Strokes and pauses are followed one by one: averaging them would lose a tenth
- * and more of what reaches the pulp, because water then seems to find a warmer floor than it does.
+ * is not insulated. With less than 2 mm over the probe it may stay too cool for seconds after a
+ * stroke, by a twentieth of its greatest answer. Strokes and pauses are followed one by one:
+ * averaging them would lose a tenth and more of what reaches the pulp, because water then seems to
+ * find a warmer floor than it does.
  *
  * <p>Holds its working arrays for reuse; belongs to one thread. Nothing is allocated in a time
  * step.

@@ -55,6 +55,10 @@ final class ChangeCue {
           ? Message.of("cue.chamber", depthMm, Rounded.places((s.toM() + NO_DROP_M) * 1e3, 1))
           : Message.of("cue.stop-at", depthMm);
     }
+    if (!s.wholeBelow() && Double.isInfinite(s.marginM())) {
+      // nothing of the layer below has to be left
+      return Message.of("cue.stop-at", depthMm);
+    }
     Message below = Words.material(s.below());
     return s.wholeBelow()
         ? Message.of("cue.stays", below, depthMm)
