@@ -311,6 +311,35 @@ abstract class RecordContractTest {
   }
 
   @Test
+  void aCorrectedToothOfASingleUseInstrumentIsNoSecondUse() {
+    StockItem lot = lot("L1", 2, true);
+    RecordEntry entry = log("K-1", lot);
+    StockItem piece = now(entry.use().instrument().id());
+    UseReport right =
+        new UseReport(
+            ids.next(),
+            "K-1",
+            new Tooth(17),
+            null,
+            piece.id(),
+            "",
+            "",
+            CUT,
+            "AB",
+            entry.use().at());
+    assertEquals(List.of(), kinds(written(desk.correct(entry.id(), right, "CD", "tooth"))));
+    assertEquals(1, now(piece.id()).uses());
+    assertEquals(CUT.mm3ByMaterial(), now(piece.id()).cutMm3ByMaterial());
+    written(desk.strike(right.id(), ids.next(), "CD", "not at all"));
+    StockItem opened = now(piece.id());
+    assertEquals(InstrumentState.USED, opened.state());
+    assertFalse(
+        drawer
+            .edit(new Pick(opened.id(), opened.version()), draft -> draft.singleUse = false, "")
+            .done());
+  }
+
+  @Test
   void ofManyWhoCorrectTheSameOnlyOneDoes() throws Exception {
     StockItem item = added("D1");
     RecordEntry entry = log("K-1", item);

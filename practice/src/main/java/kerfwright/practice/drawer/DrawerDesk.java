@@ -81,7 +81,8 @@ public final class DrawerDesk {
       if (after.state() != item.state() || after.removed() != item.removed()) {
         throw new IllegalArgumentException("An edit changes neither state nor presence");
       }
-      if (item.singleUse() && item.uses() > 0 && !after.singleUse()) {
+      boolean opened = item.uses() > 0 || item.state() == InstrumentState.USED;
+      if (item.singleUse() && opened && !after.singleUse()) {
         obstacles.add(
             new Obstacle(item.id(), item.label(), "is for single use and was used: it stays so"));
       }

@@ -138,8 +138,7 @@ final class UseOfItem {
 
   /** The item as if this use had not been counted; where it is in its round stays. */
   StockItem takenBack(Map<String, Double> mm3) {
-    // a single-use item that was opened stays used up
-    int less = item.singleUse() ? 0 : Math.min(counted(), item.uses());
+    int less = Math.min(counted(), item.uses());
     return item.next(
         draft -> {
           draft.uses -= less;
