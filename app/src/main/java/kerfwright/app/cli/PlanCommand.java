@@ -62,6 +62,13 @@ final class PlanCommand implements Callable<Integer> {
       description = "Seed of the samples (default ${DEFAULT-VALUE}).")
   private long seed;
 
+  @Option(
+      names = "--language",
+      paramLabel = "LANG",
+      defaultValue = "en",
+      description = "Language of text and card: en or de (default ${DEFAULT-VALUE}).")
+  private String language = "en";
+
   PlanCommand(Wiring wiring, Terminal terminal) {
     this.wiring = wiring;
     this.terminal = terminal;
@@ -75,6 +82,7 @@ final class PlanCommand implements Callable<Integer> {
     if (samples < 1 || samples > MOST_SAMPLES) {
       throw new BadInput("--samples", "must be 1 to " + MOST_SAMPLES + ", found " + samples);
     }
+    Say say = say();
     CutCase cutCase = new CaseFile(wiring.cases()).read(caseFile);
     DrawerSnapshot drawer;
     if (drawerFile == null) {
@@ -85,22 +93,30 @@ final class PlanCommand implements Callable<Integer> {
     }
     CutPlan plan = wiring.plans().plan(cutCase, drawer, samples, seed);
     if (pdf != null) {
-      write(pdf, plan);
+      write(say, pdf, plan);
     }
     if (json) {
       terminal.printJson(PlanJson.text(plan));
     } else {
-      terminal.print(PlanText.of(Say.in(Language.ENGLISH), plan));
+      terminal.print(PlanText.of(say, plan));
     }
     return plan.refused() ? Terminal.REFUSED : Terminal.DONE;
   }
 
-  private void write(Path target, CutPlan plan) throws BadInput, IOException {
+  private Say say() throws BadInput {
+    Language wanted = Language.byId(language).orElse(null);
+    if (wanted == null) {
+      throw new BadInput("--language", "must be en or de, found " + language);
+    }
+    return Say.in(wanted);
+  }
+
+  private void write(Say say, Path target, CutPlan plan) throws BadInput, IOException {
     if (plan.refused()) {
       terminal.say("refused, so no card was written to " + target);
       return;
     }
-    byte[] card = PlanCard.pdf(Say.in(Language.ENGLISH), plan, wiring.drawings());
+    byte[] card = PlanCard.pdf(say, plan, wiring.drawings());
     Path absolute = target.toAbsolutePath();
     Path folder = absolute.getParent();
     if (folder == null || !Files.isDirectory(folder) || Files.isDirectory(absolute)) {

@@ -71,6 +71,16 @@ class CommandsTest {
   }
 
   @Test
+  void aPlanIsPrintedInTheLanguageAskedFor() {
+    Run german = Run.of("plan", CASE, "--drawer", DRAWER, "--samples", "8", "--language", "de");
+    assertEquals(0, german.code(), german.err());
+    assertTrue(german.out().startsWith("SCHNITTPLAN "), german.out());
+    Run unknown = Run.of("plan", CASE, "--language", "xx");
+    assertEquals(2, unknown.code());
+    assertTrue(unknown.err().contains("must be en or de"), unknown.err());
+  }
+
+  @Test
   void aPlanIsPrintedAsTextAndAsJson() throws IOException {
     Run text = Run.of("plan", CASE, "--drawer", DRAWER, "--samples", "8");
     assertEquals(0, text.code(), text.err());
@@ -102,7 +112,7 @@ class CommandsTest {
     Path card = folder.resolve("card.pdf");
     Run run = Run.of(refusing, "plan", CASE, "--pdf", card.toString());
     assertEquals(1, run.code());
-    assertTrue(run.out().contains("No instrument fits; add a friction-grip carbide bur."));
+    assertTrue(run.out().contains("Nothing is left to cut: what must be kept"));
     assertFalse(Files.exists(card));
   }
 
