@@ -16,7 +16,6 @@ import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.plan.PlanMaker;
 import kerfwright.app.plan.ScaleDrawings;
 import kerfwright.app.web.Serving;
-import kerfwright.planner.PlanOptions;
 import kerfwright.planner.Planner;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
@@ -49,9 +48,8 @@ public record Wiring(
     return new Wiring(
         cases,
         instruments,
-        (cutCase, drawer, samples, seed) ->
-            UsualStackFindings.addTo(
-                Planner.plan(cutCase, drawer, new PlanOptions(samples, seed)), cases),
+        (cutCase, drawer, options) ->
+            UsualStackFindings.addTo(Planner.plan(cutCase, drawer, options), cases),
         () -> DemoPractice.drawer(new DrawerFile(instruments)),
         () -> DemoPractice.cases(new CaseFile(cases)),
         new ScaleDrawings(),

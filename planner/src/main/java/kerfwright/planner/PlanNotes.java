@@ -5,11 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Keep;
+import kerfwright.planner.casework.OwnPace;
+import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.heat.CoolSequence;
 import kerfwright.planner.heat.Remedies;
 import kerfwright.planner.heat.WallHistory;
 import kerfwright.planner.plan.PulpHeat;
 import kerfwright.planner.sequence.Segments;
+import kerfwright.planner.sequence.TimedCut;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Message;
@@ -48,6 +51,31 @@ final class PlanNotes {
               c.stackSources()));
     }
     return notes;
+  }
+
+  /** How far the plan follows the practice's own log; nothing where it follows the literature. */
+  static Optional<Finding> ownPace(OwnPace pace, List<TimedCut> sequence) {
+    if (pace.logged() == 0) {
+      return Optional.empty();
+    }
+    List<Message> said = new ArrayList<>();
+    for (TimedCut cut : sequence) {
+      Candidate c = cut.candidate();
+      Message material = Message.of("label.material-" + c.segment().material().id());
+      double off = Math.abs(c.ownPace() - 1);
+      Message one =
+          off < 0.02
+              ? Message.of("finding.own-pace-alike", material)
+              : Message.of(
+                  c.ownPace() < 1 ? "finding.own-pace-faster" : "finding.own-pace-slower",
+                  Rounded.percent(off),
+                  material);
+      if (!said.contains(one)) {
+        said.add(one);
+      }
+    }
+    return Optional.of(
+        Finding.note("own-pace", Message.of("finding.own-pace", said, pace.logged())));
   }
 
   /** What was done to keep the pulp cool. */

@@ -1,5 +1,7 @@
 package kerfwright.planner;
 
+import kerfwright.planner.casework.OwnPace;
+
 /**
  * How a plan is computed.
  *
@@ -7,13 +9,19 @@ package kerfwright.planner;
  * @param seed seed of the samples: the same seed gives the same plan
  * @param quick true where the heat is followed by the column alone, for a first look while a case
  *     is still being changed
+ * @param pace the practice's own pace and wear
  */
-public record PlanOptions(int samples, long seed, boolean quick) {
+public record PlanOptions(int samples, long seed, boolean quick, OwnPace pace) {
   /** 256 samples, seed 1. */
   public static final PlanOptions USUAL = new PlanOptions(256, 1);
 
+  /** By the literature alone. */
   public PlanOptions(int samples, long seed) {
     this(samples, seed, false);
+  }
+
+  public PlanOptions(int samples, long seed, boolean quick) {
+    this(samples, seed, quick, OwnPace.NONE);
   }
 
   public PlanOptions {

@@ -58,7 +58,8 @@ public final class Planner {
     this.settled = settled;
     this.segments = Segments.of(cutCase);
     this.search =
-        new CandidateSearch(cutCase, drawer.instruments(), segments.depthM(), Vetoes.all());
+        new CandidateSearch(
+            cutCase, drawer.instruments(), segments.depthM(), Vetoes.all(), options.pace());
     this.refusals = new Refusals(cutCase, search, segments.depthM());
   }
 
@@ -183,6 +184,7 @@ public final class Planner {
     }
     PulpHeat pulp =
         PulpResult.of(found.shown(), sampled, PulpDistance.leftM(cutCase, segments) * 1e3);
+    PlanNotes.ownPace(options.pace(), sequence).ifPresent(findings::add);
     findings.addAll(PlanNotes.warnings(cutCase, pulp));
     return new CutPlan(
         cutCase,

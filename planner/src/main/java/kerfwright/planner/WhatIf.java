@@ -102,7 +102,8 @@ public final class WhatIf {
       wanted.add(c);
       drawer.add(worn(c, change, i + 1));
     }
-    CandidateSearch search = new CandidateSearch(asked, distinct(drawer), depthM, Vetoes.all());
+    CandidateSearch search =
+        new CandidateSearch(asked, distinct(drawer), depthM, Vetoes.all(), options.pace());
     for (int i = 0; i < sequence.size(); i++) {
       Candidate c = wanted.get(i);
       boolean here = i + 1 == change.step();

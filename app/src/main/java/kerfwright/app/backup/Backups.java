@@ -56,7 +56,7 @@ public final class Backups implements AutoCloseable {
   /** Looks every minute whether one is due. */
   public void start() {
     look();
-    worker.scheduleWithFixedDelay(this::tick, 20, 60, TimeUnit.SECONDS);
+    worker.scheduleWithFixedDelay(this::tick, 1, 60, TimeUnit.SECONDS);
   }
 
   public BackupPlan plan() {

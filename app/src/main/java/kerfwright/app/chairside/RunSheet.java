@@ -46,6 +46,7 @@ public final class RunSheet {
     json.put("tooth", plan.cutCase().tooth().fdi());
     json.put("toothName", say.tooth(plan.cutCase().tooth()));
     json.put("procedure", Labels.procedure(say, plan.cutCase().procedure()));
+    json.put("procedureId", plan.cutCase().procedure().id());
     json.put("query", query);
     json.put("total", Figures.time(say, plan.totalTimeS()));
     json.put("pulp", Figures.pulpWall(say, plan));

@@ -48,6 +48,7 @@ final class StepSheet {
     band.put("low", step.timeS().low());
     band.put("typical", step.timeS().typical());
     band.put("high", step.timeS().high());
+    json.put("literatureS", step.timeS().typical() / step.ownPace());
     json.put("cutS", step.cutSeconds().typical());
     json.put("pauseS", step.pauseSeconds().typical());
     json.put("pace", Words.contact(say, step));

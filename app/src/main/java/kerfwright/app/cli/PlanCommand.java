@@ -15,6 +15,7 @@ import kerfwright.app.plan.PlanText;
 import kerfwright.app.print.PlanCard;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
+import kerfwright.planner.PlanOptions;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
 import kerfwright.planner.plan.CutPlan;
@@ -91,7 +92,7 @@ final class PlanCommand implements Callable<Integer> {
     } else {
       drawer = new DrawerFile(wiring.instruments()).read(drawerFile);
     }
-    CutPlan plan = wiring.plans().plan(cutCase, drawer, samples, seed);
+    CutPlan plan = wiring.plans().plan(cutCase, drawer, new PlanOptions(samples, seed));
     if (pdf != null) {
       write(say, pdf, plan);
     }

@@ -8,6 +8,7 @@ import kerfwright.app.day.NeedsOfCase;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
+import kerfwright.planner.PlanOptions;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.day.Need;
 import kerfwright.practice.daylist.NeedsOfPlan;
@@ -30,8 +31,7 @@ final class PlanNeeds implements NeedsOfCase {
             .plan(
                 new CaseFile(wiring.cases()).read(Path.of(caseFile)),
                 wiring.demoDrawer().read(),
-                FEW_SAMPLES,
-                1);
+                new PlanOptions(FEW_SAMPLES, 1));
     if (plan.refused()) {
       throw new BadInput(
           caseFile,

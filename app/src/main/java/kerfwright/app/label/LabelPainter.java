@@ -1,5 +1,6 @@
 package kerfwright.app.label;
 
+import java.util.ArrayList;
 import java.util.List;
 import kerfwright.app.print.Ink;
 import uk.org.okapibarcode.backend.DataMatrix;
@@ -46,14 +47,14 @@ final class LabelPainter {
     double left = xMm + 2 * pad + side;
     double room = xMm + width - pad - left;
     double title = Math.min(TITLE_MM, height / 3);
-    int lines =
-        (int) Math.min(label.lines().size(), (height - 2 * pad - title) / (LINE_MM * SPACING));
+    List<String> words = wrapped(label.lines(), room);
+    int lines = (int) Math.min(words.size(), (height - 2 * pad - title) / (LINE_MM * SPACING));
     double block = title + lines * LINE_MM * SPACING;
     double base = yMm + (height - block) / 2 + title * 0.85;
     ink.text(left, base, title, true, cut(label.title(), title, true, room));
     for (int i = 0; i < lines; i++) {
       base += LINE_MM * SPACING;
-      ink.text(left, base, LINE_MM, false, cut(label.lines().get(i), LINE_MM, false, room));
+      ink.text(left, base, LINE_MM, false, cut(words.get(i), LINE_MM, false, room));
     }
   }
 
@@ -68,6 +69,25 @@ final class LabelPainter {
     for (Rectangle one : matrix.getRectangles()) {
       ink.box(left + one.x * module, top + one.y * module, one.width * module, one.height * module);
     }
+  }
+
+  /** Long lines go on in the next one, at a space. */
+  private List<String> wrapped(List<String> lines, double roomMm) {
+    List<String> all = new ArrayList<>();
+    for (String line : lines) {
+      String begun = "";
+      for (String word : line.split(" ")) {
+        String longer = begun.isEmpty() ? word : begun + " " + word;
+        if (begun.isEmpty() || ink.width(longer, LINE_MM, false) <= roomMm) {
+          begun = longer;
+        } else {
+          all.add(begun);
+          begun = word;
+        }
+      }
+      all.add(begun);
+    }
+    return all;
   }
 
   private String cut(String text, double sizeMm, boolean bold, double roomMm) {

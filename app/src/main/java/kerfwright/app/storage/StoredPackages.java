@@ -3,7 +3,9 @@ package kerfwright.app.storage;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.practice.label.MakersCode;
@@ -42,6 +44,22 @@ public final class StoredPackages implements Packages {
                 .bind("gtin", gtin)
                 .map((row, context) -> read(row))
                 .list());
+  }
+
+  @Override
+  public Map<UUID, LocalDate> expiries() {
+    Map<UUID, LocalDate> days = new HashMap<>();
+    jdbi.useHandle(
+        handle ->
+            handle
+                .createQuery("SELECT item_id, expires FROM item_package WHERE expires IS NOT NULL")
+                .map(
+                    (row, context) ->
+                        Map.entry(
+                            UUID.fromString(row.getString("item_id")),
+                            LocalDate.parse(row.getString("expires"))))
+                .forEach(one -> days.put(one.getKey(), one.getValue())));
+    return days;
   }
 
   @Override

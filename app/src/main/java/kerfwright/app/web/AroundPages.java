@@ -8,18 +8,24 @@ import kerfwright.app.label.LabelPages;
 import kerfwright.app.label.LabelSource;
 import kerfwright.app.label.ScanPages;
 import kerfwright.app.label.ScanTargets;
+import kerfwright.app.learning.LearningPages;
+import kerfwright.app.learning.PlannedSteps;
 import kerfwright.app.reprocessing.LoadLabels;
+import kerfwright.app.restock.RestockDesk;
+import kerfwright.app.restock.RestockPages;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.label.OwnCode;
 import kerfwright.practice.reprocessing.Load;
 import kerfwright.practice.reprocessing.Loads;
 
-/** The pages around the drawer and the record: scanning, labels, backup. */
+/** The pages around the drawer and the record: scanning, labels, backup, restock, our own pace. */
 final class AroundPages {
   private final ScanPages scans;
   private final LabelPages labels;
   private final BackupPages backup;
+  private final RestockPages restock;
+  private final LearningPages learning;
 
   AroundPages(OpenPractice open, Templates templates, Clock clock) {
     Drawer drawer = open.desk().drawer();
@@ -34,6 +40,18 @@ final class AroundPages {
     this.labels = new LabelPages(source, open.settings(), templates);
     this.backup =
         new BackupPages(open.backups(), open.database(), open.settings(), templates, clock);
+    PlannedSteps planned = new PlannedSteps(open.runs());
+    RestockDesk needs =
+        new RestockDesk(
+            drawer,
+            open.packages(),
+            open.record().record(),
+            planned::procedure,
+            article -> 0,
+            item -> open.learning().get().wear(item.properties().kind()).typical(),
+            clock);
+    this.restock = new RestockPages(needs, templates);
+    this.learning = new LearningPages(open.learning(), open.settings(), templates, clock);
   }
 
   /** A pouch leads to its load: there stands whether it was released. */
@@ -51,5 +69,7 @@ final class AroundPages {
     scans.routes(config);
     labels.routes(config);
     backup.routes(config);
+    restock.routes(config);
+    learning.routes(config);
   }
 }

@@ -21,6 +21,7 @@ final class Assets {
           style("label.css"),
           style("reprocessing.css"),
           style("records.css"),
+          style("pace.css"),
           style("chairside.css"),
           script("page.js"),
           script("scan.js"),

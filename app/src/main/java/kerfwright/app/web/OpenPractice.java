@@ -19,6 +19,7 @@ import kerfwright.app.demo.DemoRounds;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.SourceText;
+import kerfwright.app.learning.LearningDesk;
 import kerfwright.app.stocklist.ColumnMapping;
 import kerfwright.app.stocklist.Drafts;
 import kerfwright.app.stocklist.ListFile;
@@ -51,6 +52,7 @@ import org.jspecify.annotations.Nullable;
 public final class OpenPractice implements AutoCloseable {
   private final Database database;
   private final DrawerDesk desk;
+  private final LearningDesk learning;
   private final RecordDesk record;
   private final LoadDesk loads;
   private final @Nullable Path temporary;
@@ -63,6 +65,9 @@ public final class OpenPractice implements AutoCloseable {
     this.desk = now.drawer();
     this.record = now.record();
     this.loads = now.loads();
+    this.learning =
+        new LearningDesk(
+            record.record(), new StoredRuns(database), desk.drawer(), new StoredSettings(database));
     this.backups =
         temporary == null
             ? new Backups(
@@ -204,6 +209,11 @@ public final class OpenPractice implements AutoCloseable {
   /** Runs at the chair. */
   public CutRuns runs() {
     return new StoredRuns(database);
+  }
+
+  /** What the practice's log teaches; the same for plans and pages. */
+  public LearningDesk learning() {
+    return learning;
   }
 
   public Packages packages() {

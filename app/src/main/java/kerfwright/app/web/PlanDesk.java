@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseReader;
 import kerfwright.app.casefile.UsualStackFindings;
@@ -17,6 +18,7 @@ import kerfwright.planner.Settled;
 import kerfwright.planner.WhatIf;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
+import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.StockForPlanning;
@@ -34,12 +36,14 @@ final class PlanDesk {
 
   private final Wiring wiring;
   private final Drawer drawer;
+  private final Supplier<OwnPace> pace;
   private final CaseReader reader;
   private volatile @Nullable Stock stock;
   private final Map<Asked, CutPlan> recent = newest();
   private final Map<Asked, Optional<WhatIf>> questions = newest();
 
-  PlanDesk(Wiring wiring, Drawer drawer) {
+  PlanDesk(Wiring wiring, Drawer drawer, Supplier<OwnPace> pace) {
+    this.pace = pace;
     this.wiring = wiring;
     this.drawer = drawer;
     this.reader = new CaseReader(wiring.cases());
@@ -64,7 +68,7 @@ final class PlanDesk {
   }
 
   CutPlan plan(CutCase cutCase) {
-    Asked asked = new Asked(cutCase, drawer.revision());
+    Asked asked = new Asked(cutCase, drawer.revision(), pace.get());
     CutPlan known = recent.get(asked);
     if (known != null) {
       return known;
@@ -76,28 +80,32 @@ final class PlanDesk {
 
   /** A first look, quick enough to follow a hand: fewer samples, heat by the column alone. */
   CutPlan look(CutCase cutCase) {
-    Asked asked = new Asked(cutCase, drawer.revision());
+    Asked asked = new Asked(cutCase, drawer.revision(), pace.get());
     CutPlan known = recent.get(asked);
     return known != null
         ? known
         : UsualStackFindings.addTo(
-            Planner.plan(cutCase, clean(), new PlanOptions(QUESTION_SAMPLES, SEED, true)),
-            wiring.cases());
+            Planner.plan(cutCase, clean(), options(QUESTION_SAMPLES, SEED, true)), wiring.cases());
   }
 
   /** The same plan, open to questions; empty where it is refused. */
   Optional<WhatIf> whatIf(CutCase cutCase) {
-    Asked asked = new Asked(cutCase, drawer.revision());
+    Asked asked = new Asked(cutCase, drawer.revision(), pace.get());
     Optional<WhatIf> known = questions.get(asked);
     if (known == null) {
-      known = Planner.whatIf(cutCase, clean(), new PlanOptions(QUESTION_SAMPLES, SEED));
+      known = Planner.whatIf(cutCase, clean(), options(QUESTION_SAMPLES, SEED, false));
       questions.put(asked, known);
     }
     return known;
   }
 
   CutPlan plan(CutCase cutCase, int samples, long seed) {
-    return wiring.plans().plan(cutCase, clean(), samples, seed);
+    return wiring.plans().plan(cutCase, clean(), options(samples, seed, false));
+  }
+
+  /** With the practice's own pace. */
+  private PlanOptions options(int samples, long seed, boolean quick) {
+    return new PlanOptions(samples, seed, quick, pace.get());
   }
 
   /** The same for runs at the chair. */
@@ -116,7 +124,7 @@ final class PlanDesk {
       @Override
       public CutPlan rest(CutCase cutCase, DrawerSnapshot stock, Settled settled) {
         return UsualStackFindings.addTo(
-            Planner.plan(cutCase, stock, new PlanOptions(SAMPLES, SEED), settled), wiring.cases());
+            Planner.plan(cutCase, stock, options(SAMPLES, SEED, false), settled), wiring.cases());
       }
     };
   }
@@ -132,8 +140,8 @@ final class PlanDesk {
     return known.snapshot();
   }
 
-  /** A case and the state of the drawer it was asked for with. */
-  private record Asked(CutCase cutCase, long revision) {}
+  /** A case, the state of the drawer and the practice's pace it was asked for with. */
+  private record Asked(CutCase cutCase, long revision, OwnPace pace) {}
 
   private record Stock(long revision, DrawerSnapshot snapshot) {}
 }

@@ -46,7 +46,7 @@ public final class WebServer {
   private final RoundPages round;
 
   private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
-    PlanDesk desk = new PlanDesk(wiring, open.desk().drawer());
+    PlanDesk desk = new PlanDesk(wiring, open.desk().drawer(), open.learning());
     this.templates = new Templates(open.settings(), new BackupWarning(open.backups()));
     this.today =
         new TodayPages(

@@ -104,7 +104,7 @@ class CommandsTest {
         new Wiring(
             usual.cases(),
             usual.instruments(),
-            (cutCase, drawer, samples, seed) -> APlan.refused(),
+            (cutCase, drawer, options) -> APlan.refused(),
             usual.demoDrawer(),
             usual.demoCases(),
             usual.drawings(),
@@ -190,7 +190,7 @@ class CommandsTest {
         new Wiring(
             usual.cases(),
             usual.instruments(),
-            (cutCase, drawer, samples, seed) -> {
+            (cutCase, drawer, options) -> {
               throw new IllegalStateException("did not converge");
             },
             usual.demoDrawer(),

@@ -13,6 +13,7 @@ import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseFile;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
+import kerfwright.planner.PlanOptions;
 import kerfwright.planner.plan.CutPlan;
 import org.junit.jupiter.api.Test;
 
@@ -30,7 +31,10 @@ class GermanPlansTest {
       CutPlan plan =
           wiring
               .plans()
-              .plan(new CaseFile(wiring.cases()).read(example), wiring.demoDrawer().read(), 2, 1);
+              .plan(
+                  new CaseFile(wiring.cases()).read(example),
+                  wiring.demoDrawer().read(),
+                  new PlanOptions(2, 1));
       planned += plan.refused() ? 0 : 1;
       // keys of sources and codes of findings are the same in every language
       String text = EnglishWords.withoutAssumptions(PlanText.of(GERMAN, plan));

@@ -61,7 +61,9 @@ class PackagesContractTest {
     assertTrue(packages.put(one.id(), 1, BARE));
     assertFalse(packages.put(one.id(), 1, FULL), "changed since");
     assertEquals(Optional.of(new PackageMark(one.id(), 2, BARE)), packages.of(one.id()));
+    assertEquals(Map.of(), packages.expiries());
     assertTrue(packages.put(two.id(), 0, FULL));
+    assertEquals(Map.of(two.id(), LocalDate.of(2030, 2, 28)), packages.expiries());
     assertEquals(2, packages.withGtin(GTIN).size());
     assertEquals(List.of(), packages.withGtin("00000000000000"));
     assertTrue(desk.undo(undone, "").done());

@@ -25,6 +25,8 @@ class PagesAccessibilityTest {
           "/scan",
           "/labels",
           "/backup",
+          "/restock",
+          "/pace",
           "/reprocessing",
           "/reprocessing/load/new",
           "/reprocessing/settings",

@@ -29,6 +29,10 @@ import kerfwright.planner.tool.Instrument;
  * @param pauseS pauses
  * @param riskS risk, as seconds
  * @param wearS wear, as seconds
+ * @param ownPace the practice's own factor on the cutting time, 1 by the literature
+ * @param ownWear its own factor on the lives used
+ * @param literatureCutS cutting time by the literature
+ * @param literaturePauseS pauses by the literature
  */
 public record Candidate(
     Instrument instrument,
@@ -49,7 +53,24 @@ public record Candidate(
     double cutS,
     double pauseS,
     double riskS,
-    double wearS) {
+    double wearS,
+    double ownPace,
+    double ownWear,
+    double literatureCutS,
+    double literaturePauseS) {
+  /** Cutting time for the simulation of heat: never less than the literature's, seconds. */
+  public double heatS() {
+    return Math.max(cutS, literatureCutS);
+  }
+
+  /**
+   * What it costs by the literature, seconds: settles speed and load of an instrument, so that a
+   * practice's own pace never moves them.
+   */
+  public double literatureCostS() {
+    return literatureCutS + literaturePauseS + riskS + wearS / ownWear;
+  }
+
   /** What the choice costs in all, seconds. */
   public double costS() {
     return cutS + pauseS + riskS + wearS;

@@ -65,7 +65,8 @@ public final class Explanation {
         spread.lives(),
         ChangeCue.of(c, next, context.cutCase().procedure()),
         reasons(c, others),
-        cautions(c, spread));
+        cautions(c, spread),
+        c.ownPace());
   }
 
   /** What is planned, with the spread around it. */

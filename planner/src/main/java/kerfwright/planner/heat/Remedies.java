@@ -73,7 +73,7 @@ public final class Remedies {
         trial.set(i, change.cut());
         double reached = peakK(trial);
         if (reached < peak - 0.01) {
-          double extra = change.cut().timeS() - sequence.get(i).timeS();
+          double extra = change.cut().heatS() - sequence.get(i).heatS();
           Trial found =
               new Trial(
                   i,

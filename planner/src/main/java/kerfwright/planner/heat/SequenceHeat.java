@@ -31,7 +31,7 @@ public final class SequenceHeat {
           punch ? 0 : (cut.candidate().segment().toM() - cut.candidate().segment().fromM()) * 1e3;
       cuts.add(
           new CutHeat(
-              cut.candidate().cutS(),
+              cut.candidate().heatS(),
               cut.pace().cutS(),
               cut.pace().pauseS(),
               cut.candidate().cut().powerW(),

@@ -33,6 +33,7 @@ import kerfwright.quantity.Message;
  * @param changeCue when to change to the next instrument, one sentence
  * @param reasons evidence for and against
  * @param cautions what to mind in this step
+ * @param ownPace the practice's own factor on the time in contact, 1 by the literature
  */
 public record PlannedStep(
     int order,
@@ -58,9 +59,64 @@ public record PlannedStep(
     Estimate lifeUsed,
     Message changeCue,
     List<Reason> reasons,
-    List<Finding> cautions) {
+    List<Finding> cautions,
+    double ownPace) {
   public PlannedStep {
     reasons = List.copyOf(reasons);
     cautions = List.copyOf(cautions);
+  }
+
+  /** By the literature. */
+  public PlannedStep(
+      int order,
+      int layer,
+      String materialId,
+      Purpose purpose,
+      DrawerInstrument instrument,
+      Handpiece handpiece,
+      double setSpeedRpm,
+      Estimate speedUnderLoadRpm,
+      Estimate rimSpeedMPerS,
+      Estimate loadN,
+      Estimate coolantMlPerMin,
+      Stroke stroke,
+      Estimate cutSeconds,
+      Estimate pauseSeconds,
+      Estimate fromMm,
+      Estimate toMm,
+      Estimate removalMm3PerMin,
+      Estimate powerW,
+      Estimate raUm,
+      Estimate timeS,
+      Estimate lifeUsed,
+      Message changeCue,
+      List<Reason> reasons,
+      List<Finding> cautions) {
+    this(
+        order,
+        layer,
+        materialId,
+        purpose,
+        instrument,
+        handpiece,
+        setSpeedRpm,
+        speedUnderLoadRpm,
+        rimSpeedMPerS,
+        loadN,
+        coolantMlPerMin,
+        stroke,
+        cutSeconds,
+        pauseSeconds,
+        fromMm,
+        toMm,
+        removalMm3PerMin,
+        powerW,
+        raUm,
+        timeS,
+        lifeUsed,
+        changeCue,
+        reasons,
+        cautions,
+        1);
   }
 }

@@ -11,6 +11,7 @@ import kerfwright.physics.cutting.HardnessRatio;
 import kerfwright.physics.material.Substance;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
+import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Exclusion;
 import kerfwright.planner.choice.Segment;
@@ -45,8 +46,18 @@ public final class CandidateSearch {
   /** Prepares a search over the drawer for a case. */
   public CandidateSearch(
       CutCase cutCase, List<DrawerInstrument> drawer, double depthM, List<Veto> vetoes) {
+    this(cutCase, drawer, depthM, vetoes, OwnPace.NONE);
+  }
+
+  /** The same with a practice's own pace. */
+  public CandidateSearch(
+      CutCase cutCase,
+      List<DrawerInstrument> drawer,
+      double depthM,
+      List<Veto> vetoes,
+      OwnPace pace) {
     this.cutCase = cutCase;
-    this.trials = new Trials(cutCase, vetoes);
+    this.trials = new Trials(cutCase, vetoes, pace);
     List<Instrument> allowed = new ArrayList<>();
     for (DrawerInstrument d : drawer) {
       Instrument instrument = Instrument.of(d);
@@ -113,7 +124,7 @@ public final class CandidateSearch {
           Trial trial = trials.at(instrument, handpiece, segment, share * highest, load, stroke);
           if (trial.candidate() == null) {
             why = trial.exclusion();
-          } else if (best == null || trial.candidate().costS() < best.costS()) {
+          } else if (best == null || trial.candidate().literatureCostS() < best.literatureCostS()) {
             best = trial.candidate();
           }
         }

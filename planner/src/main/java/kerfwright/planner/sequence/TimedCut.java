@@ -13,6 +13,11 @@ public record TimedCut(Candidate candidate, Pace pace) {
     return pace.pausesS(candidate.cutS());
   }
 
+  /** Time of the simulated heat: no less than the literature's. */
+  public double heatS() {
+    return candidate.heatS() + pace.pausesS(candidate.heatS());
+  }
+
   public double timeS() {
     return candidate.cutS() + pausesS();
   }

@@ -3,6 +3,7 @@ package kerfwright.planner.sequence;
 import java.util.List;
 import java.util.Optional;
 import kerfwright.catalogue.handpiece.Handpiece;
+import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.ShapeFamily;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.Engagement;
@@ -11,6 +12,7 @@ import kerfwright.physics.material.Substance;
 import kerfwright.physics.surface.Roughness;
 import kerfwright.physics.wear.Sharpness;
 import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Exclusion;
@@ -45,11 +47,13 @@ final class Trials {
   private final CutCase cutCase;
   private final List<Veto> vetoes;
   private final RuleContext context;
+  private final OwnPace pace;
 
-  Trials(CutCase cutCase, List<Veto> vetoes) {
+  Trials(CutCase cutCase, List<Veto> vetoes, OwnPace pace) {
     this.cutCase = cutCase;
     this.vetoes = vetoes;
     this.context = new RuleContext(cutCase);
+    this.pace = pace;
   }
 
   /** What came of a trial: a candidate, or why there is none. */
@@ -106,9 +110,17 @@ final class Trials {
     OperatingPoint point = new OperatingPoint(load, rim, flow, instrument.part().sharpness());
     CutResult cut = instrument.part().cut(work, contact, point);
     double volume = segment.volumeM3();
-    double lives = volume * instrument.part().livesPerM3(work, rim);
+    String material = segment.material().id();
+    InstrumentKind kind = instrument.properties().kind();
+    double ownPace = pace.time(material, kind, instrument.drawer().uses());
+    double ownWear = pace.wear(kind).typical();
+    double usualLives = volume * instrument.part().livesPerM3(work, rim);
+    double lives = ownWear * usualLives;
     double mean = cut.removalM3PerS() * Sharpness.meanOver(Math.min(lives, Sharpness.LIFE_END));
-    double cutS = volume / mean * passesOverlap(contact);
+    double usual =
+        cut.removalM3PerS() * Sharpness.meanOver(Math.min(usualLives, Sharpness.LIFE_END));
+    double usualS = volume / usual * passesOverlap(contact);
+    double cutS = ownPace * (volume / mean * passesOverlap(contact));
     Substance left =
         segment.wholeBelow() && segment.below() != null ? segment.below().typical() : work;
     double ra = instrument.part().raM(left, cut) + ridge(instrument, segment);
@@ -118,7 +130,7 @@ final class Trials {
             : Roughness.damageDepthM(ra, 0, 0, work);
     double slip = slip(instrument, segment, contact, point, cut) * runAway(stroke);
     double risk = risk(instrument, segment, cut, damage, slip);
-    Pace pace = Pace.usual(segment.purpose(), flow);
+    Pace strokes = Pace.usual(segment.purpose(), flow);
     return new Candidate(
         instrument,
         handpiece,
@@ -136,9 +148,13 @@ final class Trials {
         damage,
         slip,
         cutS,
-        pace.pausesS(cutS),
+        strokes.pausesS(cutS),
         risk,
-        Prices.ofWear(instrument.properties().kind(), lives));
+        Prices.ofWear(kind, lives),
+        ownPace,
+        ownWear,
+        usualS,
+        strokes.pausesS(usualS));
   }
 
   /**

@@ -47,6 +47,9 @@ public final class Sampler {
 
   private static final int FIGURES = 10;
 
+  /** Place of the time of a step among its figures. */
+  private static final int TIME = 8;
+
   /** Prepares the samples of a sequence whose simulation lasts a given time. */
   public Sampler(CutCase cutCase, List<TimedCut> sequence, int samples, double lastsS) {
     this.cutCase = cutCase;
@@ -112,7 +115,7 @@ public final class Sampler {
       double change = before == null ? 0 : Change.seconds(before.candidate(), cut.candidate());
       CutHeat done = step(s, i, cut, draw, depths, change);
       heat.add(done);
-      time += change + done.durationS();
+      time += change + steps[i][TIME][s];
       before = cut;
     }
     total[s] = time;
@@ -130,6 +133,11 @@ public final class Sampler {
     for (int i = 0; i < CURVE_POINTS; i++) {
       curves[i][s] = history.at((i + 1) * curveEveryS);
     }
+  }
+
+  /** Removal rate on average while lives are used. */
+  private static double rate(double fresh, double lives) {
+    return Math.max(1e-15, fresh * Sharpness.meanOver(Math.min(lives, Sharpness.LIFE_END)));
   }
 
   private CutHeat step(int s, int i, TimedCut timed, Draw draw, Depths depths, double changeS) {
@@ -165,20 +173,22 @@ public final class Sampler {
     double from = depths.sampledM(segment.layer(), segment.fromM());
     double to = depths.sampledM(segment.layer(), segment.toM());
     double volume = Math.max(1e-13, segment.areaM2() * (to - from));
-    double lives = volume * instrument.part().livesPerM3(work, rim);
-    double rate =
-        Math.max(
-            1e-15,
-            cut.removalM3PerS() * factor * Sharpness.meanOver(Math.min(lives, Sharpness.LIFE_END)));
+    double usualLives = volume * instrument.part().livesPerM3(work, rim);
+    double lives = c.ownWear() * usualLives;
+    double fresh = cut.removalM3PerS() * factor;
+    double rate = rate(fresh, lives);
     double overlap = c.cutS() * c.meanRemovalM3PerS() / c.segment().volumeM3();
     double cutting = Math.min(GIVEN_UP_S, volume / rate * overlap);
+    // heat is never simulated over less than the literature's time
+    double literature =
+        Math.min(GIVEN_UP_S, volume / rate(fresh, usualLives) * (overlap / c.ownPace()));
     double[] values = {
       rpm,
       rim,
       load,
       from * 1e3,
       to * 1e3,
-      rate * 6e10,
+      rate / c.ownPace() * 6e10,
       cut.powerW(),
       (instrument.part().raM(work, cut)
               + c.raM()
@@ -191,7 +201,7 @@ public final class Sampler {
       steps[i][f][s] = values[f];
     }
     return new CutHeat(
-        cutting,
+        Math.max(cutting, literature),
         timed.pace().cutS(),
         timed.pace().pauseS(),
         cut.powerW(),

@@ -1,6 +1,8 @@
 package kerfwright.practice.label;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -10,6 +12,9 @@ public interface Packages {
 
   /** Those of all items in the drawer with this trade item number, oldest first. */
   List<PackageMark> withGtin(String gtin);
+
+  /** The last day of use of every item that has one. */
+  Map<UUID, LocalDate> expiries();
 
   /**
    * Keeps a code for an item.

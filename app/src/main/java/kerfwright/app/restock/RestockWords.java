@@ -1,0 +1,94 @@
+package kerfwright.app.restock;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Locale;
+import kerfwright.app.plan.Words;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
+import kerfwright.practice.restock.Article;
+import kerfwright.practice.restock.ArticleNeed;
+import org.jspecify.annotations.Nullable;
+
+/** Articles, reasons and figures of restocking in words. */
+public final class RestockWords {
+  private RestockWords() {}
+
+  public static String article(Say say, Article article) {
+    return Words.shortInstrument(say, article.properties())
+        + (article.singleUse() ? ", " + say.at("restock.single-use") : "");
+  }
+
+  public static String number(Article article) {
+    return Words.number(article.properties());
+  }
+
+  /** Why, as one sentence. */
+  public static String reason(
+      Say say, ArticleNeed need, ArticleNeed.Reason reason, int aheadWeeks) {
+    String key = "restock.reason-" + reason.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return switch (reason) {
+      case BELOW_NEED, BELOW_CAUTIOUS_NEED ->
+          say.at(
+              key,
+              aheadWeeks,
+              round(say, need.need()),
+              round(say, need.left()[1]),
+              round(say, need.needHigh()));
+      case WORN_OUT -> say.at(key, need.worn());
+      case EXPIRING -> say.at(key, need.expiring());
+      case BUSIEST_DAY -> say.at(key, need.busiestDay(), need.pieces());
+      case UNUSED -> say.at(key);
+    };
+  }
+
+  public static String left(Say say, ArticleNeed need) {
+    double[] left = need.left();
+    return left[0] == left[2]
+        ? round(say, left[1])
+        : round(say, left[1])
+            + " ("
+            + say.at("restock.between", round(say, left[0]), round(say, left[2]))
+            + ")";
+  }
+
+  public static String wornOut(Say say, ArticleNeed need) {
+    LocalDate[] out = need.wornOut();
+    return out == null
+        ? ""
+        : say.day(out[1])
+            + " ("
+            + say.at("restock.between", say.day(out[0]), say.day(out[2]))
+            + ")";
+  }
+
+  public static String money(Say say, @Nullable BigDecimal price) {
+    return price == null ? say.at("restock.not-known") : say.figures(price.toPlainString());
+  }
+
+  /** An amount in the practice's currency, to the hundredth, small ones to two figures. */
+  public static String amount(Say say, double amount) {
+    String text =
+        amount > 0 && amount < 0.1
+            ? BigDecimal.valueOf(amount).round(new java.math.MathContext(2)).toPlainString()
+            : String.format(Locale.ROOT, "%.2f", amount);
+    return say.figures(text);
+  }
+
+  /** A number of uses or mm3: whole from ten on, else with one decimal. */
+  public static String round(Say say, double number) {
+    return number >= 10 || number == Math.rint(number)
+        ? say.whole(Math.round(number))
+        : say.figures(String.format(Locale.ROOT, "%.1f", number));
+  }
+
+  public static String procedure(Say say, String id) {
+    return id.isEmpty() || !say.has("label.procedure-" + id)
+        ? say.at("restock.no-procedure")
+        : say.at("label.procedure-" + id);
+  }
+
+  public static String material(Say say, String id) {
+    return say.has("label.material-" + id) ? Labels.material(say, id) : id;
+  }
+}

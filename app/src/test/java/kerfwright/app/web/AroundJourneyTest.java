@@ -1,0 +1,106 @@
+package kerfwright.app.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.URI;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.practice.drawer.DrawerQuery;
+import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.record.Cut;
+import kerfwright.practice.record.UseReport;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+
+/** Restock and our own pace, as their pages show them. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class AroundJourneyTest {
+  private Served app;
+
+  @BeforeAll
+  void start() throws Exception {
+    app = new Served();
+  }
+
+  @AfterAll
+  void stop() {
+    if (app != null) {
+      app.close();
+    }
+  }
+
+  private HttpResponse<String> post(String path, String form) throws Exception {
+    return app.send(
+        HttpRequest.newBuilder(URI.create(app.address(path)))
+            .header("Origin", app.address(""))
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(HttpRequest.BodyPublishers.ofString(form))
+            .build());
+  }
+
+  @Test
+  void usesOfTheRecordBecomeAnOrderWithItsReasons() throws Exception {
+    assertEquals(200, app.get("/restock").statusCode());
+    List<StockItem> items = app.practice().desk().drawer().list(DrawerQuery.all(1000)).items();
+    StockItem item =
+        items.stream().filter(one -> one.label().equals("D01")).findFirst().orElseThrow();
+    Instant now = Instant.now();
+    for (int day = 0; day < 30; day++) {
+      UseReport report =
+          new UseReport(
+              UUID.randomUUID(),
+              "K-" + day,
+              new Tooth(16),
+              null,
+              item.id(),
+              "",
+              "",
+              new Cut(null, null, 60.0, null, null, Map.of("enamel", 5.0)),
+              "AB",
+              now.minusSeconds(86_400L * day));
+      app.practice().record().log(report);
+    }
+    String page = app.get("/restock").body();
+    assertTrue(page.contains("to order for the coming 4 weeks"), page);
+    assertTrue(page.contains("weeks take about"), page);
+    String csv = app.get("/restock.csv").body();
+    assertTrue(csv.startsWith("pieces,number,article,price,cost,here,reason\r\n"), csv);
+    assertTrue(csv.lines().count() >= 2, csv);
+    assertTrue(app.get("/restock.pdf?ahead=8").body().startsWith("%PDF-"));
+  }
+
+  @Test
+  void thePaceIsResetOnlyAfterAskingAndCanBeTakenBack() throws Exception {
+    assertTrue(app.get("/pace").body().contains("Nothing is learned yet"));
+    String ask = app.get("/pace/reset").body();
+    Matcher version = Pattern.compile("name=\"version\" value=\"(\\d+)\"").matcher(ask);
+    assertTrue(ask.contains("Forget what was learned and start anew from now?"));
+    assertTrue(version.find());
+    int seen = Integer.parseInt(version.group(1));
+    assertEquals(303, post("/pace/reset", "version=" + seen).statusCode());
+    assertTrue(app.get("/pace").body().contains("Reset: only what was cut since"));
+    assertEquals(409, post("/pace/reset/back", "version=" + seen).statusCode());
+    assertEquals(303, post("/pace/reset/back", "version=" + (seen + 1)).statusCode());
+    assertEquals(303, post("/pace/use", "use=no&version=" + (seen + 2)).statusCode());
+    assertTrue(app.get("/pace").body().contains("Plans stay with the literature"));
+  }
+
+  @Test
+  void theExportOfARunningPracticeIsAnArchive() throws Exception {
+    assertTrue(app.get("/backup").body().contains("kept only while the program runs"));
+    HttpResponse<String> answer = post("/backup/export", "");
+    assertEquals(200, answer.statusCode());
+    assertEquals("application/zip", answer.headers().firstValue("Content-Type").orElse(""));
+    assertTrue(answer.body().startsWith("PK"));
+  }
+}

@@ -1,0 +1,31 @@
+package kerfwright.practice.learning;
+
+import kerfwright.planner.casework.OwnPace;
+
+/**
+ * A step as it was planned by the literature and as it went.
+ *
+ * @param where material and kind of instrument
+ * @param literatureS what the models without any factor of the practice say, seconds
+ * @param takenS what it took, seconds
+ * @param livesUsed lives the instrument had behind it, by the models: 0 new, ln 3 worn out
+ */
+public record LoggedCut(OwnPace.Where where, double literatureS, double takenS, double livesUsed) {
+  /** Times further apart than this are a clock left running or a step not done: set aside. */
+  public static final double FURTHEST = 5;
+
+  public LoggedCut {
+    if (!(literatureS > 0 && takenS > 0 && livesUsed >= 0)) {
+      throw new IllegalArgumentException(
+          "times " + literatureS + ", " + takenS + ", lives " + livesUsed);
+    }
+  }
+
+  double logRatio() {
+    return Math.log(takenS / literatureS);
+  }
+
+  public boolean believable() {
+    return Math.abs(logRatio()) <= Math.log(FURTHEST);
+  }
+}

@@ -1,0 +1,69 @@
+package kerfwright.practice.restock;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Function;
+import kerfwright.practice.record.CutRecord;
+import kerfwright.practice.record.CutUse;
+import kerfwright.practice.record.PlanStep;
+import kerfwright.practice.record.RecordEntry;
+import kerfwright.practice.record.RecordQuery;
+
+/** The uses the cut record holds to be true: what was corrected counts as corrected. */
+public final class PastUses {
+  private static final int PORTION = 500;
+
+  /** More are not looked at: the newest tell how the practice works now. */
+  static final int MOST = 50_000;
+
+  private PastUses() {}
+
+  /**
+   * Those at or after a moment, newest first.
+   *
+   * @param procedure the procedure of a step of a plan, where it is known
+   */
+  public static List<PastUse> since(
+      CutRecord record, Instant from, ZoneId zone, Function<PlanStep, Optional<String>> procedure) {
+    return entries(record, from).stream().map(entry -> use(entry, zone, procedure)).toList();
+  }
+
+  /** The entries that stand, newest first. */
+  public static List<RecordEntry> entries(CutRecord record, Instant from) {
+    List<RecordEntry> standing = new ArrayList<>();
+    RecordQuery.Place place = null;
+    for (int seen = 0; seen < MOST; seen += PORTION) {
+      List<RecordEntry> some =
+          record.list(new RecordQuery(null, null, null, null, from, null, place, PORTION));
+      if (some.isEmpty()) {
+        break;
+      }
+      Map<UUID, RecordEntry> corrections =
+          record.correctionsOf(some.stream().map(RecordEntry::id).toList());
+      some.stream()
+          .filter(entry -> !entry.strikes() && !corrections.containsKey(entry.id()))
+          .forEach(standing::add);
+      place = RecordQuery.Place.of(some.get(some.size() - 1));
+    }
+    return standing;
+  }
+
+  private static PastUse use(
+      RecordEntry entry, ZoneId zone, Function<PlanStep, Optional<String>> procedure) {
+    CutUse use = entry.use();
+    UUID lot = use.instrument().pieceOf();
+    PlanStep step = use.step();
+    return new PastUse(
+        lot == null ? use.instrument().id() : lot,
+        LocalDate.ofInstant(use.at(), zone),
+        use.caseReference(),
+        step == null ? "" : procedure.apply(step).orElse(""),
+        use.cut().mm3ByMaterial());
+  }
+}

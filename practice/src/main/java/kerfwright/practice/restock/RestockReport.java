@@ -1,0 +1,37 @@
+package kerfwright.practice.restock;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Everything about restocking.
+ *
+ * @param options how far was looked
+ * @param needs by article, those to order first
+ * @param costs what cutting costs
+ * @param weeksOfHistory weeks the record really reaches back, at most those of the options
+ */
+public record RestockReport(
+    RestockOptions options, List<ArticleNeed> needs, Costs costs, double weeksOfHistory) {
+  public RestockReport {
+    needs = List.copyOf(needs);
+  }
+
+  public List<ArticleNeed> orders() {
+    return needs.stream().filter(one -> one.order() > 0).toList();
+  }
+
+  /** What the orders with a known price cost. */
+  public BigDecimal total() {
+    return orders().stream()
+        .map(ArticleNeed::cost)
+        .filter(Objects::nonNull)
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  /** Orders without a known price. */
+  public long unpriced() {
+    return orders().stream().filter(one -> one.price() == null).count();
+  }
+}
