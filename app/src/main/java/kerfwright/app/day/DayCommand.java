@@ -2,6 +2,7 @@ package kerfwright.app.day;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import kerfwright.app.input.BadInput;
@@ -16,7 +17,8 @@ import kerfwright.practice.day.RemedyPrices;
 import kerfwright.practice.day.RemedyResult;
 import kerfwright.practice.day.RemedySearch;
 import kerfwright.practice.day.SearchLimits;
-import org.jspecify.annotations.Nullable;
+import kerfwright.practice.horizon.StockCurve;
+import kerfwright.practice.horizon.StockStudy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -35,8 +37,20 @@ public final class DayCommand implements Callable<Integer> {
   private final PrintStream err;
   private final NeedsOfCase needsOfCase;
 
-  @Parameters(paramLabel = "DAY.yaml", description = "The day file.")
-  private @Nullable Path file;
+  @Parameters(
+      paramLabel = "DAY.yaml",
+      arity = "1..*",
+      description = "The day file; with --week one or more, a usual week's days.")
+  private List<Path> files = List.of();
+
+  @Option(
+      names = "--week",
+      paramLabel = "N",
+      defaultValue = "0",
+      description =
+          "Simulate so many usual weeks drawn from the days given, and tell how many of each"
+              + " instrument they need.")
+  private int weeks;
 
   @Option(names = "--json", description = "Print the plan as one JSON object (day/1).")
   private boolean json;
@@ -79,11 +93,13 @@ public final class DayCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    DayPlanner planner = DayPlanner.forThisMachine();
     DayProblem problem;
     try {
-      if (file == null) {
-        throw new BadInput("day", "a day file was expected");
+      if (weeks < 0 || weeks > 1000) {
+        throw new BadInput("--week", "must be 1 to 1000, found " + weeks);
+      }
+      if (weeks == 0 && files.size() > 1) {
+        throw new BadInput("day", "one day file was expected; several are read with --week N");
       }
       if (!(seconds > 0 && seconds <= LONGEST_SECONDS)) {
         throw new BadInput("--seconds", "must be above 0 and at most 86400, found " + seconds);
@@ -94,7 +110,10 @@ public final class DayCommand implements Callable<Integer> {
       if (threads < 1 || threads > 64) {
         throw new BadInput("--threads", "must be 1 to 64, found " + threads);
       }
-      problem = new DayFile(needsOfCase).read(file);
+      if (weeks > 0) {
+        return week();
+      }
+      problem = new DayFile(needsOfCase).read(files.get(0));
     } catch (BadInput bad) {
       for (Fault fault : bad.faults()) {
         err.println(fault.oneLine());
@@ -102,6 +121,7 @@ public final class DayCommand implements Callable<Integer> {
       err.flush();
       return BAD_INPUT;
     }
+    DayPlanner planner = DayPlanner.forThisMachine();
     DayPlan found = planner.plan(problem, new SearchLimits(seconds, threads, seed));
     DayPlan plan = FreshTrays.laid(problem, found);
     List<RemedyResult> remedies = remedies(planner, problem, plan);
@@ -122,5 +142,16 @@ public final class DayCommand implements Callable<Integer> {
     SearchLimits limits = new SearchLimits(remedySeconds, threads, seed);
     return new RemedySearch(planner, RemedyPrices.USUAL)
         .search(problem, plan, limits, DayProgress.NONE, any -> {});
+  }
+
+  private int week() throws BadInput {
+    List<DayProblem> days = new ArrayList<>();
+    for (Path one : files) {
+      days.add(new DayFile(needsOfCase).read(one));
+    }
+    StockCurve curve = new StockStudy(days, type -> 1, weeks, seed).curve(p -> {}, () -> false);
+    out.print(json ? WeekOutput.json(curve) : WeekOutput.text(curve));
+    out.flush();
+    return DONE;
   }
 }

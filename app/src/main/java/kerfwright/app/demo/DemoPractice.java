@@ -33,6 +33,16 @@ public final class DemoPractice {
     return packaged("drawer-demo.csv");
   }
 
+  /** More pieces of a few types, so that a day of two chairs can be planned. */
+  public static SourceText morePiecesText() throws BadInput {
+    return packaged("drawer-day.csv");
+  }
+
+  /** A case of the demo practice as it is written. */
+  static String caseText(String name) throws BadInput {
+    return packaged("cases/" + name + ".yaml").text();
+  }
+
   public static List<CutCase> cases(CaseFile reader) throws BadInput {
     List<CutCase> cases = new ArrayList<>();
     for (String name : CASES) {

@@ -17,6 +17,7 @@ final class Assets {
   private static final Map<String, Asset> KNOWN =
       Map.ofEntries(
           style("page.css"),
+          style("day.css"),
           style("today.css"),
           style("label.css"),
           style("reprocessing.css"),
@@ -24,6 +25,7 @@ final class Assets {
           style("pace.css"),
           style("chairside.css"),
           script("page.js"),
+          script("day.js"),
           script("scan.js"),
           style("case.css"),
           style("plan.css"),

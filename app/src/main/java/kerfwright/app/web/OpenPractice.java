@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.stream.Stream;
 import kerfwright.app.backup.Backups;
 import kerfwright.app.cli.ServeOptions;
 import kerfwright.app.demo.DemoClock;
+import kerfwright.app.demo.DemoDays;
 import kerfwright.app.demo.DemoPractice;
 import kerfwright.app.demo.DemoRounds;
 import kerfwright.app.input.BadInput;
@@ -27,6 +29,7 @@ import kerfwright.app.stocklist.ListTable;
 import kerfwright.app.stocklist.ListedRow;
 import kerfwright.app.stocklist.RowMeaning;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.StoredDays;
 import kerfwright.app.storage.StoredDrafts;
 import kerfwright.app.storage.StoredDrawer;
 import kerfwright.app.storage.StoredLoads;
@@ -36,6 +39,7 @@ import kerfwright.app.storage.StoredRecord;
 import kerfwright.app.storage.StoredRuns;
 import kerfwright.app.storage.StoredSettings;
 import kerfwright.practice.chairside.CutRuns;
+import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
@@ -161,6 +165,8 @@ public final class OpenPractice implements AutoCloseable {
       fill(DemoPractice.drawerText(), "demo practice", then.drawer());
       new DemoRounds(then.drawer(), then.record(), then.loads(), past)
           .fill(settings(), real.instant());
+      fill(DemoPractice.morePiecesText(), "demo practice", desk);
+      DemoDays.keep(days(), LocalDate.now(real));
     }
   }
 
@@ -200,6 +206,10 @@ public final class OpenPractice implements AutoCloseable {
 
   public Drafts drafts() {
     return new StoredDrafts(database, Clock.systemUTC());
+  }
+
+  public DayBooks days() {
+    return new StoredDays(database, Clock.systemUTC());
   }
 
   public Settings settings() {

@@ -11,6 +11,7 @@ import kerfwright.app.Wiring;
 import kerfwright.app.backup.BackupWarning;
 import kerfwright.app.chairside.ChairReports;
 import kerfwright.app.chairside.ChairsidePages;
+import kerfwright.app.daypage.DayFeature;
 import kerfwright.app.drawer.DrawerPages;
 import kerfwright.app.drawer.ImportPages;
 import kerfwright.app.drawer.ItemPages;
@@ -32,6 +33,7 @@ public final class WebServer {
 
   private final Templates templates;
   private final Assets assets = new Assets();
+  private final DayFeature day;
   private final TodayPages today;
   private final CasePages cases;
   private final PlanPages plans;
@@ -48,6 +50,14 @@ public final class WebServer {
   private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
     PlanDesk desk = new PlanDesk(wiring, open.desk().drawer(), open.learning());
     this.templates = new Templates(open.settings(), new BackupWarning(open.backups()));
+    this.day =
+        new DayFeature(
+            open.days(),
+            open.desk().drawer(),
+            open.settings(),
+            new PlannedNeeds(wiring, desk),
+            templates,
+            Clock.systemDefaultZone());
     this.today =
         new TodayPages(
             new TodayPages.Parts(
@@ -58,7 +68,7 @@ public final class WebServer {
                     .map(one -> new CaseLink(one, FilledForm.of(one).query()))
                     .toList(),
                 demo,
-                say -> List.of(),
+                day::nextVisits,
                 List.of(
                     new DrawerMatters(open.desk().drawer()),
                     new LoadMatters(open.loads().loads(), Clock.systemDefaultZone()))),
@@ -106,6 +116,7 @@ public final class WebServer {
 
   private void routes(JavalinConfig config) {
     today.routes(config);
+    day.routes(config);
     config.routes.get("/case", cases::form, Role.LOCAL);
     config.routes.get("/plan", plans::page, Role.LOCAL);
     config.routes.get("/plan/preview", plans::preview, Role.LOCAL);

@@ -33,7 +33,10 @@ class PagesAccessibilityTest {
           "/records",
           "/records?case=K-0398",
           "/records/new",
-          "/records/verify");
+          "/records/verify",
+          "/day",
+          "/day/trays",
+          "/day/week");
 
   private Served app;
   private Browser browser;

@@ -12,7 +12,8 @@ import java.util.TreeSet;
  * are kept, judged by one quick run of the changed day with the loads of the plan.
  */
 final class RemedyIdeas {
-  private static final int MOST_SWAPS = 6;
+  private static final int MOST_SUBSTITUTES = 4;
+  private static final int MOST_SWAPS = 4;
   private static final int MOST_LOADS = 4;
   private static final int MOST_PIECES = 3;
 
@@ -45,18 +46,26 @@ final class RemedyIdeas {
     return ideas;
   }
 
-  /** Any tray that needs a short type may take a substitute: it need not be the short one. */
+  /** Any tray that needs a short type may take a substitute: the short ones first. */
   private void substitutes(List<Remedy> ideas) {
+    Set<String> shortOnes = new TreeSet<>();
+    plan.shortages().forEach(s -> shortOnes.add(s.appointment() + "\n" + s.type()));
+    List<Remedy.UseSubstitute> found = new ArrayList<>();
     for (Appointment a : day.appointments()) {
       for (Need need : a.details()) {
         if (types.contains(need.type())) {
           for (Substitute other : need.substitutes()) {
-            ideas.add(
+            found.add(
                 new Remedy.UseSubstitute(a.id(), need.type(), other.type(), other.costRatio()));
           }
         }
       }
     }
+    found.sort(
+        Comparator.comparing(
+                (Remedy.UseSubstitute r) -> !shortOnes.contains(r.appointment() + "\n" + r.type()))
+            .thenComparingDouble(Remedy.UseSubstitute::costRatio));
+    found.stream().limit(MOST_SUBSTITUTES + plan.shortages().size()).forEach(ideas::add);
   }
 
   private record Swap(Remedy.SwapAppointments remedy, int quick) {}

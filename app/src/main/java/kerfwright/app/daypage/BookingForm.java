@@ -1,0 +1,132 @@
+package kerfwright.app.daypage;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.input.Fault;
+import kerfwright.app.words.Say;
+import kerfwright.catalogue.tooth.ToothNotation;
+import kerfwright.practice.day.Need;
+import kerfwright.practice.daylist.Booking;
+import kerfwright.practice.daylist.TrayTemplate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An appointment as typed.
+ *
+ * @param values fields by name
+ * @param faults what is wrong, by field
+ */
+public record BookingForm(Map<String, String> values, Map<String, String> faults) {
+  private static final List<String> FIELDS =
+      List.of("id", "reference", "tooth", "chair", "start", "minutes", "tray", "case");
+
+  /** Reads what was sent. */
+  static BookingForm of(Function<String, @Nullable String> sent) {
+    Map<String, String> values = new LinkedHashMap<>();
+    for (String name : FIELDS) {
+      String value = sent.apply(name);
+      values.put(name, value == null ? "" : value.strip());
+    }
+    return new BookingForm(values, Map.of());
+  }
+
+  /** The form of an appointment there is. */
+  static BookingForm of(Booking b, List<TrayTemplate> trays) {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("id", b.id());
+    values.put("reference", b.caseReference());
+    values.put("tooth", b.tooth());
+    values.put("chair", b.chair());
+    values.put("start", b.start().toString());
+    values.put(
+        "minutes", Integer.toString((b.end().toSecondOfDay() - b.start().toSecondOfDay()) / 60));
+    boolean known = trays.stream().anyMatch(t -> t.name().equals(b.work()));
+    values.put("tray", known ? b.work() : "");
+    String text = b.caseText();
+    values.put("case", text == null ? "" : text);
+    return new BookingForm(values, Map.of());
+  }
+
+  public String at(String name) {
+    return values.getOrDefault(name, "");
+  }
+
+  public String fault(String name) {
+    return faults.getOrDefault(name, "");
+  }
+
+  BookingForm with(Map<String, String> found) {
+    return new BookingForm(values, found);
+  }
+
+  /** The appointment, or faults in the map. */
+  Optional<Booking> read(
+      Say say,
+      String id,
+      @Nullable Booking before,
+      List<TrayTemplate> trays,
+      CaseNeeds needs,
+      Map<String, String> found) {
+    String reference = at("reference");
+    if (!reference.matches("[\\p{L}\\p{N}._/#-]{1,40}")) {
+      found.put("reference", say.at("day.reference-needed"));
+    }
+    String tooth = at("tooth");
+    if (!tooth.isEmpty() && ToothNotation.parse(tooth).meanings().isEmpty()) {
+      found.put("tooth", say.at("day.tooth-needed"));
+    }
+    if (!at("start").matches("([01]\\d|2[0-3]):[0-5]\\d")) {
+      found.put("start", say.at("day.time-needed"));
+    }
+    TrayTemplate tray =
+        trays.stream().filter(t -> t.name().equals(at("tray"))).findFirst().orElse(null);
+    String minutes =
+        at("minutes").isEmpty() && tray != null ? Integer.toString(tray.minutes()) : at("minutes");
+    if (!minutes.matches("[1-9]\\d{0,2}") || Integer.parseInt(minutes) < 5) {
+      found.put("minutes", say.at("day.minutes-needed"));
+    }
+    List<Need> asked = new ArrayList<>();
+    String work = "";
+    String text = at("case");
+    if (!text.isEmpty()) {
+      try {
+        asked.addAll(
+            before != null && text.equals(before.caseText()) ? before.needs() : needs.of(text));
+        work = say.at("day.by-plan");
+      } catch (BadInput bad) {
+        List<String> all = bad.faults().stream().map(Fault::oneLine).toList();
+        found.put("case", String.join("; ", all));
+      }
+    } else if (tray != null) {
+      asked.addAll(tray.needs());
+      work = tray.name();
+    } else if (before != null && !before.needs().isEmpty()) {
+      asked.addAll(before.needs());
+      work = before.work();
+    } else {
+      found.put("tray", say.at("day.work-needed"));
+    }
+    if (!found.isEmpty()) {
+      return Optional.empty();
+    }
+    LocalTime start = LocalTime.parse(at("start"));
+    LocalTime end = start.plusMinutes(Integer.parseInt(minutes));
+    return Optional.of(
+        new Booking(
+            id,
+            at("chair"),
+            start,
+            end,
+            reference,
+            tooth,
+            work,
+            text.isEmpty() ? null : text,
+            asked));
+  }
+}

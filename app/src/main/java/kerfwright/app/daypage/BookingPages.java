@@ -1,0 +1,186 @@
+package kerfwright.app.daypage;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.app.words.Say;
+import kerfwright.practice.day.Need;
+import kerfwright.practice.day.Substitute;
+import kerfwright.practice.daylist.Booking;
+import kerfwright.practice.daylist.BookingFault;
+import kerfwright.practice.daylist.DayBook;
+import kerfwright.practice.daylist.TrayTemplate;
+
+/** Appointments entered and changed, and the trays the practice uses again and again. */
+public final class BookingPages {
+  /** Lines of a tray's form. */
+  static final int TRAY_LINES = 8;
+
+  private final DayDesk desk;
+  private final TypeWords types;
+  private final Templates templates;
+  private final CaseNeeds needs;
+
+  BookingPages(DayDesk desk, TypeWords types, Templates templates, CaseNeeds needs) {
+    this.desk = desk;
+    this.types = types;
+    this.templates = templates;
+    this.needs = needs;
+  }
+
+  void routes(JavalinConfig config) {
+    config.routes.get("/day/{date}/booking", this::form, Role.LOCAL);
+    config.routes.post("/day/{date}/booking", this::save, Role.LOCAL);
+    config.routes.post("/day/{date}/booking/remove", this::remove, Role.LOCAL);
+    config.routes.get("/day/trays", call -> trays(call, ""), Role.LOCAL);
+    config.routes.post("/day/trays", this::keep, Role.LOCAL);
+  }
+
+  private void form(Context call) {
+    LocalDate date = DayPages.date(call);
+    DayBook book = desk.books().read(date);
+    String id = call.queryParam("id");
+    Optional<Booking> known = id == null ? Optional.empty() : book.booking(id);
+    BookingForm form =
+        known
+            .map(b -> BookingForm.of(b, desk.books().trays()))
+            .orElseGet(() -> BookingForm.of(call::queryParam));
+    show(call, date, form, "");
+  }
+
+  private void show(Context call, LocalDate date, BookingForm form, String fault) {
+    Map<String, Object> values = new HashMap<>();
+    values.put("date", date);
+    values.put("form", form);
+    values.put("fault", fault);
+    values.put("trays", desk.books().trays());
+    values.put("chairs", desk.setting().chairs());
+    templates.html(call, "day/booking.jte", values);
+  }
+
+  private void save(Context call) {
+    LocalDate date = DayPages.date(call);
+    Say say = templates.say(call);
+    DayBook book = desk.books().read(date);
+    BookingForm form = BookingForm.of(call::formParam);
+    Booking before = book.booking(form.at("id")).orElse(null);
+    Map<String, String> found = new LinkedHashMap<>();
+    String id = before == null ? book.freeId() : before.id();
+    Optional<Booking> read = form.read(say, id, before, desk.books().trays(), needs, found);
+    if (read.isEmpty()) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      show(call, date, form.with(found), "");
+      return;
+    }
+    List<Booking> changed = new ArrayList<>(book.bookings());
+    changed.removeIf(b -> b.id().equals(id));
+    changed.add(read.get());
+    DayDesk.Effect effect = desk.effect(book, changed, desk.nowMin(date));
+    if (!effect.possible()) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      String fault =
+          effect.faults().isEmpty()
+              ? say.at("day.fault-happened")
+              : words(say, effect.faults().get(0));
+      show(call, date, form, fault);
+    } else if (desk.apply(book, effect, before == null ? "added" : "changed")) {
+      call.redirect("/day/" + date, HttpStatus.SEE_OTHER);
+    } else {
+      call.status(HttpStatus.CONFLICT);
+      show(call, date, form, say.at("day.changed-meanwhile"));
+    }
+  }
+
+  private static String words(Say say, BookingFault fault) {
+    return say.at(
+        "day.fault-" + fault.kind().id(),
+        fault.booking().id(),
+        fault.other(),
+        say.time(fault.booking().start()),
+        say.time(fault.booking().end()));
+  }
+
+  private void remove(Context call) {
+    LocalDate date = DayPages.date(call);
+    DayBook book = desk.books().read(date);
+    List<Booking> changed = new ArrayList<>(book.bookings());
+    changed.removeIf(b -> b.id().equals(call.formParam("id")));
+    DayDesk.Effect effect = desk.effect(book, changed, desk.nowMin(date));
+    if (desk.apply(book, effect, "removed")) {
+      call.redirect("/day/" + date, HttpStatus.SEE_OTHER);
+    } else {
+      call.status(HttpStatus.CONFLICT);
+      Say say = templates.say(call);
+      show(
+          call,
+          date,
+          BookingForm.of(call::formParam),
+          say.at(effect.factsBroken() ? "day.fault-happened" : "day.changed-meanwhile"));
+    }
+  }
+
+  private void trays(Context call, String fault) {
+    Say say = templates.say(call);
+    Map<String, Object> values = new HashMap<>();
+    values.put("trays", desk.books().trays());
+    values.put("types", types.all(say));
+    values.put("fault", fault);
+    values.put("words", (java.util.function.UnaryOperator<String>) type -> types.of(say, type));
+    templates.html(call, "day/trays.jte", values);
+  }
+
+  private void keep(Context call) {
+    Say say = templates.say(call);
+    String name = text(call, "name");
+    String minutes = text(call, "minutes");
+    List<Need> asked = new ArrayList<>();
+    for (int line = 0; line < TRAY_LINES; line++) {
+      String type = text(call, "type-" + line);
+      String other = text(call, "or-" + line);
+      String ratio = text(call, "ratio-" + line).replace(',', '.');
+      if (!type.isEmpty() && asked.stream().noneMatch(n -> n.type().equals(type))) {
+        boolean usable =
+            !other.isEmpty()
+                && !other.equals(type)
+                && ratio.matches("\\d{1,2}(\\.\\d{1,2})?")
+                && Double.parseDouble(ratio) > 0;
+        asked.add(
+            new Need(
+                type,
+                0,
+                usable ? List.of(new Substitute(other, Double.parseDouble(ratio))) : List.of()));
+      }
+    }
+    boolean forget = call.formParam("forget") != null;
+    if (name.isEmpty()
+        || name.length() > 60
+        || !forget
+            && (asked.isEmpty()
+                || !minutes.matches("\\d{1,3}")
+                || Integer.parseInt(minutes) < 5
+                || Integer.parseInt(minutes) > 600)) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      trays(call, say.at("day.tray-needed"));
+      return;
+    }
+    desk.books()
+        .keep(
+            new TrayTemplate(
+                name, forget ? 5 : Integer.parseInt(minutes), forget ? List.of() : asked));
+    call.redirect("/day/trays", HttpStatus.SEE_OTHER);
+  }
+
+  private static String text(Context call, String name) {
+    String value = call.formParam(name);
+    return value == null ? "" : value.strip();
+  }
+}

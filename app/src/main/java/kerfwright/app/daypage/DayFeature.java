@@ -1,0 +1,74 @@
+package kerfwright.app.daypage;
+
+import io.javalin.config.JavalinConfig;
+import java.time.Clock;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import kerfwright.app.template.Templates;
+import kerfwright.app.today.Visit;
+import kerfwright.app.words.Say;
+import kerfwright.practice.daylist.Booking;
+import kerfwright.practice.daylist.DayBook;
+import kerfwright.practice.daylist.DayBooks;
+import kerfwright.practice.daylist.PlannedDay;
+import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.setting.Settings;
+
+/** The day wired together: its pages, and what it tells the first page. */
+public final class DayFeature {
+  private static final int VISITS = 4;
+
+  private final DayDesk desk;
+  private final DayPages pages;
+  private final BookingPages bookings;
+  private final WeekPages week;
+  private final Clock clock;
+
+  public DayFeature(
+      DayBooks books,
+      Drawer drawer,
+      Settings settings,
+      CaseNeeds needs,
+      Templates templates,
+      Clock clock) {
+    this.clock = clock;
+    desk = new DayDesk(books, drawer, settings, needs, clock);
+    TypeWords types = new TypeWords(drawer);
+    pages = new DayPages(desk, types, templates);
+    week = new WeekPages(desk, types, templates);
+    bookings = new BookingPages(desk, types, templates, needs);
+  }
+
+  public void routes(JavalinConfig config) {
+    week.routes(config);
+    bookings.routes(config);
+    pages.routes(config);
+  }
+
+  /** The next appointments of today, for the first page. */
+  public List<Visit> nextVisits(Say say) {
+    DayBook book = desk.books().read(desk.today());
+    PlannedDay planned = book.planned();
+    LocalTime now = LocalTime.now(clock);
+    List<Visit> visits = new ArrayList<>();
+    for (Booking b : book.bookings()) {
+      if (b.end().isAfter(now) && visits.size() < VISITS) {
+        int missing =
+            planned == null
+                ? 0
+                : (int)
+                    planned.plan().shortages().stream()
+                        .filter(s -> s.appointment().equals(b.id()))
+                        .count();
+        String tray =
+            planned == null
+                ? say.at("day.tray-not-planned")
+                : missing == 0 ? say.at("day.tray-complete") : say.at("day.tray-short", missing);
+        String what = (b.tooth() + " " + b.work() + " " + b.caseReference()).strip();
+        visits.add(new Visit(b.start(), what, tray, missing, "/day/" + book.date()));
+      }
+    }
+    return visits;
+  }
+}

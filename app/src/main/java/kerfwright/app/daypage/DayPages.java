@@ -1,0 +1,333 @@
+package kerfwright.app.daypage;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.app.words.Say;
+import kerfwright.practice.day.InvalidDayException;
+import kerfwright.practice.day.Shortage;
+import kerfwright.practice.daylist.Booking;
+import kerfwright.practice.daylist.BookingFault;
+import kerfwright.practice.daylist.DayBook;
+import kerfwright.practice.daylist.DayChange;
+import kerfwright.practice.daylist.DayFollowed;
+import kerfwright.practice.daylist.DaySetting;
+import kerfwright.practice.daylist.PlannedDay;
+import org.jspecify.annotations.Nullable;
+
+/** The page of a day, and what can be done on it. */
+public final class DayPages {
+  private final DayDesk desk;
+  private final TypeWords types;
+  private final Templates templates;
+
+  DayPages(DayDesk desk, TypeWords types, Templates templates) {
+    this.desk = desk;
+    this.types = types;
+    this.templates = templates;
+  }
+
+  void routes(JavalinConfig config) {
+    config.routes.get("/day", call -> call.redirect("/day/" + desk.today()), Role.LOCAL);
+    config.routes.get("/day/{date}", call -> show(call, date(call), ""), Role.LOCAL);
+    config.routes.get("/day/{date}/board", this::board, Role.LOCAL);
+    config.routes.get("/day/{date}/move", this::effect, Role.LOCAL);
+    config.routes.post("/day/{date}/move", this::move, Role.LOCAL);
+    config.routes.post("/day/{date}/plan", this::plan, Role.LOCAL);
+    config.routes.post("/day/{date}/stop", this::stop, Role.LOCAL);
+    config.routes.post("/day/{date}/remedy", this::remedy, Role.LOCAL);
+    config.routes.post("/day/{date}/laid", this::laid, Role.LOCAL);
+    config.routes.post("/day/{date}/started", this::started, Role.LOCAL);
+    config.routes.post("/day/{date}/undo", this::undo, Role.LOCAL);
+  }
+
+  static LocalDate date(Context call) {
+    String text = call.pathParam("date");
+    try {
+      return LocalDate.parse(text);
+    } catch (java.time.format.DateTimeParseException none) {
+      throw new NotFoundResponse("There is no day " + text);
+    }
+  }
+
+  DayBoard look(Context call, LocalDate date) {
+    Say say = templates.say(call);
+    DayBook book = desk.books().read(date);
+    DayJob.State job = desk.job(date).orElse(null);
+    PlannedDay kept = book.planned();
+    boolean best = job != null && job.planned() != null && (job.running() || kept == null);
+    PlannedDay shown = best && job != null ? job.planned() : kept;
+    return new DayBoard(
+        say, book, shown, job, desk.setting(), desk.nowMin(date), type -> types.brief(say, type));
+  }
+
+  void show(Context call, LocalDate date, String notice) {
+    Map<String, Object> values = new HashMap<>();
+    values.put("board", look(call, date));
+    values.put("notice", notice);
+    values.put("today", desk.today());
+    templates.html(call, "day/day.jte", values);
+  }
+
+  private void board(Context call) {
+    templates.html(call, "day/board.jte", Map.of("board", look(call, date(call))));
+  }
+
+  private void plan(Context call) {
+    LocalDate date = date(call);
+    try {
+      if (!desk.books().read(date).bookings().isEmpty()) {
+        desk.plan(date);
+      }
+      back(call, date);
+    } catch (BadInput bad) {
+      refuse(call, date, "day.case-refused");
+    } catch (InvalidDayException invalid) {
+      refuse(call, date, "day.list-impossible");
+    }
+  }
+
+  private void stop(Context call) {
+    desk.stop(date(call));
+    back(call, date(call));
+  }
+
+  private static void back(Context call, LocalDate date) {
+    call.redirect("/day/" + date, HttpStatus.SEE_OTHER);
+  }
+
+  private void undo(Context call) {
+    LocalDate date = date(call);
+    if (desk.undo(date)) {
+      back(call, date);
+    } else {
+      refuse(call, date, "day.nothing-to-undo");
+    }
+  }
+
+  private void refuse(Context call, LocalDate date, String why) {
+    call.status(HttpStatus.CONFLICT);
+    show(call, date, why);
+  }
+
+  private void remedy(Context call) {
+    LocalDate date = date(call);
+    PlannedDay planned = desk.books().read(date).planned();
+    Integer index = whole(call.formParam("remedy"), 999);
+    boolean taken =
+        planned != null
+            && index != null
+            && index < planned.remedies().size()
+            && desk.take(date, planned.remedies().get(index).remedy());
+    if (taken) {
+      back(call, date);
+    } else {
+      refuse(call, date, "day.remedy-gone");
+    }
+  }
+
+  private void laid(Context call) {
+    LocalDate date = date(call);
+    DayBook book = desk.books().read(date);
+    PlannedDay planned = book.planned();
+    String id = sent(call.formParam("booking"));
+    if (planned != null
+        && book.booking(id).isPresent()
+        && desk.happened(book, DayFollowed.laid(planned, id), "laid")) {
+      back(call, date);
+    } else {
+      refuse(call, date, "day.changed-meanwhile");
+    }
+  }
+
+  private void started(Context call) {
+    LocalDate date = date(call);
+    DayBook book = desk.books().read(date);
+    PlannedDay planned = book.planned();
+    Integer start = whole(call.formParam("start"), 1440);
+    if (planned != null
+        && start != null
+        && desk.happened(book, DayFollowed.started(planned, start), "started")) {
+      back(call, date);
+    } else {
+      refuse(call, date, "day.changed-meanwhile");
+    }
+  }
+
+  /** A move or lateness as sent, from the address or the form. */
+  private record Wanted(String booking, String start, String chair, String late, String now) {
+    static Wanted of(java.util.function.Function<String, @Nullable String> field) {
+      return new Wanted(
+          sent(field.apply("booking")),
+          sent(field.apply("start")),
+          sent(field.apply("chair")),
+          sent(field.apply("late")),
+          sent(field.apply("now")));
+    }
+  }
+
+  private static String sent(@Nullable String value) {
+    return value == null ? "" : value.strip();
+  }
+
+  private static @Nullable Integer whole(@Nullable String value, int most) {
+    String text = sent(value);
+    return text.matches("\\d{1,4}") && Integer.parseInt(text) <= most
+        ? Integer.valueOf(text)
+        : null;
+  }
+
+  private static Optional<LocalTime> time(String text) {
+    return text.matches("([01]\\d|2[0-3]):[0-5]\\d")
+        ? Optional.of(LocalTime.parse(text))
+        : Optional.empty();
+  }
+
+  /** The list with the wish fulfilled; empty where the wish cannot be understood. */
+  private Optional<List<Booking>> changed(DayBook book, Wanted wanted, DaySetting setting) {
+    Booking one = book.booking(wanted.booking()).orElse(null);
+    if (one == null) {
+      return Optional.empty();
+    }
+    if (!wanted.late().isEmpty()) {
+      Integer late = whole(wanted.late(), 240);
+      return late == null || late == 0
+          ? Optional.empty()
+          : Optional.of(
+              DayChange.late(
+                  book.bookings(), one, late, time(wanted.now()).orElse(setting.opens())));
+    }
+    String chair = wanted.chair().isEmpty() ? one.chair() : wanted.chair();
+    return time(wanted.start()).map(at -> DayChange.moved(book.bookings(), one, at, chair));
+  }
+
+  private int nowMin(Wanted wanted, LocalDate date, DaySetting setting) {
+    return time(wanted.now())
+        .map(setting::minute)
+        .map(minute -> Math.max(0, Math.min(setting.lengthMin(), minute)))
+        .orElseGet(() -> desk.nowMin(date));
+  }
+
+  private void effect(Context call) {
+    LocalDate date = date(call);
+    Wanted wanted = Wanted.of(call::queryParam);
+    DayBook book = desk.books().read(date);
+    DaySetting setting = desk.setting();
+    Optional<List<Booking>> changed = changed(book, wanted, setting);
+    if (changed.isEmpty()) {
+      // no error status: the answer is shown in place of the last one
+      tell(call, book, wanted, null, List.of(templates.say(call).at("day.not-understood")));
+      return;
+    }
+    DayDesk.Effect effect = desk.effect(book, changed.get(), nowMin(wanted, date, setting));
+    tell(call, book, wanted, effect, faults(templates.say(call), effect));
+  }
+
+  private static List<String> faults(Say say, DayDesk.Effect effect) {
+    List<String> words = new ArrayList<>();
+    for (BookingFault fault : effect.faults()) {
+      words.add(
+          say.at(
+              "day.fault-" + fault.kind().id(),
+              fault.booking().id(),
+              fault.other(),
+              say.time(fault.booking().start()),
+              say.time(fault.booking().end())));
+    }
+    if (effect.factsBroken()) {
+      words.add(say.at("day.fault-happened"));
+    }
+    return words;
+  }
+
+  private void tell(
+      Context call,
+      DayBook book,
+      Wanted wanted,
+      DayDesk.@Nullable Effect effect,
+      List<String> faults) {
+    Say say = templates.say(call);
+    Map<String, Object> values = new HashMap<>();
+    DayFollowed followed = effect == null ? null : effect.followed();
+    List<String> breaks = new ArrayList<>();
+    List<String> ends = new ArrayList<>();
+    if (followed != null) {
+      for (Shortage s : followed.newlyShort()) {
+        breaks.add(say.at("day.newly-short", s.appointment(), types.brief(say, s.type())));
+      }
+      for (Shortage s : followed.ended()) {
+        ends.add(say.at("day.ended", s.appointment(), types.brief(say, s.type())));
+      }
+    }
+    List<Booking> bookings = effect == null ? book.bookings() : effect.bookings();
+    PlannedDay planned = followed == null ? null : followed.planned();
+    DayBoard after =
+        new DayBoard(
+            say,
+            book.with(bookings, planned),
+            planned,
+            null,
+            desk.setting(),
+            desk.nowMin(book.date()),
+            type -> types.brief(say, type));
+    values.put("board", after);
+    values.put("possible", effect != null && effect.possible());
+    values.put("faults", faults);
+    values.put("breaks", breaks);
+    values.put("ends", ends);
+    values.put("trays", followed == null ? List.of() : followed.changedTrays());
+    values.put("moved", moved(say, book, bookings));
+    Map<String, String> fields = new HashMap<>();
+    fields.put("booking", wanted.booking());
+    fields.put("start", wanted.start());
+    fields.put("chair", wanted.chair());
+    fields.put("late", wanted.late());
+    fields.put("now", wanted.now());
+    values.put("fields", fields);
+    templates.html(call, "day/effect.jte", values);
+  }
+
+  private static List<String> moved(Say say, DayBook book, List<Booking> bookings) {
+    List<String> moved = new ArrayList<>();
+    for (Booking b : bookings) {
+      Booking was = book.booking(b.id()).orElse(b);
+      if (!was.equals(b)) {
+        moved.add(say.at("day.moved", b.id(), say.time(b.start()), say.time(b.end()), b.chair()));
+      }
+    }
+    return moved;
+  }
+
+  private void move(Context call) {
+    LocalDate date = date(call);
+    Wanted wanted = Wanted.of(call::formParam);
+    DayBook book = desk.books().read(date);
+    DaySetting setting = desk.setting();
+    Optional<List<Booking>> changed = changed(book, wanted, setting);
+    if (changed.isEmpty()) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      tell(call, book, wanted, null, List.of(templates.say(call).at("day.not-understood")));
+      return;
+    }
+    DayDesk.Effect effect = desk.effect(book, changed.get(), nowMin(wanted, date, setting));
+    if (!effect.possible()) {
+      call.status(HttpStatus.CONFLICT);
+      tell(call, book, wanted, effect, faults(templates.say(call), effect));
+    } else if (desk.apply(book, effect, wanted.late().isEmpty() ? "moved" : "late")) {
+      back(call, date);
+    } else {
+      refuse(call, date, "day.changed-meanwhile");
+    }
+  }
+}

@@ -1,0 +1,47 @@
+package kerfwright.app.daypage;
+
+import java.util.function.UnaryOperator;
+import kerfwright.app.words.Say;
+import kerfwright.practice.day.Appointment;
+import kerfwright.practice.day.DayProblem;
+import kerfwright.practice.day.Remedy;
+
+/** A remedy in the practice's language. */
+record RemedyWords(Say say, DayProblem day, UnaryOperator<String> types) {
+  String of(Remedy remedy) {
+    if (remedy instanceof Remedy.UseSubstitute r) {
+      return say.at(
+          "day.remedy-substitute",
+          r.appointment(),
+          types.apply(r.instead()),
+          types.apply(r.type()));
+    }
+    if (remedy instanceof Remedy.SwapAppointments r) {
+      DayProblem swapped = r.applied(day).orElse(day);
+      return say.at(
+          "day.remedy-swap",
+          r.first(),
+          r.second(),
+          start(swapped, r.first()),
+          start(swapped, r.second()));
+    }
+    if (remedy instanceof Remedy.LoadBetween r) {
+      return say.at("day.remedy-between", clock(r.startMin()));
+    }
+    if (remedy instanceof Remedy.LoadBeforeOpening r) {
+      return say.at("day.remedy-before", clock(-day.loadMin()), r.inside().size());
+    }
+    if (remedy instanceof Remedy.BuyMore r) {
+      return say.at("day.remedy-buy", r.pieces(), types.apply(r.type()));
+    }
+    return say.at("day.remedy-beside", day.sterilisers() + 1);
+  }
+
+  private String start(DayProblem changed, String id) {
+    return changed.appointment(id).map(Appointment::startMin).map(this::clock).orElse("");
+  }
+
+  private String clock(int minute) {
+    return say.time(day.clock(minute));
+  }
+}

@@ -1,0 +1,148 @@
+package kerfwright.app.daypage;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.app.words.Say;
+import kerfwright.practice.day.DayProblem;
+import kerfwright.practice.day.InvalidDayException;
+import kerfwright.practice.daylist.DrawerDay;
+import kerfwright.practice.daylist.TypeName;
+import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.horizon.StockCurve;
+import kerfwright.practice.horizon.StockPoint;
+import org.jspecify.annotations.Nullable;
+
+/** How many of each type the usual week needs: the curve of shortages against cost. */
+public final class WeekPages {
+  private static final int MOST_DAYS = 60;
+  private static final double TROUBLED_WEEKS = 0.1;
+
+  private final DayDesk desk;
+  private final TypeWords types;
+  private final Templates templates;
+  private volatile @Nullable WeekJob job;
+
+  WeekPages(DayDesk desk, TypeWords types, Templates templates) {
+    this.desk = desk;
+    this.types = types;
+    this.templates = templates;
+  }
+
+  void routes(JavalinConfig config) {
+    config.routes.get("/day/week", call -> show(call, "day/week.jte"), Role.LOCAL);
+    config.routes.get("/day/week/board", call -> show(call, "day/week-board.jte"), Role.LOCAL);
+    config.routes.post("/day/week", this::study, Role.LOCAL);
+    config.routes.post("/day/week/stop", this::stop, Role.LOCAL);
+  }
+
+  private List<DayProblem> days() {
+    List<DayProblem> days = new ArrayList<>();
+    for (LocalDate date : desk.books().before(desk.today().plusDays(1), MOST_DAYS)) {
+      try {
+        days.add(
+            DrawerDay.of(desk.books().read(date).bookings(), desk.drawer(), desk.setting())
+                .problem());
+      } catch (InvalidDayException outsideTodaysHours) {
+        // a day of other opening hours says nothing about a usual one
+      }
+    }
+    days.removeIf(day -> day.demand() == 0);
+    return days;
+  }
+
+  private Map<String, Double> prices() {
+    Map<String, List<Double>> paid = new HashMap<>();
+    for (InstrumentState state : InstrumentState.values()) {
+      for (StockItem item : desk.drawer().in(state)) {
+        var price = item.price();
+        if (price != null && price.signum() > 0) {
+          paid.computeIfAbsent(TypeName.of(item.properties()), t -> new ArrayList<>())
+              .add(price.doubleValue());
+        }
+      }
+    }
+    Map<String, Double> prices = new HashMap<>();
+    paid.forEach(
+        (type, all) -> prices.put(type, all.stream().mapToDouble(p -> p).average().orElse(1)));
+    return prices;
+  }
+
+  private void study(Context call) {
+    List<DayProblem> days = days();
+    if (!days.isEmpty()) {
+      WeekJob before = job;
+      if (before != null) {
+        before.stop();
+      }
+      WeekJob next = new WeekJob(days, prices());
+      job = next;
+      Thread study = new Thread(next, "usual-week");
+      study.setDaemon(true);
+      study.start();
+    }
+    call.redirect("/day/week", HttpStatus.SEE_OTHER);
+  }
+
+  private void stop(Context call) {
+    WeekJob running = job;
+    if (running != null) {
+      running.stop();
+    }
+    call.redirect("/day/week", HttpStatus.SEE_OTHER);
+  }
+
+  /** One type: what there is and what is needed. */
+  public record TypeLine(String type, int now, int needed, int add) {}
+
+  private void show(Context call, String template) {
+    Say say = templates.say(call);
+    WeekJob known = job;
+    WeekJob.State state = known == null ? null : known.state();
+    Map<String, Object> values = new HashMap<>();
+    values.put("days", days().size());
+    values.put("running", state != null && state.running());
+    values.put("failed", state != null && state.failed());
+    values.put("points", state == null ? 0 : state.points().size());
+    StockCurve curve = state == null ? null : state.curve();
+    List<TypeLine> lines = new ArrayList<>();
+    String svg = "";
+    String result = "";
+    if (curve != null) {
+      StockPoint enough =
+          curve.enough(TROUBLED_WEEKS).orElse(curve.points().get(curve.points().size() - 1));
+      new TreeMap<>(enough.pieces())
+          .forEach(
+              (type, n) -> {
+                int now = curve.now().pieces().getOrDefault(type, 0);
+                lines.add(new TypeLine(types.brief(say, type), now, n, Math.max(0, n - now)));
+              });
+      svg = new WeekCurve(say, curve).svg(enough);
+      result =
+          say.at(
+              "day.week-result",
+              figure(say, curve.now().shortagesPerWeek()),
+              figure(say, enough.shortagesPerWeek()),
+              Math.round(100 * (1 - enough.quietWeeks())),
+              curve.weeks(),
+              curve.keptDays());
+    }
+    values.put("lines", lines);
+    values.put("svg", svg);
+    values.put("result", result);
+    templates.html(call, template, values);
+  }
+
+  static String figure(Say say, double value) {
+    return say.figures(String.format(java.util.Locale.ROOT, "%.1f", value));
+  }
+}

@@ -1,0 +1,70 @@
+package kerfwright.app.storage;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.JsonDeserializer;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.function.Function;
+import kerfwright.practice.day.Remedy;
+
+/** Days and trays as JSON text, the way they stand in columns. */
+final class DayDocument {
+  private static final ObjectMapper JSON =
+      new ObjectMapper().registerModule(times()).addMixIn(Remedy.class, RemedyKinds.class);
+
+  private DayDocument() {}
+
+  @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+  @JsonSubTypes({
+    @JsonSubTypes.Type(value = Remedy.UseSubstitute.class, name = "substitute"),
+    @JsonSubTypes.Type(value = Remedy.SwapAppointments.class, name = "swap"),
+    @JsonSubTypes.Type(value = Remedy.LoadBetween.class, name = "load-between"),
+    @JsonSubTypes.Type(value = Remedy.LoadBeforeOpening.class, name = "load-before-opening"),
+    @JsonSubTypes.Type(value = Remedy.LoadBeside.class, name = "load-beside"),
+    @JsonSubTypes.Type(value = Remedy.BuyMore.class, name = "buy")
+  })
+  private interface RemedyKinds {}
+
+  private static SimpleModule times() {
+    SimpleModule module = new SimpleModule("times");
+    module.addSerializer(LocalTime.class, ToStringSerializer.instance);
+    module.addSerializer(LocalDate.class, ToStringSerializer.instance);
+    module.addDeserializer(LocalTime.class, parsed(LocalTime::parse));
+    module.addDeserializer(LocalDate.class, parsed(LocalDate::parse));
+    return module;
+  }
+
+  private static <T> JsonDeserializer<T> parsed(Function<String, T> parse) {
+    return new JsonDeserializer<>() {
+      @Override
+      public T deserialize(
+          com.fasterxml.jackson.core.JsonParser parser, DeserializationContext context)
+          throws IOException {
+        return parse.apply(parser.getText());
+      }
+    };
+  }
+
+  static String text(Object value) {
+    try {
+      return JSON.writeValueAsString(value);
+    } catch (JsonProcessingException impossible) {
+      throw new IllegalStateException("A day cannot be written", impossible);
+    }
+  }
+
+  static <T> T read(String text, Class<T> type) {
+    try {
+      return JSON.readValue(text, type);
+    } catch (JsonProcessingException broken) {
+      throw new IllegalStateException("Broken JSON in the database", broken);
+    }
+  }
+}

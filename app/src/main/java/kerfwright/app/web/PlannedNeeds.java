@@ -1,0 +1,39 @@
+package kerfwright.app.web;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import kerfwright.app.Wiring;
+import kerfwright.app.casefile.CaseFile;
+import kerfwright.app.daypage.CaseNeeds;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.input.SourceText;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
+import kerfwright.planner.plan.CutPlan;
+import kerfwright.practice.day.Need;
+import kerfwright.practice.daylist.NeedsOfPlan;
+
+/** Needs of a case by its plan with the clean stock of the drawer. */
+record PlannedNeeds(Wiring wiring, PlanDesk desk) implements CaseNeeds {
+  private static final int FEW_SAMPLES = 1;
+
+  @Override
+  public List<Need> of(String caseText) throws BadInput {
+    SourceText source;
+    try {
+      source =
+          SourceText.of(
+              "case", new ByteArrayInputStream(caseText.getBytes(StandardCharsets.UTF_8)));
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    CutPlan plan = desk.plan(new CaseFile(wiring.cases()).yaml(source), FEW_SAMPLES, PlanDesk.SEED);
+    if (plan.refused()) {
+      throw new BadInput("case", Say.in(Language.ENGLISH).of(plan.findings().get(0).message()));
+    }
+    return NeedsOfPlan.of(plan);
+  }
+}

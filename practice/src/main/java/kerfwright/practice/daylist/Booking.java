@@ -1,0 +1,44 @@
+package kerfwright.practice.daylist;
+
+import java.time.LocalTime;
+import java.util.List;
+import kerfwright.practice.day.Need;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One appointment on the day list. Never a name: the practice's own case reference and a tooth.
+ *
+ * @param id short and told apart within the day, such as A3
+ * @param chair which chair
+ * @param start when it starts
+ * @param end when it ends
+ * @param caseReference the practice's own reference of the case
+ * @param tooth FDI number, empty where no tooth is meant
+ * @param work what is done, in the practice's own words or the name of a tray
+ * @param caseText the case in the words of a case file, where the needs come from its plan
+ * @param needs what its tray needs
+ */
+public record Booking(
+    String id,
+    String chair,
+    LocalTime start,
+    LocalTime end,
+    String caseReference,
+    String tooth,
+    String work,
+    @Nullable String caseText,
+    List<Need> needs) {
+  public Booking {
+    needs = List.copyOf(needs);
+  }
+
+  /** The same appointment at another time or in another chair. */
+  public Booking at(LocalTime newStart, LocalTime newEnd, String newChair) {
+    return new Booking(id, newChair, newStart, newEnd, caseReference, tooth, work, caseText, needs);
+  }
+
+  /** The same appointment with other needs. */
+  public Booking needing(List<Need> others) {
+    return new Booking(id, chair, start, end, caseReference, tooth, work, caseText, others);
+  }
+}

@@ -1,0 +1,131 @@
+package kerfwright.practice.daylist;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import kerfwright.practice.day.DayPlan;
+import kerfwright.practice.day.DayProblem;
+import kerfwright.practice.day.DayReplanner;
+import kerfwright.practice.day.FixedFacts;
+import kerfwright.practice.day.FreshTrays;
+import kerfwright.practice.day.SearchLimits;
+import kerfwright.practice.day.Shortage;
+import kerfwright.practice.day.SteriliserLoad;
+import kerfwright.practice.day.Stock;
+import kerfwright.practice.day.TrayPlace;
+
+/**
+ * A planned day after its list changed: what has happened stays, and the rest follows the plan so
+ * far as closely as it can.
+ *
+ * @param planned the day as it is now
+ * @param changedTrays appointments on whose tray something is another or missing
+ * @param newlyShort shortages that were not there before
+ * @param ended shortages that are gone
+ * @param seconds time taken
+ */
+public record DayFollowed(
+    PlannedDay planned,
+    List<String> changedTrays,
+    List<Shortage> newlyShort,
+    List<Shortage> ended,
+    double seconds) {
+  /** Most time the plan is repaired for. */
+  private static final double REPAIR_S = 0.4;
+
+  /**
+   * Follows a plan through a changed list.
+   *
+   * @param before the plan so far
+   * @param bookings the list as it is now
+   * @param fresh the list put to the drawer as it is now, for types the plan did not know
+   * @param nowMin minute of the day; what the plan has begun by then is fixed
+   */
+  public static DayFollowed of(
+      PlannedDay before, List<Booking> bookings, DrawerDay fresh, DaySetting setting, int nowMin) {
+    DayProblem old = before.problem();
+    Map<String, List<String>> pieces = new HashMap<>(before.pieces());
+    List<Stock> stock = new ArrayList<>(old.stock());
+    for (Stock s : fresh.problem().stock()) {
+      if (!pieces.containsKey(s.type())) {
+        stock.add(s);
+        pieces.put(s.type(), fresh.pieces().getOrDefault(s.type(), List.of()));
+      }
+    }
+    DayProblem changed =
+        old.withFacts(FixedFacts.NONE)
+            .withAppointments(List.of())
+            .withStock(stock)
+            .withAppointments(DrawerDay.appointments(bookings, setting))
+            .withFacts(kept(facts(old, before.plan(), nowMin), bookings));
+    DayReplanner.Replan again =
+        DayReplanner.replan(changed, before.plan(), SearchLimits.ofSeconds(REPAIR_S));
+    DayPlan plan = again.plan();
+    Set<Shortage> was = new LinkedHashSet<>(before.plan().shortages());
+    Set<Shortage> is = new LinkedHashSet<>(plan.shortages());
+    return new DayFollowed(
+        new PlannedDay(changed, pieces, plan, List.of()),
+        again.changed().stream().filter(id -> changed.appointment(id).isPresent()).toList(),
+        is.stream().filter(s -> !was.contains(s)).toList(),
+        was.stream().filter(s -> !is.contains(s)).toList(),
+        again.seconds());
+  }
+
+  /** What was fixed, and what the plan has begun since. */
+  static FixedFacts facts(DayProblem day, DayPlan plan, int nowMin) {
+    FixedFacts fixed = day.facts();
+    FixedFacts begun = DayReplanner.factsAt(day, plan, nowMin);
+    Set<SteriliserLoad> loads = new LinkedHashSet<>(fixed.loads());
+    loads.addAll(begun.loads());
+    Set<TrayPlace> trays = new LinkedHashSet<>(fixed.trays());
+    trays.addAll(begun.trays());
+    return new FixedFacts(Math.max(fixed.nowMin(), nowMin), List.copyOf(loads), List.copyOf(trays));
+  }
+
+  /** Facts without the trays of appointments that are gone. */
+  private static FixedFacts kept(FixedFacts facts, List<Booking> bookings) {
+    Set<String> ids = new LinkedHashSet<>();
+    bookings.forEach(b -> b.needs().forEach(need -> ids.add(b.id() + "\n" + need.type())));
+    return new FixedFacts(
+        facts.nowMin(),
+        facts.loads(),
+        facts.trays().stream()
+            .filter(t -> ids.contains(t.appointment() + "\n" + t.instrument().type()))
+            .toList());
+  }
+
+  /** The same day with one tray laid as planned. */
+  public static PlannedDay laid(PlannedDay day, String appointment) {
+    FixedFacts facts = day.problem().facts();
+    Set<TrayPlace> trays = new LinkedHashSet<>(facts.trays());
+    day.plan().trays().stream()
+        .filter(t -> t.appointment().equals(appointment))
+        .forEach(trays::add);
+    FixedFacts more = new FixedFacts(facts.nowMin(), facts.loads(), List.copyOf(trays));
+    return day.with(day.problem().withFacts(more), day.plan(), day.remedies());
+  }
+
+  /** The same day with the loads planned for one minute started. */
+  public static PlannedDay started(PlannedDay day, int startMin) {
+    FixedFacts facts = day.problem().facts();
+    Set<SteriliserLoad> loads = new LinkedHashSet<>(facts.loads());
+    day.plan().loads().stream().filter(l -> l.startMin() == startMin).forEach(loads::add);
+    // trays of appointments begun by then hold what has happened to what is in the load
+    FixedFacts begun = DayReplanner.factsAt(day.problem(), day.plan(), startMin);
+    Set<TrayPlace> trays = new LinkedHashSet<>(facts.trays());
+    trays.addAll(begun.trays());
+    loads.addAll(begun.loads());
+    FixedFacts more =
+        new FixedFacts(Math.max(facts.nowMin(), startMin), List.copyOf(loads), List.copyOf(trays));
+    return day.with(day.problem().withFacts(more), day.plan(), day.remedies());
+  }
+
+  /** The same plan with fresh instruments where it matters. */
+  public static PlannedDay fresh(
+      DayProblem problem, Map<String, List<String>> pieces, DayPlan plan) {
+    return new PlannedDay(problem, pieces, FreshTrays.laid(problem, plan), List.of());
+  }
+}

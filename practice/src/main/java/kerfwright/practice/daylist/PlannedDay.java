@@ -1,0 +1,36 @@
+package kerfwright.practice.daylist;
+
+import java.util.List;
+import java.util.Map;
+import kerfwright.practice.day.DayPlan;
+import kerfwright.practice.day.DayProblem;
+import kerfwright.practice.day.InstrumentRef;
+
+/**
+ * The plan of a day with the stock it was made for: the pieces of the drawer as they were when the
+ * day was first planned. What happened since stands among the facts of the problem.
+ *
+ * @param problem the day as planned
+ * @param pieces labels of the pieces of each type, in the order of their indexes
+ * @param plan the plan
+ * @param remedies what would help against its shortages
+ */
+public record PlannedDay(
+    DayProblem problem, Map<String, List<String>> pieces, DayPlan plan, List<RemedyTold> remedies) {
+  public PlannedDay {
+    pieces = Map.copyOf(pieces);
+    remedies = List.copyOf(remedies);
+  }
+
+  /**
+   * The label of a piece; one not in the drawer, as a remedy may foresee, has a mark of its own.
+   */
+  public String label(InstrumentRef ref) {
+    List<String> known = pieces.getOrDefault(ref.type(), List.of());
+    return ref.index() < known.size() ? known.get(ref.index()) : "+" + (ref.index() + 1);
+  }
+
+  public PlannedDay with(DayProblem other, DayPlan otherPlan, List<RemedyTold> otherRemedies) {
+    return new PlannedDay(other, pieces, otherPlan, otherRemedies);
+  }
+}

@@ -1,0 +1,26 @@
+package kerfwright.practice.daylist;
+
+import kerfwright.practice.day.Goal;
+import kerfwright.practice.day.Remedy;
+import kerfwright.practice.day.RemedyResult;
+
+/**
+ * A remedy as it is kept with a plan.
+ *
+ * @param remedy the change
+ * @param costMin its cost, minutes of work
+ * @param shortagesAfter shortages of the plan made with it
+ * @param loadsAfter its loads
+ * @param proven whether fewer shortages are ruled out with it
+ */
+public record RemedyTold(
+    Remedy remedy, double costMin, int shortagesAfter, int loadsAfter, boolean proven) {
+  public static RemedyTold of(RemedyResult found) {
+    return new RemedyTold(
+        found.remedy(),
+        found.costMin(),
+        found.shortagesAfter(),
+        found.loadsAfter(),
+        found.plan().result(Goal.SHORTAGES).proven());
+  }
+}
