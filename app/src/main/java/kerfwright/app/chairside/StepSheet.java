@@ -80,7 +80,7 @@ final class StepSheet {
     json.put("short", Words.shortInstrument(say, what));
     json.put("looks", Words.instrument(say, what));
     json.put("number", Words.number(what));
-    json.put("silhouette", InstrumentDrawing.small(id + "-silhouette", what));
+    json.put("silhouette", InstrumentDrawing.small(say, id + "-silhouette", what));
     GritClass grit = what.grit();
     json.put("ring", grit == null || grit.ring().equals("none") ? "" : Labels.ring(say, grit));
   }

@@ -14,6 +14,8 @@ import kerfwright.app.json.JsonText;
 import kerfwright.app.reference.AlikeAnswer;
 import kerfwright.app.reference.AlikeText;
 import kerfwright.app.reference.TypedInstrument;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.planner.casework.DrawerSnapshot;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +31,8 @@ import picocli.CommandLine.Parameters;
       "and tells what differs and whether it matters for the cut."
     })
 final class AlikeCommand implements Callable<Integer> {
+  private static final Say ENGLISH = Say.in(Language.ENGLISH);
+
   private final Wiring wiring;
   private final Terminal terminal;
 
@@ -70,7 +74,9 @@ final class AlikeCommand implements Callable<Integer> {
     InstrumentProperties wanted = typed.properties();
     if (wanted == null) {
       List<Fault> faults = new ArrayList<>();
-      typed.faults().forEach((field, text) -> faults.add(new Fault("alike", 0, field, text, null)));
+      typed
+          .faults()
+          .forEach((field, why) -> faults.add(new Fault("alike", 0, field, ENGLISH.of(why), null)));
       throw new BadInput(faults);
     }
     DrawerSnapshot drawer;
@@ -82,12 +88,13 @@ final class AlikeCommand implements Callable<Integer> {
     }
     AlikeAnswer answer = AlikeAnswer.of(wanted, drawer);
     if (answer == null) {
-      throw new BadInput("alike", AlikeAnswer.unknown(wanted));
+      throw new BadInput("alike", ENGLISH.of(AlikeAnswer.unknown(wanted)));
     }
+    List<String> assumed = typed.assumed().stream().map(ENGLISH::of).toList();
     if (json) {
-      terminal.printJson(JsonText.of(AlikeText.json(answer, typed.assumed())));
+      terminal.printJson(JsonText.of(AlikeText.json(answer, assumed)));
     } else {
-      terminal.print(AlikeText.text(answer, typed.assumed()));
+      terminal.print(AlikeText.text(answer, assumed));
     }
     return Terminal.DONE;
   }

@@ -12,12 +12,14 @@ import java.util.Set;
 import java.util.UUID;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
+import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.DrawerPage;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Obstacle;
 import kerfwright.practice.drawer.Outcome;
 import kerfwright.practice.drawer.Pick;
+import kerfwright.practice.drawer.Refusal;
 
 /** The list of the drawer, and changes of many instruments in one go. */
 public final class DrawerPages {
@@ -46,7 +48,10 @@ public final class DrawerPages {
 
   private Notice notice(Context call) {
     return id(call.queryParam("did"))
-        .map(batch -> Notice.done(desk.drawer().batch(batch), desk.drawer().undone(batch)))
+        .map(
+            batch ->
+                Notice.done(
+                    templates.say(call), desk.drawer().batch(batch), desk.drawer().undone(batch)))
         .orElse(Notice.NONE);
   }
 
@@ -74,13 +79,15 @@ public final class DrawerPages {
         InstrumentState.byId(Optional.ofNullable(call.formParam("to")).orElse(""));
     ListForm form = ListForm.of(call::formParam);
     if (picks.isEmpty() || to.isEmpty() || picks.size() > MOST_PICKED) {
+      Say say = templates.say(call);
       String reason =
           picks.isEmpty()
-              ? "tick at least one instrument"
-              : to.isEmpty() ? "choose a state" : "move at most " + MOST_PICKED + " in one go";
+              ? say.at("drawer.tick-one")
+              : to.isEmpty()
+                  ? say.at("drawer.choose-a-state")
+                  : say.at("drawer.move-at-most", MOST_PICKED);
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      List<Obstacle> obstacles = List.of(new Obstacle(null, "To move", reason));
-      show(call, form, Notice.refused(obstacles), items(picks), false);
+      show(call, form, Notice.refused(say, "", List.of(reason)), items(picks), false);
       return;
     }
     Outcome outcome = desk.move(picks, to.get(), note(call));
@@ -97,7 +104,7 @@ public final class DrawerPages {
     Set<UUID> left = items(picks);
     outcome.obstacles().forEach(one -> left.remove(one.item()));
     call.status(HttpStatus.CONFLICT);
-    show(call, form, Notice.refused(outcome.obstacles()), left, false);
+    show(call, form, Notice.refused(templates.say(call), outcome.obstacles()), left, false);
   }
 
   private static Set<UUID> items(List<Pick> picks) {
@@ -113,14 +120,20 @@ public final class DrawerPages {
             .map(one -> desk.undo(one, note(call)))
             .orElseGet(
                 () ->
-                    new Outcome(null, List.of(new Obstacle(null, "This change", "is not known"))));
+                    new Outcome(
+                        null, List.of(new Obstacle(null, "", Refusal.Plain.CHANGE_UNKNOWN))));
     UUID done = outcome.batch();
     if (done != null) {
       call.redirect("/drawer?did=" + done, HttpStatus.SEE_OTHER);
       return;
     }
     call.status(HttpStatus.CONFLICT);
-    show(call, ListForm.of(name -> null), Notice.refused(outcome.obstacles()), Set.of(), false);
+    show(
+        call,
+        ListForm.of(name -> null),
+        Notice.refused(templates.say(call), outcome.obstacles()),
+        Set.of(),
+        false);
   }
 
   static String note(Context call) {

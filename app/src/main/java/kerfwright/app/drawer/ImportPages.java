@@ -1,6 +1,7 @@
 package kerfwright.app.drawer;
 
 import io.javalin.config.JavalinConfig;
+import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
@@ -10,13 +11,12 @@ import java.io.InputStream;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import kerfwright.app.input.BadInput;
-import kerfwright.app.input.Fault;
 import kerfwright.app.security.Role;
 import kerfwright.app.stocklist.ColumnMapping;
 import kerfwright.app.stocklist.Drafts;
 import kerfwright.app.stocklist.ListFile;
 import kerfwright.app.stocklist.ListTable;
+import kerfwright.app.stocklist.UnreadableList;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
@@ -39,26 +39,28 @@ public final class ImportPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/drawer/import", call -> start(call, List.of()), Role.LOCAL);
+    config.routes.get("/drawer/import", call -> start(call, ""), Role.LOCAL);
     config.routes.post("/drawer/import", this::handIn, Role.LOCAL);
     config.routes.get("/drawer/import/{id}", this::preview, Role.LOCAL);
     config.routes.post("/drawer/import/{id}", this::confirm, Role.LOCAL);
     config.routes.get("/drawer/import/{id}/progress", this::progress, Role.LOCAL);
   }
 
-  private void start(Context call, List<Fault> faults) {
-    templates.html(call, "drawer/import.jte", Map.of("faults", faults));
+  private void start(Context call, String fault) {
+    templates.html(call, "drawer/import.jte", Map.of("fault", fault));
   }
 
   private void handIn(Context call) throws IOException {
     try {
       // a length that is told is judged before anything is read; the server holds the rest to it
       if (call.req().getContentLengthLong() > ListFile.LIMIT_BYTES + MULTIPART_OVERHEAD_BYTES) {
-        throw new BadInput("The file", "is larger than 8 MiB, the most that is read");
+        refuse(call, "drawer.file-too-large");
+        return;
       }
       UploadedFile file = uploaded(call);
       if (file == null || file.size() == 0) {
-        throw new BadInput("The file", "is missing or empty; choose a CSV or XLSX file");
+        refuse(call, "drawer.file-missing");
+        return;
       }
       String name = shown(file.filename());
       ListTable table;
@@ -68,18 +70,25 @@ public final class ImportPages {
       UUID id = desk.newId();
       drafts.keep(id, name, table);
       call.redirect("/drawer/import/" + id, HttpStatus.SEE_OTHER);
-    } catch (BadInput bad) {
+    } catch (BadRequestResponse tooMuch) {
+      refuse(call, "drawer.file-broke-off");
+    } catch (UnreadableList unreadable) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      start(call, bad.faults());
+      start(call, unreadable.in(templates.say(call)));
     }
   }
 
-  private static @Nullable UploadedFile uploaded(Context call) throws BadInput {
+  private void refuse(Context call, String key) {
+    call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+    start(call, templates.say(call).at(key));
+  }
+
+  private static @Nullable UploadedFile uploaded(Context call) {
     try {
       return call.uploadedFile("list");
     } catch (Exception tooMuch) {
       // the server stops reading at its limit, in words of its own
-      throw new BadInput("The file", "is larger than 8 MiB, the most that is read, or broke off");
+      throw new BadRequestResponse();
     }
   }
 
@@ -131,10 +140,16 @@ public final class ImportPages {
     InstrumentState otherwise = otherwise(call.formParam("otherwise"));
     if (draft.batch() == null && !mapping.doubled().isEmpty()) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      show(call, id, draft, mapping, otherwise, List.of("two columns are given the same meaning"));
+      show(
+          call,
+          id,
+          draft,
+          mapping,
+          otherwise,
+          List.of(templates.say(call).at("drawer.columns-doubled")));
       return;
     }
-    takeovers.begin(id, draft, mapping, otherwise);
+    takeovers.begin(id, draft, mapping, otherwise, templates.say(call));
     call.redirect("/drawer/import/" + id + "/progress", HttpStatus.SEE_OTHER);
   }
 

@@ -1,11 +1,12 @@
 package kerfwright.app.drawer;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import kerfwright.app.stocklist.ListedRow;
+import java.util.stream.Collectors;
+import kerfwright.app.stocklist.RowProblem;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
@@ -15,42 +16,41 @@ import org.jspecify.annotations.Nullable;
  * The form of one instrument: what was typed, and what is wrong with it.
  *
  * @param values what was typed, by field
- * @param problems what is wrong, each beginning with the field it is about where it is about one
+ * @param problems what is wrong
  */
-public record ItemForm(Map<String, String> values, List<String> problems) {
-  /** Fields that say what the instrument is, with their words and a hint. */
-  private static final Map<String, String[]> WHAT = new LinkedHashMap<>();
+public record ItemForm(Map<String, String> values, List<RowProblem> problems) {
+  /** Fields that say what the instrument is, the number first: it tells most. */
+  public static final List<String> WHAT =
+      List.of(
+          "iso",
+          "us",
+          "kind",
+          "shape",
+          "grit",
+          "blades",
+          "head_mm",
+          "head_length_mm",
+          "shank",
+          "overall_mm",
+          "max_rpm");
 
-  static {
-    WHAT.put("iso", new String[] {"ISO 6360 number", "15, 18 or 9 digits"});
-    WHAT.put("us", new String[] {"US size", "for burs, as 330"});
-    WHAT.put("kind", new String[] {"Kind", "diamond, carbide, steel, ..."});
-    WHAT.put("shape", new String[] {"Shape", "code or name"});
-    WHAT.put("grit", new String[] {"Grit", "coarse, medium, fine, ..."});
-    WHAT.put("blades", new String[] {"Blades", "number of blades"});
-    WHAT.put("head_mm", new String[] {"Head diameter, mm", "as 1.4"});
-    WHAT.put("head_length_mm", new String[] {"Head length, mm", "as 8.0"});
-    WHAT.put("shank", new String[] {"Shank", "FG, RA or HP"});
-    WHAT.put("overall_mm", new String[] {"Overall length, mm", "as 19"});
-    WHAT.put("max_rpm", new String[] {"Greatest speed, per min", "from the maker's label"});
-  }
-
-  static final List<String> KEPT = List.of("id", "pieces", "place", "price", "single_use", "state");
+  private static final List<String> KEPT =
+      List.of("id", "pieces", "place", "price", "single_use", "state");
 
   static ItemForm of(Function<String, @Nullable String> field) {
     Map<String, String> values = new LinkedHashMap<>();
-    List<String> names = new ArrayList<>(WHAT.keySet());
-    names.addAll(KEPT);
-    for (String name : names) {
-      String value = field.apply(name);
-      values.put(name, value == null ? "" : value.strip());
+    for (List<String> names : List.of(WHAT, KEPT)) {
+      for (String name : names) {
+        String value = field.apply(name);
+        values.put(name, value == null ? "" : value.strip());
+      }
     }
     return new ItemForm(values, List.of());
   }
 
   static ItemForm of(StockItem item) {
     Map<String, String> values = new LinkedHashMap<>();
-    WHAT.keySet().forEach(name -> values.put(name, value(item.fields(), name)));
+    WHAT.forEach(name -> values.put(name, value(item.fields(), name)));
     values.put("id", item.label());
     values.put("pieces", Integer.toString(item.pieces()));
     values.put("place", item.place());
@@ -69,8 +69,8 @@ public record ItemForm(Map<String, String> values, List<String> problems) {
     return new ItemForm(values, List.of());
   }
 
-  ItemForm with(ListedRow row) {
-    return new ItemForm(values, row.problems());
+  ItemForm with(List<RowProblem> found) {
+    return new ItemForm(values, found);
   }
 
   public String at(String name) {
@@ -78,30 +78,20 @@ public record ItemForm(Map<String, String> values, List<String> problems) {
   }
 
   /** What is wrong with one field, empty where nothing is. */
-  public String problem(String name) {
+  public String problem(Say say, String name) {
     return problems.stream()
-        .filter(one -> one.startsWith(name + " "))
-        .reduce((a, b) -> a + "; " + b)
-        .map(one -> one.substring(name.length() + 1))
-        .orElse("");
+        .filter(one -> one.field().equals(name))
+        .map(one -> say.of(one.what()))
+        .collect(Collectors.joining("; "));
   }
 
-  public List<String> what() {
-    return List.copyOf(WHAT.keySet());
+  /** What people call a field. */
+  public static String label(Say say, String name) {
+    return say.at("drawer.field-" + name.replace('_', '-'));
   }
 
-  static List<String> names() {
-    return List.copyOf(WHAT.keySet());
-  }
-
-  public static String label(String name) {
-    String[] words = WHAT.get(name);
-    return words == null ? name : words[0];
-  }
-
-  public static String hint(String name) {
-    String[] words = WHAT.get(name);
-    return words == null ? "" : words[1];
+  public static String hint(Say say, String name) {
+    return say.at("drawer.hint-" + name.replace('_', '-'));
   }
 
   static String value(DrawerFields f, String name) {

@@ -15,10 +15,11 @@ import java.util.UUID;
 import kerfwright.app.security.Role;
 import kerfwright.app.stocklist.ListedRow;
 import kerfwright.app.stocklist.RowMeaning;
+import kerfwright.app.stocklist.RowProblem;
 import kerfwright.app.template.Templates;
+import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
-import kerfwright.practice.drawer.Obstacle;
 import kerfwright.practice.drawer.Outcome;
 import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.drawer.StockItem;
@@ -27,6 +28,7 @@ import kerfwright.practice.label.MakersCode;
 import kerfwright.practice.label.PackageMark;
 import kerfwright.practice.label.Packages;
 import kerfwright.practice.label.Reading;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** One instrument: looked at, added, changed. */
@@ -95,9 +97,11 @@ public final class ItemPages {
     form(
         call,
         outcome == null
-            ? form.with(row)
-            : new ItemForm(
-                form.values(), outcome.obstacles().stream().map(o -> "id " + o.reason()).toList()),
+            ? form.with(row.problems())
+            : form.with(
+                outcome.obstacles().stream()
+                    .map(one -> new RowProblem("id", Message.of("listed.label-taken", one.label())))
+                    .toList()),
         scanned);
   }
 
@@ -115,7 +119,12 @@ public final class ItemPages {
     StockItem item = known(call);
     Notice notice =
         DrawerPages.id(call.queryParam("did"))
-            .map(batch -> Notice.done(desk.drawer().batch(batch), desk.drawer().undone(batch)))
+            .map(
+                batch ->
+                    Notice.done(
+                        templates.say(call),
+                        desk.drawer().batch(batch),
+                        desk.drawer().undone(batch)))
             .orElse(Notice.NONE);
     show(call, item, ItemForm.of(item), notice, List.of());
   }
@@ -135,6 +144,7 @@ public final class ItemPages {
 
   private void change(Context call) {
     StockItem item = known(call);
+    Say say = templates.say(call);
     ItemForm form = ItemForm.of(call::formParam);
     Pick seen =
         DrawerPages.pick(item.id() + ":" + call.formParam("version"))
@@ -147,9 +157,9 @@ public final class ItemPages {
     StockItem typed = row.item();
     if (typed == null) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      List<Obstacle> why =
-          row.problems().stream().map(one -> new Obstacle(null, item.label(), one)).toList();
-      show(call, item, form.with(row), Notice.refused(why), List.of());
+      List<String> why = row.problems().stream().map(one -> one.in(say)).toList();
+      show(
+          call, item, form.with(row.problems()), Notice.refused(say, item.label(), why), List.of());
       return;
     }
     Outcome outcome =
@@ -174,9 +184,12 @@ public final class ItemPages {
             ? List.of()
             : desk.drawer().history(item.id()).stream()
                 .filter(entry -> entry.after().version() > seen.version())
-                .map(entry -> ItemWords.when(entry.at()) + ": " + ItemWords.change(entry))
+                .map(
+                    entry ->
+                        say.at(
+                            "listed.problem", say.moment(entry.at()), ItemWords.change(say, entry)))
                 .toList();
-    show(call, item, form, Notice.refused(outcome.obstacles()), meanwhile);
+    show(call, item, form, Notice.refused(say, outcome.obstacles()), meanwhile);
   }
 
   private void split(Context call) {
@@ -186,20 +199,21 @@ public final class ItemPages {
     Pick seen =
         DrawerPages.pick(item.id() + ":" + call.formParam("version"))
             .orElse(new Pick(item.id(), 0));
+    Say say = templates.say(call);
+    if (!StockItem.labelIsSound(label)) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      String why = say.at("listed.label-unsound", label);
+      show(call, item, ItemForm.of(item), Notice.refused(say, "", List.of(why)), List.of());
+      return;
+    }
     Outcome outcome =
-        StockItem.labelIsSound(label)
-            ? desk.split(seen, pieces.matches("\\d{1,6}") ? Integer.parseInt(pieces) : 0, label)
-            : new Outcome(
-                null,
-                List.of(
-                    new Obstacle(
-                        null, "The new label", "is up to 40 letters and digits without spaces")));
+        desk.split(seen, pieces.matches("\\d{1,6}") ? Integer.parseInt(pieces) : 0, label);
     UUID batch = outcome.batch();
     if (batch != null) {
       call.redirect("/drawer/item/" + item.id() + "?did=" + batch, HttpStatus.SEE_OTHER);
       return;
     }
     call.status(HttpStatus.CONFLICT);
-    show(call, item, ItemForm.of(item), Notice.refused(outcome.obstacles()), List.of());
+    show(call, item, ItemForm.of(item), Notice.refused(say, outcome.obstacles()), List.of());
   }
 }

@@ -1,103 +1,97 @@
 package kerfwright.app.drawer;
 
 import java.math.BigDecimal;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
 import kerfwright.app.drawing.InstrumentDrawing;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.StockItem;
 import org.jspecify.annotations.Nullable;
 
 /** Items and their history in words and drawings. */
 public final class ItemWords {
-  private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
-
   private ItemWords() {}
 
-  public static String when(Instant at) {
-    return MINUTE.format(at.atZone(ZoneId.systemDefault()));
-  }
-
   /** A small silhouette; empty where the sizes allow none. */
-  public static String small(StockItem item) {
+  public static String small(Say say, StockItem item) {
     try {
-      return InstrumentDrawing.small("s-" + item.id(), item.properties());
+      return InstrumentDrawing.small(say, "s-" + item.id(), item.properties());
     } catch (IllegalArgumentException noOutline) {
       return "";
     }
   }
 
-  public static String full(StockItem item) {
+  public static String full(Say say, StockItem item) {
     try {
-      return InstrumentDrawing.full("s-" + item.id(), item.properties());
+      return InstrumentDrawing.full(say, "s-" + item.id(), item.properties());
     } catch (IllegalArgumentException noOutline) {
       return "";
     }
   }
 
-  public static String price(@Nullable BigDecimal price) {
-    return price == null ? "not given" : price.toPlainString();
+  public static String price(Say say, @Nullable BigDecimal price) {
+    return price == null ? say.at("drawer.not-given") : say.figures(price.toPlainString());
   }
 
   /** What one line of the history changed. */
-  public static String change(DrawerEntry entry) {
+  public static String change(Say say, DrawerEntry entry) {
     StockItem before = entry.before();
     StockItem after = entry.after();
-    List<String> changes = before == null ? List.of() : differences(before, after);
-    String list = changes.isEmpty() ? "" : ": " + String.join("; ", changes);
-    return switch (entry.what()) {
-      case ADDED -> "put into the drawer, " + after.state().label();
-      case MOVED -> "moved" + list;
-      case EDITED -> "changed" + list;
-      case RECORDED -> "by the cut record" + list;
-      case LOADED -> "put into a load" + list;
-      case RELEASED -> "load released" + list;
-      case RECALLED -> "load failed" + list;
-      case SPLIT -> before == null ? "taken out of a lot" : "pieces taken out" + list;
-      case UNDONE -> after.removed() ? "taken out again: was a mistake" : "taken back" + list;
-    };
+    List<String> changes = before == null ? List.of() : differences(say, before, after);
+    String what =
+        switch (entry.what()) {
+          case ADDED -> say.at("drawer.history-added", Labels.state(say, after.state()));
+          case MOVED -> say.at("drawer.history-moved");
+          case EDITED -> say.at("drawer.history-edited");
+          case RECORDED -> say.at("drawer.history-recorded");
+          case LOADED -> say.at("drawer.history-loaded");
+          case RELEASED -> say.at("drawer.history-released");
+          case RECALLED -> say.at("drawer.history-recalled");
+          case SPLIT -> say.at(before == null ? "drawer.history-part" : "drawer.history-split");
+          case UNDONE ->
+              say.at(after.removed() ? "drawer.history-removed" : "drawer.history-undone");
+        };
+    boolean told = changes.isEmpty() || after.removed();
+    return told ? what : say.at("drawer.history-with", what, String.join("; ", changes));
   }
 
   /** Every difference between two versions of an item. */
-  static List<String> differences(StockItem before, StockItem after) {
-    List<String> all = new ArrayList<>();
-    compare(all, "state", before.state().label(), after.state().label());
-    compare(all, "label", before.label(), after.label());
-    compare(all, "pieces", before.pieces(), after.pieces());
-    compare(all, "place", before.place(), after.place());
-    compare(all, "price", price(before.price()), price(after.price()));
-    compare(all, "single use", before.singleUse(), after.singleUse());
-    compare(all, "uses", before.uses(), after.uses());
-    compare(all, "sterilisations", before.sterilisations(), after.sterilisations());
-    compare(all, "cut", before.cutMm3ByMaterial(), after.cutMm3ByMaterial());
-    if (!before.fields().equals(after.fields())) {
-      ItemForm.names()
-          .forEach(
-              name ->
-                  compare(
-                      all,
-                      ItemForm.label(name),
-                      ItemForm.value(before.fields(), name),
-                      ItemForm.value(after.fields(), name)));
+  static List<String> differences(Say say, StockItem before, StockItem after) {
+    Differences all = new Differences(say, before, after, new ArrayList<>());
+    all.compare("state", item -> Labels.state(say, item.state()));
+    all.compare("id", StockItem::label);
+    all.compare("pieces", StockItem::pieces);
+    all.compare("place", StockItem::place);
+    all.compare("price", item -> price(say, item.price()));
+    all.compare("single_use", item -> say.at(item.singleUse() ? "drawer.yes" : "drawer.no"));
+    all.compare("uses", StockItem::uses);
+    all.compare("sterilisations", StockItem::sterilisations);
+    for (String name : ItemForm.WHAT) {
+      all.compare(name, item -> ItemForm.value(item.fields(), name));
     }
-    return all;
+    if (!before.cutMm3ByMaterial().equals(after.cutMm3ByMaterial())) {
+      all.lines.add(say.at("drawer.history-cut"));
+    }
+    return all.lines;
   }
 
-  private static void compare(List<String> all, String what, Object before, Object after) {
-    if (!Objects.equals(before, after)) {
-      all.add(what + " " + shown(before) + " to " + shown(after));
+  private record Differences(Say say, StockItem before, StockItem after, List<String> lines) {
+    void compare(String field, Function<StockItem, Object> part) {
+      Object was = part.apply(before);
+      Object is = part.apply(after);
+      if (!Objects.equals(was, is)) {
+        lines.add(
+            say.at("drawer.history-from-to", ItemForm.label(say, field), shown(was), shown(is)));
+      }
     }
-  }
 
-  private static String shown(Object value) {
-    if (value instanceof Boolean yes) {
-      return yes ? "yes" : "no";
+    private String shown(Object value) {
+      String text = value.toString();
+      return text.isEmpty() ? say.at("drawer.blank") : text;
     }
-    String text = value.toString();
-    return text.isEmpty() ? "blank" : text;
   }
 }

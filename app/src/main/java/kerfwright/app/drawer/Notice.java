@@ -2,8 +2,11 @@ package kerfwright.app.drawer;
 
 import java.util.List;
 import java.util.UUID;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.Obstacle;
+import kerfwright.practice.drawer.StockItem;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,35 +14,55 @@ import org.jspecify.annotations.Nullable;
  *
  * @param words what was done, or that nothing was
  * @param batch the change, where it can be taken back; else null
- * @param obstacles why nothing was done
+ * @param lines why nothing was done
  */
-public record Notice(String words, @Nullable UUID batch, List<Obstacle> obstacles) {
+public record Notice(String words, @Nullable UUID batch, List<Line> lines) {
+  /**
+   * One reason.
+   *
+   * @param label the instrument it is about, empty where about none
+   * @param words a sentence
+   */
+  public record Line(String label, String words) {}
+
   static final Notice NONE = new Notice("", null, List.of());
 
-  static Notice done(List<DrawerEntry> entries, boolean undone) {
+  static Notice done(Say say, List<DrawerEntry> entries, boolean undone) {
     if (entries.isEmpty()) {
       return NONE;
     }
     DrawerEntry first = entries.get(0);
-    String who = entries.size() == 1 ? first.after().label() : entries.size() + " instruments";
+    StockItem item = first.after();
+    String who = entries.size() == 1 ? item.label() : say.at("drawer.instruments", entries.size());
     String what =
         switch (first.what()) {
-          case ADDED -> "put into the drawer";
-          case MOVED -> "now " + first.after().state().label();
-          case EDITED -> "changed";
-          case SPLIT -> "taken out of the lot";
-          case RECORDED -> "changed by the cut record";
-          case LOADED -> "put into a load";
-          case RELEASED -> "released with its load";
-          case RECALLED -> "recalled with its load";
-          case UNDONE -> "as before: the change was taken back";
+          case ADDED -> say.at("drawer.was-added");
+          case MOVED -> say.at("drawer.was-moved", Labels.state(say, item.state()));
+          case EDITED -> say.at("drawer.was-edited");
+          case SPLIT -> say.at("drawer.was-split");
+          case RECORDED -> say.at("drawer.was-recorded");
+          case LOADED -> say.at("drawer.was-loaded");
+          case RELEASED -> say.at("drawer.was-released");
+          case RECALLED -> say.at("drawer.was-recalled");
+          case UNDONE -> say.at("drawer.was-undone");
         };
-    String words = who + ": " + what + (undone ? ", and taken back since." : ".");
+    String words = say.at(undone ? "drawer.done-and-undone" : "drawer.done", who, what);
     return new Notice(words, undone ? null : first.batch(), List.of());
   }
 
-  static Notice refused(List<Obstacle> obstacles) {
-    return new Notice("Nothing was changed.", null, obstacles);
+  static Notice refused(Say say, List<Obstacle> obstacles) {
+    return new Notice(
+        say.at("drawer.nothing-changed"),
+        null,
+        obstacles.stream().map(one -> RefusalWords.line(say, one)).toList());
+  }
+
+  /** Refused before any rule was asked. */
+  static Notice refused(Say say, String label, List<String> reasons) {
+    return new Notice(
+        say.at("drawer.nothing-changed"),
+        null,
+        reasons.stream().map(one -> new Line(label, one)).toList());
   }
 
   public boolean any() {

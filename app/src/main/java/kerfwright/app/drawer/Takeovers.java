@@ -13,6 +13,7 @@ import kerfwright.app.stocklist.Drafts;
 import kerfwright.app.stocklist.ListTable;
 import kerfwright.app.stocklist.ListedRow;
 import kerfwright.app.stocklist.RowMeaning;
+import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Outcome;
@@ -48,18 +49,20 @@ public final class Takeovers {
   }
 
   /** Begins, unless it runs or was done already. */
-  void begin(UUID id, Drafts.Draft draft, ColumnMapping mapping, InstrumentState otherwise) {
+  void begin(
+      UUID id, Drafts.Draft draft, ColumnMapping mapping, InstrumentState otherwise, Say say) {
     Progress first = new Progress(0, draft.table().rows().size(), true, "");
     Progress known = draft.batch() == null ? running.putIfAbsent(id, first) : first;
     boolean again = known != null && !known.running() && running.replace(id, known, first);
     if (known == null || again) {
-      Thread thread = new Thread(() -> run(id, draft, mapping, otherwise), "takeover");
+      Thread thread = new Thread(() -> run(id, draft, mapping, otherwise, say), "takeover");
       thread.setDaemon(true);
       thread.start();
     }
   }
 
-  private void run(UUID id, Drafts.Draft draft, ColumnMapping mapping, InstrumentState otherwise) {
+  private void run(
+      UUID id, Drafts.Draft draft, ColumnMapping mapping, InstrumentState otherwise, Say say) {
     ListTable table = draft.table();
     int all = table.rows().size();
     String problem = "";
@@ -73,15 +76,16 @@ public final class Takeovers {
         }
         running.put(id, new Progress(i + 1, all, true, ""));
       }
-      Outcome outcome = desk.add(items, "list " + draft.name());
+      Outcome outcome = desk.add(items, say.at("drawer.note-of-list", draft.name()));
       if (outcome.done()) {
         drafts.takenOver(id, Objects.requireNonNull(outcome.batch()));
       } else {
-        problem = outcome.obstacles().get(0).label() + " " + outcome.obstacles().get(0).reason();
+        Notice.Line first = RefusalWords.line(say, outcome.obstacles().get(0));
+        problem = say.at("listed.problem", first.label(), first.words());
       }
     } catch (RuntimeException failed) {
       LOG.error("list {} not taken over", id, failed);
-      problem = "the program failed here; nothing of the list was written";
+      problem = say.at("drawer.takeover-failed");
     }
     running.put(id, new Progress(all, all, false, problem));
   }

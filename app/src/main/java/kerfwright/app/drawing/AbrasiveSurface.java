@@ -3,9 +3,10 @@ package kerfwright.app.drawing;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;
 
 /**
@@ -42,28 +43,26 @@ public final class AbrasiveSurface {
 
   private AbrasiveSurface() {}
 
-  public static String draw(String id, GritClass grit, long seed) {
+  public static String draw(Say say, String id, GritClass grit, long seed) {
     double low = grit.particleSize().low().millimetres();
     double high = grit.particleSize().high().millimetres();
-    String size = String.format(Locale.ROOT, "%.0f to %.0f \u00b5m", low * 1000, high * 1000);
+    String size = say.at("drawn.abrasive-size", Math.round(low * 1000), Math.round(high * 1000));
     List<Grain> placed = place(low, high, new SplittableRandom(seed));
     double area = placed.stream().mapToDouble(Grain::area).sum();
-    String cover = Math.round(100 * area / (PATCH_WIDTH_MM * PATCH_HEIGHT_MM)) + " %";
+    long cover = Math.round(100 * area / (PATCH_WIDTH_MM * PATCH_HEIGHT_MM));
+    String ring = Labels.ring(say, grit);
     Svg svg =
         Svg.image(
             id,
             320,
             212,
-            "Abrasive surface, " + grit.label() + ", grains " + size,
-            "Patch of "
-                + PATCH_WIDTH_MM
-                + " by "
-                + PATCH_HEIGHT_MM
-                + " mm, grains to scale, placed by lot; share of the surface covered assumed at "
-                + cover
-                + ". Ring "
-                + grit.ring()
-                + ".");
+            say.at("drawn.abrasive-title", Labels.grit(say, grit), size),
+            say.at(
+                "drawn.abrasive-about",
+                Figures.of(say, PATCH_WIDTH_MM),
+                Figures.of(say, PATCH_HEIGHT_MM),
+                cover,
+                ring));
     double width = PATCH_WIDTH_MM * PER_MM;
     double height = PATCH_HEIGHT_MM * PER_MM;
     svg.rect(LEFT, TOP, width, height, Pen.BODY, "bond");
@@ -100,10 +99,10 @@ public final class AbrasiveSurface {
         "scale");
     svg.text(right, y + 17, Anchor.END, Type.PLAIN, "100 \u00b5m");
     svg.rect(LEFT, y - 4, 14, 8, RingColour.named(grit.ring()).attributes());
-    svg.text(LEFT + 20, y + 4, Anchor.START, Type.STRONG, grit.label() + ", ring " + grit.ring());
-    svg.text(LEFT + 20, y + 18, Anchor.START, Type.PLAIN, "grains " + size);
-    svg.text(
-        LEFT, y + 33, Anchor.START, Type.QUIET, "Placed by lot; " + cover + " covered is assumed.");
+    String named = say.at("drawn.abrasive-grit", Labels.grit(say, grit), ring);
+    svg.text(LEFT + 20, y + 4, Anchor.START, Type.STRONG, named);
+    svg.text(LEFT + 20, y + 18, Anchor.START, Type.PLAIN, say.at("drawn.abrasive-grains", size));
+    svg.text(LEFT, y + 33, Anchor.START, Type.QUIET, say.at("drawn.abrasive-assumed", cover));
     return svg.finish();
   }
 

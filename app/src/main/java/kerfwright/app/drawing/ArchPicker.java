@@ -3,6 +3,9 @@ package kerfwright.app.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
+import kerfwright.app.words.Teeth;
 import kerfwright.catalogue.tooth.Tooth;
 import org.jspecify.annotations.Nullable;
 
@@ -51,7 +54,7 @@ public final class ArchPicker {
    * @param chosen the tooth chosen now, or null
    */
   public static String draw(
-      String id, Dentition dentition, IntFunction<String> href, @Nullable Tooth chosen) {
+      Say say, String id, Dentition dentition, IntFunction<String> href, @Nullable Tooth chosen) {
     boolean permanent = dentition == Dentition.PERMANENT;
     Svg svg =
         new Svg(
@@ -59,9 +62,8 @@ public final class ArchPicker {
             "group",
             WIDTH,
             dentition.height,
-            permanent ? "Choose a permanent tooth" : "Choose a primary tooth",
-            "Both arches seen facing the patient, FDI numbers. The patient's right is on the"
-                + " left.");
+            say.at(permanent ? "drawn.arch-permanent" : "drawn.arch-primary"),
+            say.at("drawn.arch-about", Labels.teeth(say)));
     for (int q = 0; q < 4; q++) {
       boolean upper = q < 2;
       boolean patientsRight = q == 0 || q == 3;
@@ -83,8 +85,9 @@ public final class ArchPicker {
         double turn = places.get(i)[2] * (patientsRight == upper ? -1 : 1);
         boolean now = chosen != null && chosen.fdi() == fdi;
         tooth(
+            say,
             svg,
-            fdi,
+            new Tooth(fdi),
             href.apply(fdi),
             now,
             outline(x, y, along[i] * s, across[i] * s, turn, i),
@@ -93,17 +96,26 @@ public final class ArchPicker {
       }
     }
     double middle = dentition.height / 2;
-    svg.text(WIDTH / 2, middle - 30, Anchor.MIDDLE, Type.QUIET, "upper");
-    svg.text(WIDTH / 2, middle + 38, Anchor.MIDDLE, Type.QUIET, "lower");
+    svg.text(WIDTH / 2, middle - 30, Anchor.MIDDLE, Type.QUIET, say.at("drawn.arch-upper"));
+    svg.text(WIDTH / 2, middle + 38, Anchor.MIDDLE, Type.QUIET, say.at("drawn.arch-lower"));
     svg.line(WIDTH / 2 - 34, middle, WIDTH / 2 + 34, middle, Pen.GUIDE);
-    svg.text(WIDTH / 2 - 40, middle + 4, Anchor.END, Type.QUIET, "right");
-    svg.text(WIDTH / 2 + 40, middle + 4, Anchor.START, Type.QUIET, "left");
+    svg.text(WIDTH / 2 - 40, middle + 4, Anchor.END, Type.QUIET, say.at("drawn.arch-right"));
+    svg.text(WIDTH / 2 + 40, middle + 4, Anchor.START, Type.QUIET, say.at("drawn.arch-left"));
     return svg.finish();
   }
 
   private static void tooth(
-      Svg svg, int fdi, String href, boolean now, List<Svg.Point> outline, double x, double y) {
-    String name = "Tooth " + fdi + ", " + name(fdi);
+      Say say,
+      Svg svg,
+      Tooth tooth,
+      String href,
+      boolean now,
+      List<Svg.Point> outline,
+      double x,
+      double y) {
+    String number = say.tooth(tooth);
+    String fdi = Integer.toString(tooth.fdi());
+    String name = say.at("drawn.arch-tooth", number, Teeth.name(say, tooth));
     if (now) {
       svg.open(
           "a",
@@ -112,45 +124,17 @@ public final class ArchPicker {
           "class",
           "tooth chosen",
           "data-fdi",
-          Integer.toString(fdi),
+          fdi,
           "aria-label",
           name,
           "aria-current",
           "true");
     } else {
-      svg.open(
-          "a",
-          "href",
-          href,
-          "class",
-          "tooth",
-          "data-fdi",
-          Integer.toString(fdi),
-          "aria-label",
-          name);
+      svg.open("a", "href", href, "class", "tooth", "data-fdi", fdi, "aria-label", name);
     }
     svg.polygon(outline, now ? Pen.ACCENT_FILL : Pen.BODY, "crown");
-    svg.text(x, y + 4, Anchor.MIDDLE, now ? Type.ON_ACCENT : Type.STRONG, Integer.toString(fdi));
+    svg.text(x, y + 4, Anchor.MIDDLE, now ? Type.ON_ACCENT : Type.STRONG, number);
     svg.close("a");
-  }
-
-  static String name(int fdi) {
-    int quadrant = (fdi / 10 - 1) % 4;
-    boolean primary = fdi >= 50;
-    String[] permanent = {
-      "central incisor",
-      "lateral incisor",
-      "canine",
-      "first premolar",
-      "second premolar",
-      "first molar",
-      "second molar",
-      "third molar"
-    };
-    String[] milk = {"central incisor", "lateral incisor", "canine", "first molar", "second molar"};
-    String side = new String[] {"upper right", "upper left", "lower left", "lower right"}[quadrant];
-    int position = fdi % 10 - 1;
-    return (primary ? "primary " : "") + side + " " + (primary ? milk : permanent)[position];
   }
 
   /** Middle of each tooth from the midline on: across, deep, and how far the arch has turned. */

@@ -2,6 +2,7 @@ package kerfwright.app.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.app.words.Say;
 
 /**
  * Cross-section of a bur with its real number of blades, looked at from the shank: the bur turns
@@ -45,38 +46,52 @@ public final class BladeSection {
   private static final double CX = 126;
   private static final double CY = 124;
   private static final double R = 92;
+  private static final char GAP = '\u00A0';
+  private static final double LINE = 14;
+  private static final int NARROW = 14;
+  private static final int WIDEST = 55;
 
   private BladeSection() {}
 
-  public static String draw(String id, int blades, double headDiameterMm) {
-    return draw(id, blades, headDiameterMm, Settings.PROJECT);
+  public static String draw(Say say, String id, int blades, double headDiameterMm) {
+    return draw(say, id, blades, headDiameterMm, Settings.PROJECT);
   }
 
-  public static String draw(String id, int blades, double headDiameterMm, Settings settings) {
+  public static String draw(
+      Say say, String id, int blades, double headDiameterMm, Settings settings) {
     if (blades < 2 || blades > 60) {
       throw new IllegalArgumentException("A bur has 2 to 60 blades, got " + blades);
     }
     double core = coreOfRadius(blades, settings);
+    List<String> assumed =
+        Lines.of(
+            say,
+            say.at(
+                "drawn.blades-assumed",
+                degrees(say, settings.rakeDeg()),
+                degrees(say, settings.clearanceDeg())),
+            WIDEST);
     Svg svg =
         Svg.image(
             id,
             WIDTH,
-            HEIGHT,
-            "Cross-section of a bur with " + blades + " blades",
-            "Seen from the shank, turning clockwise. Diameter "
-                + Figures.mm(headDiameterMm)
-                + ", "
-                + blades
-                + " blades, core "
-                + Math.round(100 * core)
-                + " % of the diameter. "
-                + assumption(settings));
+            HEIGHT + LINE * (assumed.size() - 1),
+            say.at("drawn.blades-title", blades),
+            say.at(
+                "drawn.blades-about",
+                Figures.mm(say, headDiameterMm),
+                blades,
+                Math.round(100 * core),
+                String.join(" ", assumed)));
     svg.circle(CX, CY, R, Pen.GUIDE, "rim");
     outline(svg, blades, core, settings);
     svg.circle(CX, CY, core * R, Pen.GUIDE, "core");
     svg.circle(CX, CY, 1.6, Pen.SOLID);
     turning(svg);
-    labels(svg, blades, core, headDiameterMm, settings);
+    labels(say, svg, blades, core, headDiameterMm, settings);
+    for (int i = 0; i < assumed.size(); i++) {
+      svg.text(12, HEIGHT - 8 + LINE * i, Anchor.START, Type.QUIET, assumed.get(i));
+    }
     return svg.finish();
   }
 
@@ -154,23 +169,34 @@ public final class BladeSection {
   }
 
   private static void labels(
-      Svg svg, int blades, double core, double headDiameterMm, Settings settings) {
+      Say say, Svg svg, int blades, double core, double headDiameterMm, Settings settings) {
     double pitch = 2 * Math.PI / blades;
     double x = 232;
-    label(svg, at(marked(), 1), x, 52, Type.ACCENT, "blade 1 of " + blades);
-    label(svg, at(marked() + 0.45 * pitch, (1 + core) / 2), x, 92, Type.PLAIN, "flute");
+    label(svg, at(marked(), 1), x, 52, Type.ACCENT, say.at("drawn.blades-first", blades));
+    label(
+        svg,
+        at(marked() + 0.45 * pitch, (1 + core) / 2),
+        x,
+        92,
+        Type.PLAIN,
+        say.at("drawn.blades-flute"));
     label(
         svg,
         at(Math.toRadians(105), core * 0.55),
         x,
         132,
         Type.PLAIN,
-        "core " + Math.round(100 * core) + " %");
-    svg.text(x, 172, Anchor.START, Type.PLAIN, "rake " + degrees(settings.rakeDeg()));
-    svg.text(x, 187, Anchor.START, Type.PLAIN, "diameter");
-    svg.text(x, 201, Anchor.START, Type.PLAIN, Figures.mm(headDiameterMm));
-    svg.text(12, HEIGHT - 22, Anchor.START, Type.PLAIN, "Turns clockwise, seen from the shank.");
-    svg.text(12, HEIGHT - 8, Anchor.START, Type.QUIET, assumption(settings));
+        say.at("drawn.blades-core", Math.round(100 * core)));
+    List<String> below = new ArrayList<>();
+    String rake = say.at("drawn.blades-rake", degrees(say, settings.rakeDeg()));
+    String diameter =
+        say.at("drawn.blades-diameter", Figures.mm(say, headDiameterMm).replace(' ', GAP));
+    below.addAll(Lines.of(say, rake, NARROW));
+    below.addAll(Lines.of(say, diameter, NARROW));
+    for (int i = 0; i < below.size(); i++) {
+      svg.text(x, 172 + LINE * i, Anchor.START, Type.PLAIN, below.get(i));
+    }
+    svg.text(12, HEIGHT - 22, Anchor.START, Type.PLAIN, say.at("drawn.blades-turns"));
   }
 
   private static void label(
@@ -181,16 +207,8 @@ public final class BladeSection {
     svg.text(x, y, Anchor.START, type, words);
   }
 
-  private static String assumption(Settings s) {
-    return "Assumed: rake "
-        + degrees(s.rakeDeg())
-        + ", clearance "
-        + degrees(s.clearanceDeg())
-        + ", depth of the flutes.";
-  }
-
-  private static String degrees(double value) {
-    return Figures.of(value).replace("-", "\u2212") + "\u00b0";
+  private static String degrees(Say say, double value) {
+    return Figures.of(say, value).replace("-", "\u2212") + "\u00b0";
   }
 
   /** Angle clockwise from the top, radius as a share of the rim's. */

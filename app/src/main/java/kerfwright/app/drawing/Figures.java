@@ -5,13 +5,18 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import kerfwright.app.words.Say;
 
 /** Figures in drawings and how labels find room. */
 final class Figures {
   private Figures() {}
 
   /** Two significant digits, three from ten up; plain notation. */
-  static String of(double value) {
+  static String of(Say say, double value) {
+    return say.figures(of(value));
+  }
+
+  private static String of(double value) {
     if (value == 0) {
       return "0";
     }
@@ -21,13 +26,13 @@ final class Figures {
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();
   }
 
-  static String mm(double value) {
-    return of(value) + " mm";
+  static String mm(Say say, double value) {
+    return say.at("drawn.mm", of(say, value));
   }
 
   /** A depth to a hundredth of a millimetre. */
-  static String depth(double mm) {
-    return Svg.number(mm) + " mm";
+  static String depth(Say say, double mm) {
+    return say.at("drawn.mm", say.figures(Svg.number(mm)));
   }
 
   /** Distance of ticks, 1, 2 or 5 times a power of ten, at least {@code room} units apart. */

@@ -3,6 +3,7 @@ package kerfwright.app.drawing;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import kerfwright.app.words.Say;
 import kerfwright.planner.plan.HeatCurve;
 
 /** Rise at the pulp wall against time: band, typical line, screening limit, beginning of steps. */
@@ -15,16 +16,18 @@ public final class HeatChart {
   private static final double BOTTOM = 186;
   private static final int MOST_POINTS = 240;
 
+  private final Say say;
   private final HeatCurve curve;
   private final double limitK;
   private final double lowest;
   private final double highest;
   private final double end;
 
-  private HeatChart(HeatCurve curve, double limitK) {
+  private HeatChart(Say say, HeatCurve curve, double limitK) {
     if (curve.timesS().size() < 2) {
       throw new IllegalArgumentException("A heat chart needs at least two points in time");
     }
+    this.say = say;
     this.curve = curve;
     this.limitK = limitK;
     double least = Math.min(0, Collections.min(curve.lowK()));
@@ -40,8 +43,9 @@ public final class HeatChart {
    *
    * @param stepStartsS when each step begins, on the curve's own clock
    */
-  public static String draw(String id, HeatCurve curve, double limitK, List<Double> stepStartsS) {
-    return new HeatChart(curve, limitK).draw(id, stepStartsS);
+  public static String draw(
+      Say say, String id, HeatCurve curve, double limitK, List<Double> stepStartsS) {
+    return new HeatChart(say, curve, limitK).draw(id, stepStartsS);
   }
 
   private String draw(String id, List<Double> stepStartsS) {
@@ -51,20 +55,15 @@ public final class HeatChart {
             id,
             WIDTH,
             HEIGHT,
-            "Rise at the pulp wall against time",
-            "Over "
-                + Figures.of(end)
-                + " s. Typical peak "
-                + Figures.of(peak)
-                + " K, high "
-                + Figures.of(Collections.max(curve.highK()))
-                + " K, low end of the band down to "
-                + Figures.of(Collections.min(curve.lowK()))
-                + " K. Screening limit "
-                + Figures.of(limitK)
-                + " K. "
-                + stepStartsS.size()
-                + " steps marked.");
+            say.at("drawn.heat-title"),
+            say.at(
+                "drawn.heat-about",
+                Figures.of(say, end),
+                Figures.of(say, peak),
+                Figures.of(say, Collections.max(curve.highK())),
+                Figures.of(say, Collections.min(curve.lowK())),
+                Figures.of(say, limitK),
+                stepStartsS.size()));
     band(svg);
     axes(svg);
     scale(svg);
@@ -74,19 +73,14 @@ public final class HeatChart {
         y(limitK) - 4,
         Anchor.END,
         Type.ACCENT,
-        "screening limit " + Figures.of(limitK) + " K");
+        say.at("drawn.heat-limit", Figures.of(say, limitK)));
     svg.polyline(line(curve.typicalK()), Pen.CURVE, "typical");
     steps(svg, stepStartsS);
-    svg.text(8, 14, Anchor.START, Type.PLAIN, "Rise at the pulp, K");
-    svg.text(RIGHT, BOTTOM + 28, Anchor.END, Type.PLAIN, "time, s");
+    svg.text(8, 14, Anchor.START, Type.PLAIN, say.at("drawn.heat-rise"));
+    svg.text(RIGHT, BOTTOM + 28, Anchor.END, Type.PLAIN, say.at("drawn.heat-time"));
     svg.rect(LEFT, BOTTOM + 33, 16, 9, Pen.BAND);
     svg.line(LEFT, BOTTOM + 37.5, LEFT + 16, BOTTOM + 37.5, Pen.CURVE);
-    svg.text(
-        LEFT + 22,
-        BOTTOM + 41.5,
-        Anchor.START,
-        Type.QUIET,
-        "line typical, band 5th to 95th percentile");
+    svg.text(LEFT + 22, BOTTOM + 41.5, Anchor.START, Type.QUIET, say.at("drawn.heat-band"));
     return svg.finish();
   }
 
@@ -130,13 +124,17 @@ public final class HeatChart {
           y(k) + 3.5,
           Anchor.END,
           Type.QUIET,
-          Figures.of(Math.round(k / upright) * upright).replace("-", "\u2212"));
+          Figures.of(say, Math.round(k / upright) * upright).replace("-", "\u2212"));
     }
     double level = Figures.tick((RIGHT - LEFT) / end, 36);
     for (double s = 0; s <= end * (1 + 1e-9); s += level) {
       svg.line(x(s), BOTTOM, x(s), BOTTOM + 3, Pen.THIN);
       svg.text(
-          x(s), BOTTOM + 14, Anchor.MIDDLE, Type.QUIET, Figures.of(Math.round(s / level) * level));
+          x(s),
+          BOTTOM + 14,
+          Anchor.MIDDLE,
+          Type.QUIET,
+          Figures.of(say, Math.round(s / level) * level));
     }
     svg.path(
         "M"

@@ -2,6 +2,10 @@ package kerfwright.app.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Remarks;
+import kerfwright.app.words.Say;
+import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.silhouette.ProfilePoint;
 import kerfwright.catalogue.silhouette.Silhouette;
@@ -9,13 +13,15 @@ import kerfwright.catalogue.silhouette.Silhouette;
 /** An instrument to scale, seen from the side, its tip to the left. */
 public final class InstrumentDrawing {
   private static final double WIDTH = 320;
+  private static final double LINE = 14;
+  private static final int WIDEST = 55;
   private static final double SMALL_PER_MM = 7;
   private static final double SMALL_SHOWN_MM = 21;
 
   private InstrumentDrawing() {}
 
   /** Whole instrument, then its head enlarged, both with dimensions. */
-  public static String full(String id, InstrumentProperties instrument) {
+  public static String full(Say say, String id, InstrumentProperties instrument) {
     Silhouette s = Silhouette.of(instrument);
     double perMm = Math.min(14, (WIDTH - 28) / s.overallMm());
     double tallest = perMm * Math.max(s.headWidthMm(), instrument.shank().diameter().millimetres());
@@ -25,8 +31,10 @@ public final class InstrumentDrawing {
     double headTop = axis + tallest / 2 + 52;
     double headAxis = headTop + s.headWidthMm() * headPerMm / 2;
     double headBottom = headAxis + s.headWidthMm() * headPerMm / 2;
-    double height = headBottom + 58;
-    Svg svg = Svg.image(id, WIDTH, height, title(instrument, s), description(instrument, s));
+    List<String> notes = notes(say, s, headPerMm / perMm);
+    double height = headBottom + 30 + LINE * notes.size();
+    Svg svg =
+        Svg.image(id, WIDTH, height, title(say, instrument, s), description(say, instrument, s));
     double x = 14;
     body(svg, s, x, axis, perMm, s.overallMm());
     new HeadTexture(instrument, s).draw(svg, x, axis, perMm);
@@ -35,11 +43,11 @@ public final class InstrumentDrawing {
     double right = x + s.overallMm() * perMm;
     extension(svg, x, axis, 18);
     extension(svg, right, axis - tallest / 2, 18);
-    Dimension.across(svg, x, right, 22, WIDTH, Figures.mm(s.overallMm()));
+    Dimension.across(svg, x, right, 22, WIDTH, Figures.mm(say, s.overallMm()));
     if (ring > 0) {
       double label = axis + tallest / 2 + 20;
       svg.line(ring, axis + perMm * 0.8, ring, label - 10, Pen.THIN);
-      svg.text(ring, label, Anchor.MIDDLE, Type.PLAIN, "ring: " + ringName(instrument));
+      svg.text(ring, label, Anchor.MIDDLE, Type.PLAIN, ringName(say, instrument));
     }
     head(svg, instrument, s, x + 4, headAxis, headPerMm);
     double half = s.headWidthMm() * headPerMm / 2;
@@ -53,33 +61,34 @@ public final class InstrumentDrawing {
         headAxis - half,
         headAxis + half,
         Anchor.START,
-        Figures.mm(s.headWidthMm()));
+        Figures.mm(say, s.headWidthMm()));
     if (Math.abs(s.headEndMm() - instrument.headLength().millimetres()) < 0.005) {
       extension(svg, x + 4, headBottom + 16, headAxis);
       extension(svg, end, headBottom + 16, headAxis + half);
-      Dimension.across(svg, x + 4, end, headBottom + 14, WIDTH, Figures.mm(s.headEndMm()));
+      Dimension.across(svg, x + 4, end, headBottom + 14, WIDTH, Figures.mm(say, s.headEndMm()));
     }
-    String larger =
-        headPerMm / perMm > 1.1
-            ? "Lower drawing: head " + Figures.of(headPerMm / perMm) + " times larger. "
-            : "Lower drawing: head again. ";
-    String rule = s.assumed().get(0);
-    int colon = rule.indexOf(':');
-    svg.text(
-        14,
-        height - 22,
-        Anchor.START,
-        Type.QUIET,
-        larger + Figures.capital(rule.substring(0, colon + 1)));
-    svg.text(14, height - 8, Anchor.START, Type.QUIET, rule.substring(colon + 2) + ".");
+    for (int i = 0; i < notes.size(); i++) {
+      double line = headBottom + 36 + LINE * i;
+      svg.text(14, line, Anchor.START, Type.QUIET, notes.get(i));
+    }
     return svg.finish();
+  }
+
+  /** How much larger the head is drawn again, and what is assumed of the neck. */
+  private static List<String> notes(Say say, Silhouette s, double larger) {
+    String lower =
+        larger > 1.1
+            ? say.at("drawn.instrument-larger", Figures.of(say, larger))
+            : say.at("drawn.instrument-again");
+    String rule = Remarks.in(say, s.assumed()).get(0);
+    return Lines.of(say, lower + " " + say.at("drawn.sentence", Figures.capital(rule)), WIDEST);
   }
 
   /**
    * Head, neck and the beginning of the shank without dimensions. The scale is the same for every
    * instrument, so that several may be compared.
    */
-  public static String small(String id, InstrumentProperties instrument) {
+  public static String small(Say say, String id, InstrumentProperties instrument) {
     Silhouette s = Silhouette.of(instrument);
     double shown = Math.min(SMALL_SHOWN_MM, s.overallMm());
     double tall = SMALL_PER_MM * Math.max(s.headWidthMm(), 2.35);
@@ -89,13 +98,13 @@ public final class InstrumentDrawing {
             id,
             SMALL_SHOWN_MM * SMALL_PER_MM + 10,
             tall + 22,
-            title(instrument, s),
-            description(instrument, s));
+            title(say, instrument, s),
+            description(say, instrument, s));
     body(svg, s, 4, axis, SMALL_PER_MM, shown);
     new HeadTexture(instrument, s).draw(svg, 4, axis, SMALL_PER_MM);
     double ring = ring(svg, instrument, s, 4, axis, SMALL_PER_MM);
     if (ring > 0) {
-      String words = "ring: " + ringName(instrument);
+      String words = ringName(say, instrument);
       double half = Type.QUIET.width(words) / 2;
       double at = Math.min(ring, SMALL_SHOWN_MM * SMALL_PER_MM + 8 - half);
       svg.text(at, tall + 18, Anchor.MIDDLE, Type.QUIET, words);
@@ -158,8 +167,9 @@ public final class InstrumentDrawing {
     return from + 0.45 * perMm;
   }
 
-  private static String ringName(InstrumentProperties instrument) {
-    return instrument.grit() == null ? "" : instrument.grit().ring();
+  private static String ringName(Say say, InstrumentProperties instrument) {
+    GritClass grit = instrument.grit();
+    return grit == null ? "" : say.at("drawn.instrument-ring", Labels.ring(say, grit));
   }
 
   private static List<ProfilePoint> concat(List<ProfilePoint> a, List<ProfilePoint> b) {
@@ -179,32 +189,36 @@ public final class InstrumentDrawing {
     return outline;
   }
 
-  private static String title(InstrumentProperties i, Silhouette s) {
-    return Figures.capital(i.kind().label())
-        + ", "
-        + i.shapeName()
-        + ", "
-        + Figures.mm(s.headWidthMm());
+  private static String title(Say say, InstrumentProperties i, Silhouette s) {
+    return say.at(
+        "drawn.instrument-title",
+        Figures.capital(Labels.kind(say, i.kind())),
+        Labels.shape(say, i.shapeName()),
+        Figures.mm(say, s.headWidthMm()));
   }
 
-  private static String description(InstrumentProperties i, Silhouette s) {
-    StringBuilder words = new StringBuilder("Seen from the side, to scale. Head diameter ");
-    words.append(Figures.mm(s.headWidthMm())).append(", head length ");
-    words.append(Figures.mm(i.headLength().millimetres())).append(", overall length ");
-    words.append(Figures.mm(s.overallMm())).append(", ").append(i.shank().label());
-    words.append(" shank ").append(i.shank().diameter().millimetres()).append(" mm. ");
+  private static String description(Say say, InstrumentProperties i, Silhouette s) {
+    List<String> words = new ArrayList<>();
+    words.add(
+        say.at(
+            "drawn.instrument-about",
+            Figures.mm(say, s.headWidthMm()),
+            Figures.mm(say, i.headLength().millimetres()),
+            Figures.mm(say, s.overallMm()),
+            say.at("plan.shank", Labels.shank(say, i.shank())),
+            Figures.mm(say, i.shank().diameter().millimetres())));
     if (i.kind().bladed() && i.blades() != null) {
-      words.append(i.blades()).append(" blades. ");
+      words.add(say.at("drawn.sentence", say.at("plan.blades", i.blades())));
     }
-    if (i.grit() != null) {
-      words
-          .append(Figures.capital(i.grit().label()))
-          .append(" grit, ring ")
-          .append(i.grit().ring());
-      words.append(". ");
+    GritClass grit = i.grit();
+    if (grit != null) {
+      words.add(
+          Figures.capital(
+              say.at("drawn.instrument-grit", Labels.grit(say, grit), Labels.ring(say, grit))));
     }
-    words.append(Figures.capital(s.assumed().get(0))).append(". ");
-    i.assumed().forEach(a -> words.append(Figures.capital(a)).append(". "));
-    return words.toString().strip();
+    List<String> assumed = new ArrayList<>(Remarks.in(say, s.assumed()));
+    assumed.addAll(Remarks.in(say, i.assumed()));
+    assumed.forEach(one -> words.add(say.at("drawn.sentence", Figures.capital(one))));
+    return String.join(" ", words);
   }
 }

@@ -2,6 +2,8 @@ package kerfwright.app.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.material.ToolMaterial;
 
@@ -25,18 +27,21 @@ public final class MaterialPlot {
   private static final double GAP = 3;
   private static final int LONGEST = 21;
 
+  private final Say say;
   private final List<Material> materials;
   private final List<ToolMaterial> tools;
   private final List<double[]> taken = new ArrayList<>();
 
-  private MaterialPlot(List<Material> materials, List<ToolMaterial> tools) {
+  private MaterialPlot(Say say, List<Material> materials, List<ToolMaterial> tools) {
+    this.say = say;
     this.materials = materials;
     this.tools = tools;
   }
 
   /** Draws the plot; materials are numbered from 1 in the order given. */
-  public static String draw(String id, List<Material> materials, List<ToolMaterial> tools) {
-    return new MaterialPlot(materials, tools).draw(id);
+  public static String draw(
+      Say say, String id, List<Material> materials, List<ToolMaterial> tools) {
+    return new MaterialPlot(say, materials, tools).draw(id);
   }
 
   private String draw(String id) {
@@ -46,10 +51,8 @@ public final class MaterialPlot {
             id,
             WIDTH,
             height,
-            "Hardness against toughness of " + materials.size() + " materials",
-            "Both axes logarithmic. Upwards is harder, to the right is tougher, so brittle"
-                + " materials stand at the upper left and metals at the right. Dashed lines join"
-                + " equal brittleness. The table under the picture holds every figure.");
+            say.at("drawn.plot-title", materials.size()),
+            say.at("drawn.plot-about"));
     axes(svg);
     brittleness(svg);
     tools(svg);
@@ -92,18 +95,18 @@ public final class MaterialPlot {
     return Math.max(0, Math.min(1, share));
   }
 
-  private static void axes(Svg svg) {
-    svg.text(4, 14, Anchor.START, Type.PLAIN, "Hardness H, GPa");
+  private void axes(Svg svg) {
+    svg.text(4, 14, Anchor.START, Type.PLAIN, say.at("drawn.plot-hardness"));
     for (double h : new double[] {0.01, 0.1, 1, 10, 100}) {
       svg.line(LEFT - 4, y(h), LEFT, y(h), Pen.THIN);
-      svg.text(LEFT - 6, y(h) + 3.5, Anchor.END, Type.PLAIN, Figures.of(h));
+      svg.text(LEFT - 6, y(h) + 3.5, Anchor.END, Type.PLAIN, Figures.of(say, h));
     }
     for (double k : new double[] {0.1, 0.3, 1, 3, 10, 30, 100}) {
       svg.line(x(k), BOTTOM, x(k), BOTTOM + 4, Pen.THIN);
-      svg.text(x(k), BOTTOM + 15, Anchor.MIDDLE, Type.PLAIN, Figures.of(k));
+      svg.text(x(k), BOTTOM + 15, Anchor.MIDDLE, Type.PLAIN, Figures.of(say, k));
     }
     svg.rect(LEFT, TOP, RIGHT - LEFT, BOTTOM - TOP, Pen.THIN, "frame");
-    svg.text(RIGHT, BOTTOM + 30, Anchor.END, Type.PLAIN, "Fracture toughness K, MPa\u221am");
+    svg.text(RIGHT, BOTTOM + 30, Anchor.END, Type.PLAIN, say.at("drawn.plot-toughness"));
   }
 
   /** H = B K is a line of slope one on these axes; B in one over root micrometre. */
@@ -113,7 +116,7 @@ public final class MaterialPlot {
       double to = Math.min(MOST_K, MOST_H / b);
       svg.line(x(from), y(b * from), x(to), y(b * to), Pen.GUIDE, "brittleness");
       double at = Math.max(from * 1.35, LEAST_H / b * 1.35);
-      String words = Figures.of(b);
+      String words = Figures.of(say, b);
       double tx = x(at) + 3;
       double ty = y(b * at) + 11;
       svg.text(tx, ty, Anchor.START, Type.QUIET, words);
@@ -144,8 +147,8 @@ public final class MaterialPlot {
     }
   }
 
-  private static String inShort(ToolMaterial tool) {
-    return Figures.capital(tool.label().replaceFirst(" of .*", "").replaceFirst("^Cemented ", ""));
+  private String inShort(ToolMaterial tool) {
+    return Figures.capital(say.at("drawn.tool-" + tool.id()));
   }
 
   private static double hardness(ToolMaterial tool) {
@@ -237,9 +240,9 @@ public final class MaterialPlot {
     }
     double end = LEGEND + legendHeight() + 6;
     svg.line(4, end - 3.5, 28, end - 3.5, Pen.GUIDE);
-    svg.text(33, end, Anchor.START, Type.PLAIN, "equal brittleness H / K, 1/\u221a\u00b5m");
+    svg.text(33, end, Anchor.START, Type.PLAIN, say.at("drawn.plot-brittleness"));
     svg.line(4, end + 12.5, 28, end + 12.5, Pen.ACCENT_GUIDE);
-    svg.text(33, end + 16, Anchor.START, Type.PLAIN, "hardness of what cuts");
+    svg.text(33, end + 16, Anchor.START, Type.PLAIN, say.at("drawn.plot-tools"));
   }
 
   private double legendHeight() {
@@ -254,12 +257,8 @@ public final class MaterialPlot {
     return Math.max(left, right);
   }
 
-  /** The label, broken at a space where it is too long for its column. */
-  private static List<String> lines(Material material) {
-    String label = material.label();
-    int space = label.lastIndexOf(' ', LONGEST);
-    return label.length() <= LONGEST || space < 0
-        ? List.of(label)
-        : List.of(label.substring(0, space), label.substring(space + 1));
+  /** The label, broken where it is too long for its column. */
+  private List<String> lines(Material material) {
+    return Lines.of(say, Labels.material(say, material), LONGEST);
   }
 }

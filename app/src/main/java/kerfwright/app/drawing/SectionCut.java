@@ -2,11 +2,12 @@ package kerfwright.app.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;
 
 /** What the steps of a plan take out of a section, and how far it is from there to the pulp. */
-record SectionCut(CutPlan plan, SectionLayout at) {
+record SectionCut(Say say, CutPlan plan, SectionLayout at) {
   /** What is removed, each step's band with its number. */
   void draw(Svg svg) {
     double left = at.openingLeft();
@@ -57,7 +58,7 @@ record SectionCut(CutPlan plan, SectionLayout at) {
     svg.circle(x, y, 8, Pen.ACCENT_FILL, "step");
     svg.text(x, y + 4, Anchor.MIDDLE, Type.ON_ACCENT, Integer.toString(step.order()));
     if (roomy) {
-      String words = "to " + Figures.depth(step.toMm().typical());
+      String words = say.at("drawn.section-to", Figures.depth(say, step.toMm().typical()));
       if (thin && !at.shallow()) {
         double room = at.openingRight() - 1 - (x + 11);
         svg.rect(x + 11, y - 6, Math.min(room, Type.PLAIN.width(words) + 2), 12, Pen.PAPER);

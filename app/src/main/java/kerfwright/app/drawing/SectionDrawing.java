@@ -3,6 +3,8 @@ package kerfwright.app.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.material.Material;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Keep;
@@ -20,12 +22,14 @@ public final class SectionDrawing {
   private static final double WIDTH = 320;
   private static final double PULP = 30;
 
+  private final Say say;
   private final String id;
   private final CutPlan plan;
   private final SectionLayout at;
   private final SectionLabels labels;
 
-  private SectionDrawing(String id, CutPlan plan) {
+  private SectionDrawing(Say say, String id, CutPlan plan) {
+    this.say = say;
     this.id = id;
     this.plan = plan;
     SectionLayout first = SectionLayout.of(plan, 190);
@@ -34,22 +38,22 @@ public final class SectionDrawing {
     this.labels = labels(at);
   }
 
-  public static String draw(String id, CutPlan plan) {
-    return new SectionDrawing(id, plan).draw();
+  public static String draw(Say say, String id, CutPlan plan) {
+    return new SectionDrawing(say, id, plan).draw();
   }
 
   private String draw() {
     double below = at.bottom() + (hasPulp() ? PULP : 6);
     double labelTop = at.top() - 14;
     double floor = Math.max(below, labelTop + labels.height());
-    Svg svg =
-        Svg.image(id, WIDTH, floor + 24, SectionWords.title(plan), SectionWords.describe(plan));
+    SectionWords words = new SectionWords(say, plan);
+    Svg svg = Svg.image(id, WIDTH, floor + 24, words.title(), words.describe());
     layers(svg);
     if (hasPulp()) {
       pulp(svg);
     }
     if (!plan.steps().isEmpty()) {
-      new SectionCut(plan, at).draw(svg);
+      new SectionCut(say, plan, at).draw(svg);
     }
     width(svg);
     ruler(svg);
@@ -68,34 +72,31 @@ public final class SectionDrawing {
         .close("g");
     keep(svg);
     if (hasPulp() && !plan.steps().isEmpty()) {
-      new SectionCut(plan, at).remaining(svg);
+      new SectionCut(say, plan, at).remaining(svg);
     }
     labels.draw(svg, SectionLayout.RIGHT, labelTop, floor);
-    String note = "Depth to scale" + (at.widthToScale() ? ", width too." : "; width is not.");
-    String refused = plan.steps().isEmpty() ? "No steps: layers only. " : "";
-    svg.text(SectionLayout.LEFT, floor + 17, Anchor.START, Type.QUIET, refused + note);
+    String scaled =
+        say.at(at.widthToScale() ? "drawn.section-scaled" : "drawn.section-depth-scaled");
+    String note = plan.steps().isEmpty() ? say.at("drawn.section-layers-only", scaled) : scaled;
+    svg.text(8, floor + 17, Anchor.START, Type.QUIET, note);
     return svg.finish();
   }
 
   private SectionLabels labels(SectionLayout at) {
-    SectionLabels labels = new SectionLabels();
+    SectionLabels labels = new SectionLabels(say);
     List<Layer> stack = plan.cutCase().layers();
     for (int i = 0; i < stack.size(); i++) {
       double middle = (at.boundariesMm().get(i) + at.boundariesMm().get(i + 1)) / 2;
       Range<Length> t = stack.get(i).thickness();
-      String words = Figures.mm(t.typical().millimetres());
+      String words = Figures.mm(say, t.typical().millimetres());
       if (!t.isExact()) {
-        words +=
-            " ("
-                + Figures.of(t.low().millimetres())
-                + "\u2013"
-                + Figures.of(t.high().millimetres())
-                + ")";
+        words += " " + SectionWords.range(say, t.low().millimetres(), t.high().millimetres());
       }
-      labels.add(at.y(middle), Type.STRONG, stack.get(i).material().label(), words);
+      String name = Labels.material(say, stack.get(i).material());
+      labels.add(at.y(middle), Type.STRONG, name, words);
     }
     if (hasPulp()) {
-      List<String> words = SectionWords.pulp(plan);
+      List<String> words = new SectionWords(say, plan).pulp();
       labels.add(
           at.bottom() + PULP / 2,
           Type.ACCENT,
@@ -104,7 +105,7 @@ public final class SectionDrawing {
     }
     double kept = keptMm(at);
     if (kept >= 0) {
-      labels.add(at.y(kept), Type.ACCENT, SectionWords.keep(plan.cutCase()));
+      labels.add(at.y(kept), Type.ACCENT, new SectionWords(say, plan).keep());
     }
     return labels;
   }
@@ -150,7 +151,9 @@ public final class SectionDrawing {
 
   private void width(Svg svg) {
     double y = 16;
-    String words = Figures.mm(plan.cutCase().outline().width().millimetres()) + " wide";
+    String words =
+        say.at(
+            "drawn.section-wide", Figures.mm(say, plan.cutCase().outline().width().millimetres()));
     svg.line(at.openingLeft(), y + 4, at.openingLeft(), at.top(), Pen.THIN);
     svg.line(at.openingRight(), y + 4, at.openingRight(), at.top(), Pen.THIN);
     Dimension.across(svg, at.openingLeft(), at.openingRight(), y + 6, WIDTH, words);
@@ -163,7 +166,7 @@ public final class SectionDrawing {
     for (int i = 0; i * step <= at.totalMm() + 1e-9; i++) {
       double y = at.y(i * step);
       svg.line(x - 3, y, x, y, Pen.THIN);
-      svg.text(x - 5, y + 3.5, Anchor.END, Type.QUIET, Figures.of(i * step));
+      svg.text(x - 5, y + 3.5, Anchor.END, Type.QUIET, Figures.of(say, i * step));
     }
     svg.text(x - 5, at.top() - 11, Anchor.END, Type.QUIET, "mm");
   }

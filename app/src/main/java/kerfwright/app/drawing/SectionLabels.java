@@ -3,6 +3,7 @@ package kerfwright.app.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import kerfwright.app.words.Say;
 
 /** The column of names beside a section, each with a leader to what it names, none overlapping. */
 final class SectionLabels {
@@ -14,15 +15,21 @@ final class SectionLabels {
 
   private static final double LEFT = 218;
   private static final int LETTERS = 16;
+  private static final int STRONG_LETTERS = 15;
 
+  private final Say say;
   private final List<Label> labels = new ArrayList<>();
+
+  SectionLabels(Say say) {
+    this.say = say;
+  }
 
   /** The first words are set in the given type and wrapped, the rest stand below them. */
   void add(double at, Type type, String words, String... below) {
-    List<String> lines = new ArrayList<>(wrap(words));
+    List<String> lines = new ArrayList<>(Lines.of(say, words, STRONG_LETTERS));
     int strong = lines.size();
     for (String line : below) {
-      lines.addAll(wrap(line));
+      lines.addAll(Lines.of(say, line, LETTERS));
     }
     labels.add(new Label(at, type, strong, lines));
   }
@@ -60,24 +67,5 @@ final class SectionLabels {
             label.lines().get(line));
       }
     }
-  }
-
-  static List<String> wrap(String words) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    for (String word : words.split(" ")) {
-      String rest = word;
-      if (line.length() > 0 && line.length() + 1 + word.length() > LETTERS) {
-        lines.add(line.toString());
-        line.setLength(0);
-      }
-      while (rest.length() > LETTERS) {
-        lines.add(rest.substring(0, LETTERS - 1) + "-");
-        rest = rest.substring(LETTERS - 1);
-      }
-      line.append(line.length() > 0 ? " " : "").append(rest);
-    }
-    lines.add(line.toString());
-    return lines;
   }
 }

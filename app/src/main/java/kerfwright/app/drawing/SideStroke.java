@@ -2,6 +2,7 @@ package kerfwright.app.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.app.words.Say;
 
 /** Strokes that are understood from the side: pecks along the axis, and brushing with lifting. */
 final class SideStroke {
@@ -10,15 +11,8 @@ final class SideStroke {
 
   private SideStroke() {}
 
-  static String axial(String id) {
-    Svg svg =
-        Svg.image(
-            id,
-            320,
-            248,
-            "Stroke axial, short pecks",
-            "Seen from the side. The instrument is pressed along its axis into the work and lifted"
-                + " out again in short pecks, so that water reaches the tip and chips leave.");
+  static String axial(Say say, String id) {
+    Svg svg = Svg.image(id, 320, 248, say.at("drawn.axial-title"), say.at("drawn.axial-about"));
     List<Svg.Point> block =
         List.of(
             new Svg.Point(20, SURFACE),
@@ -34,24 +28,18 @@ final class SideStroke {
     instrument(svg, 112, 176, 15);
     svg.arrow(152, 62, 152, 116, Pen.ACCENT, Pen.ACCENT_FILL, "press");
     svg.arrow(172, 116, 172, 62, Pen.GUIDE, Pen.SOLID, "lift");
-    svg.text(40, FLOOR - 10, Anchor.START, Type.PLAIN, "work");
-    svg.text(218, 76, Anchor.START, Type.STRONG, "axial");
-    svg.text(218, 92, Anchor.START, Type.ACCENT, "press briefly");
-    svg.text(218, 106, Anchor.START, Type.PLAIN, "lift, let water");
-    svg.text(218, 120, Anchor.START, Type.PLAIN, "reach the tip");
-    svg.text(12, 240, Anchor.START, Type.QUIET, "From the side. Only shapes that cut at the tip.");
+    svg.text(40, FLOOR - 10, Anchor.START, Type.PLAIN, say.at("drawn.stroke-work"));
+    Column column = new Column(say, svg, 213, 76);
+    column.add(Type.STRONG, say.at("drawn.axial"));
+    column.add(Type.ACCENT, say.at("drawn.axial-press"));
+    column.add(Type.PLAIN, say.at("drawn.axial-lift"));
+    svg.text(12, 240, Anchor.START, Type.QUIET, say.at("drawn.axial-note"));
     return svg.finish();
   }
 
-  static String brushing(String id) {
+  static String brushing(Say say, String id) {
     Svg svg =
-        Svg.image(
-            id,
-            320,
-            248,
-            "Stroke brushing",
-            "Seen from the side. The turning instrument is swept lightly over the surface in one"
-                + " direction, lifted, led back through the air and swept again.");
+        Svg.image(id, 320, 248, say.at("drawn.brushing-title"), say.at("drawn.brushing-about"));
     List<Svg.Point> surface = new ArrayList<>();
     for (int i = 0; i <= 30; i++) {
       double x = 20 + 184.0 * i / 30;
@@ -78,12 +66,12 @@ final class SideStroke {
     }
     svg.polyline(back, Pen.GUIDE, "return");
     svg.arrow(90.6, 136, 90, 144, Pen.THIN, Pen.SOLID);
-    svg.text(40, FLOOR - 10, Anchor.START, Type.PLAIN, "work");
-    svg.text(218, 106, Anchor.START, Type.STRONG, "brushing");
-    svg.text(218, 122, Anchor.START, Type.ACCENT, "sweep lightly");
-    svg.text(218, 136, Anchor.START, Type.PLAIN, "lift, lead back");
-    svg.text(218, 150, Anchor.START, Type.PLAIN, "through the air");
-    svg.text(12, 240, Anchor.START, Type.QUIET, "From the side. One way only, no scrubbing.");
+    svg.text(40, FLOOR - 10, Anchor.START, Type.PLAIN, say.at("drawn.stroke-work"));
+    Column column = new Column(say, svg, 213, 106);
+    column.add(Type.STRONG, say.at("drawn.brushing"));
+    column.add(Type.ACCENT, say.at("drawn.brushing-sweep"));
+    column.add(Type.PLAIN, say.at("drawn.brushing-lift"));
+    svg.text(12, 240, Anchor.START, Type.QUIET, say.at("drawn.brushing-note"));
     return svg.finish();
   }
 

@@ -2,7 +2,7 @@ package kerfwright.app.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import kerfwright.app.words.Say;
 import kerfwright.physics.cutting.Drive;
 import kerfwright.quantity.RotationalSpeed;
 import kerfwright.quantity.Torque;
@@ -19,7 +19,7 @@ public final class SpeedChart {
 
   private SpeedChart() {}
 
-  public static String draw(String id, String label, Drive drive) {
+  public static String draw(Say say, String id, String label, Drive drive) {
     double stall = drive.stallTorque().newtonMillimetres();
     double free = drive.freeSpeed().rpm();
     List<Svg.Point> line = new ArrayList<>();
@@ -37,31 +37,28 @@ public final class SpeedChart {
             id,
             WIDTH,
             HEIGHT,
-            "Speed against torque: " + label,
-            String.format(
-                Locale.ROOT,
-                "Free speed %.0f per min, stalls at %.2f N mm, greatest power %.0f W.",
-                free,
-                stall,
-                power));
-    svg.text(4, 14, Anchor.START, Type.PLAIN, "Speed, 1000 per min");
+            say.at("drawn.speed-title", label),
+            say.at(
+                "drawn.speed-about", Math.round(free), Figures.of(say, stall), Math.round(power)));
+    svg.text(4, 14, Anchor.START, Type.PLAIN, say.at("drawn.speed-speed"));
     double upright = Figures.tick((BOTTOM - TOP) / (free / 1000 * 1.1), 26);
     for (double k = 0; k <= free / 1000 * 1.1; k += upright) {
       svg.line(LEFT - 3, y(k * 1000, free), LEFT, y(k * 1000, free), Pen.THIN);
-      svg.text(LEFT - 6, y(k * 1000, free) + 3.5, Anchor.END, Type.PLAIN, Figures.of(k));
+      svg.text(LEFT - 6, y(k * 1000, free) + 3.5, Anchor.END, Type.PLAIN, Figures.of(say, k));
     }
     double level = Figures.tick((RIGHT - LEFT) / (stall * 1.15), 40);
     for (double t = 0; t <= stall * 1.15; t += level) {
       svg.line(x(t, stall), BOTTOM, x(t, stall), BOTTOM + 3, Pen.THIN);
-      svg.text(x(t, stall), BOTTOM + 15, Anchor.MIDDLE, Type.PLAIN, Figures.of(t));
+      svg.text(x(t, stall), BOTTOM + 15, Anchor.MIDDLE, Type.PLAIN, Figures.of(say, t));
     }
     svg.polyline(
         List.of(
             new Svg.Point(LEFT, TOP), new Svg.Point(LEFT, BOTTOM), new Svg.Point(RIGHT, BOTTOM)),
         Pen.THIN);
     svg.polyline(line, Pen.ACCENT, "speed");
-    svg.text(RIGHT, 14, Anchor.END, Type.STRONG, "stalls at " + Figures.of(stall) + " N mm");
-    svg.text(RIGHT, BOTTOM + 32, Anchor.END, Type.PLAIN, "torque at the instrument, N mm");
+    svg.text(
+        RIGHT, 14, Anchor.END, Type.STRONG, say.at("drawn.speed-stall", Figures.of(say, stall)));
+    svg.text(RIGHT, BOTTOM + 32, Anchor.END, Type.PLAIN, say.at("drawn.speed-torque"));
     return svg.finish();
   }
 

@@ -2,23 +2,19 @@ package kerfwright.app.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
 import kerfwright.planner.plan.Stroke;
 
 /** How an instrument is led along the work, seen from the shank; see {@link StrokeGeometry}. */
 public final class StrokeDiagram {
   /** Where the stroke is led. */
   public enum Site {
-    OPENING("inside an opening"),
-    OUTSIDE("on the outside of a tooth");
+    OPENING,
+    OUTSIDE;
 
-    private final String label;
-
-    Site(String label) {
-      this.label = label;
-    }
-
-    public String label() {
-      return label;
+    private String in(Say say) {
+      return say.at(this == OPENING ? "drawn.stroke-inside" : "drawn.stroke-outside");
     }
   }
 
@@ -28,33 +24,29 @@ public final class StrokeDiagram {
 
   private StrokeDiagram() {}
 
-  public static String draw(String id, Stroke stroke, Site site) {
+  public static String draw(Say say, String id, Stroke stroke, Site site) {
     return switch (stroke) {
-      case AGAINST_ROTATION -> alongTheWall(id, stroke, site, true);
-      case WITH_ROTATION -> alongTheWall(id, stroke, site, false);
-      case AXIAL -> SideStroke.axial(id);
-      case BRUSHING -> SideStroke.brushing(id);
+      case AGAINST_ROTATION -> alongTheWall(say, id, stroke, site, true);
+      case WITH_ROTATION -> alongTheWall(say, id, stroke, site, false);
+      case AXIAL -> SideStroke.axial(say, id);
+      case BRUSHING -> SideStroke.brushing(say, id);
     };
   }
 
-  private static String alongTheWall(String id, Stroke stroke, Site site, boolean against) {
+  private static String alongTheWall(
+      Say say, String id, Stroke stroke, Site site, boolean against) {
     StrokeGeometry g = new StrokeGeometry(site == Site.OPENING, against);
-    String chip = against ? "thin to thick" : "thick to thin";
-    String pull = against ? "pushes back" : "pulls on";
     Svg svg =
         Svg.image(
             id,
             WIDTH,
             HEIGHT,
-            "Stroke " + stroke.label() + ", " + site.label(),
-            "Seen from the shank; the instrument turns clockwise. The work lies on the "
-                + (against ? "left" : "right")
-                + " of the travel. The chip runs from "
-                + chip
-                + ". The wall "
-                + pull
-                + (against ? " against the travel." : " in the direction of travel.")
-                + " Feed and chip are drawn much larger than in truth.");
+            say.at("drawn.stroke-title", Labels.stroke(say, stroke), site.in(say)),
+            String.join(
+                " ",
+                say.at("drawn.stroke-seen"),
+                say.at(against ? "drawn.stroke-about-against" : "drawn.stroke-about-with"),
+                say.at("drawn.stroke-enlarged")));
     work(svg, g);
     svg.circle(
         StrokeGeometry.TOOL_CENTRE.x(),
@@ -64,9 +56,9 @@ public final class StrokeDiagram {
         "instrument");
     svg.polygon(g.chip(), Pen.ACCENT_FILL, "chip");
     turning(svg);
-    travel(svg, g);
+    travel(say, svg, g);
     force(svg);
-    words(svg, g, chip, pull, site);
+    words(say, svg, g, site);
     return svg.finish();
   }
 
@@ -109,11 +101,11 @@ public final class StrokeDiagram {
     svg.circle(c.x(), c.y(), 1.6, Pen.SOLID);
   }
 
-  private static void travel(Svg svg, StrokeGeometry g) {
+  private static void travel(Say say, Svg svg, StrokeGeometry g) {
     double x = StrokeGeometry.TOOL_CENTRE.x();
     double y = StrokeGeometry.TOOL_CENTRE.y() + StrokeGeometry.TOOL + 12;
     svg.arrow(x - 24 * g.way(), y, x + 24 * g.way(), y, Pen.INK, Pen.SOLID, "travel");
-    svg.text(x, y + 15, Anchor.MIDDLE, Type.PLAIN, "travel");
+    svg.text(x, y + 15, Anchor.MIDDLE, Type.PLAIN, say.at("drawn.stroke-travel"));
   }
 
   /** What the wall does to the instrument: against the blade's own way, to the left up here. */
@@ -123,35 +115,32 @@ public final class StrokeDiagram {
     svg.arrow(x + 20, y, x - 20, y, Pen.ACCENT, Pen.ACCENT_FILL, "force");
   }
 
-  private static void words(Svg svg, StrokeGeometry g, String chip, String pull, Site site) {
+  private static void words(Say say, Svg svg, StrokeGeometry g, Site site) {
     Svg.Point c = StrokeGeometry.TOOL_CENTRE;
     double contact = c.y() - StrokeGeometry.TOOL;
+    String work = say.at("drawn.stroke-work");
+    String pull = say.at(g.against() ? "drawn.stroke-pushes" : "drawn.stroke-pulls");
     if (g.inside()) {
       svg.text(c.x(), contact - 26, Anchor.MIDDLE, Type.ACCENT, pull);
-      svg.text(c.x() + g.way() * 72, contact + 38, Anchor.MIDDLE, Type.PLAIN, "work");
+      svg.text(c.x() + g.way() * 72, contact + 38, Anchor.MIDDLE, Type.PLAIN, work);
     } else {
       svg.text(c.x(), contact - 18, Anchor.MIDDLE, Type.ACCENT, pull);
-      svg.text(c.x(), contact - 36, Anchor.MIDDLE, Type.PLAIN, "work");
+      svg.text(c.x(), contact - 36, Anchor.MIDDLE, Type.PLAIN, work);
     }
-    svg.text(
-        WORDS, 32, Anchor.START, Type.STRONG, g.against() ? "against rotation" : "with rotation");
-    svg.text(WORDS, 48, Anchor.START, Type.PLAIN, "work on the");
-    svg.text(WORDS, 62, Anchor.START, Type.PLAIN, (g.against() ? "left" : "right") + " of travel");
-    svg.text(WORDS, 84, Anchor.START, Type.PLAIN, "chip runs");
-    svg.text(WORDS, 98, Anchor.START, Type.ACCENT, chip);
-    svg.text(WORDS, 120, Anchor.START, Type.PLAIN, "the wall");
-    svg.text(WORDS, 134, Anchor.START, Type.ACCENT, pull);
-    svg.text(
-        12,
-        HEIGHT - 22,
-        Anchor.START,
-        Type.PLAIN,
-        Figures.capital(site.label()) + ", seen from the shank.");
-    svg.text(
-        12,
-        HEIGHT - 8,
-        Anchor.START,
-        Type.QUIET,
-        "Turns clockwise. Chip drawn much larger than in truth.");
+    Column column = new Column(say, svg, WORDS, 32);
+    column.add(Type.STRONG, say.at(g.against() ? "drawn.stroke-against" : "drawn.stroke-with"));
+    column.add(
+        Type.PLAIN, say.at(g.against() ? "drawn.stroke-work-left" : "drawn.stroke-work-right"));
+    column.gap();
+    column.add(Type.PLAIN, say.at("drawn.stroke-chip-runs"));
+    column.add(
+        Type.ACCENT,
+        say.at(g.against() ? "drawn.stroke-thin-to-thick" : "drawn.stroke-thick-to-thin"));
+    column.gap();
+    column.add(Type.PLAIN, say.at("drawn.stroke-the-wall"));
+    column.add(Type.ACCENT, pull);
+    String where = say.at("drawn.stroke-where", Figures.capital(site.in(say)));
+    svg.text(12, HEIGHT - 22, Anchor.START, Type.PLAIN, where);
+    svg.text(12, HEIGHT - 8, Anchor.START, Type.QUIET, say.at("drawn.stroke-truth"));
   }
 }

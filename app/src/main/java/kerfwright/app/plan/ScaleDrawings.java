@@ -20,7 +20,7 @@ public final class ScaleDrawings implements PlanDrawings {
 
   @Override
   public String section(Say say, CutPlan plan) {
-    return plan.steps().isEmpty() ? "" : SectionDrawing.draw("section", plan);
+    return plan.steps().isEmpty() ? "" : SectionDrawing.draw(say, "section", plan);
   }
 
   @Override
@@ -29,12 +29,13 @@ public final class ScaleDrawings implements PlanDrawings {
     if (pulp == null || pulp.curve().timesS().size() < 2) {
       return "";
     }
-    return HeatChart.draw("heat", pulp.curve(), pulp.limitK(), StepTimes.startsS(plan));
+    return HeatChart.draw(say, "heat", pulp.curve(), pulp.limitK(), StepTimes.startsS(plan));
   }
 
   @Override
   public String instrument(Say say, PlannedStep step) {
-    return InstrumentDrawing.full("instrument-" + step.order(), step.instrument().properties());
+    return InstrumentDrawing.full(
+        say, "instrument-" + step.order(), step.instrument().properties());
   }
 
   @Override
@@ -43,7 +44,7 @@ public final class ScaleDrawings implements PlanDrawings {
         plan.cutCase().outline().shape().walled()
             ? StrokeDiagram.Site.OPENING
             : StrokeDiagram.Site.OUTSIDE;
-    return StrokeDiagram.draw("stroke-" + step.order(), step.stroke(), site);
+    return StrokeDiagram.draw(say, "stroke-" + step.order(), step.stroke(), site);
   }
 
   @Override
@@ -52,10 +53,11 @@ public final class ScaleDrawings implements PlanDrawings {
     Integer blades = what.blades();
     GritClass grit = what.grit();
     if (what.kind().bladed() && blades != null) {
-      return BladeSection.draw("head-" + step.order(), blades, what.headDiameter().millimetres());
+      return BladeSection.draw(
+          say, "head-" + step.order(), blades, what.headDiameter().millimetres());
     }
     return grit != null && what.kind().isDiamond()
-        ? AbrasiveSurface.draw("head-" + step.order(), grit, GRAIN_SEED)
+        ? AbrasiveSurface.draw(say, "head-" + step.order(), grit, GRAIN_SEED)
         : "";
   }
 }

@@ -1,11 +1,17 @@
 package kerfwright.app.reference;
 
 import java.util.List;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.evidence.Evidence;
+import kerfwright.catalogue.handpiece.Handpiece;
+import kerfwright.catalogue.handpiece.HandpieceEntry;
+import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.planner.alike.Alike;
 import kerfwright.planner.alike.Neighbour;
 import kerfwright.planner.casework.DrawerSnapshot;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
 
@@ -41,10 +47,8 @@ public record AlikeAnswer(
   }
 
   /** What to add where an instrument cannot be compared. */
-  public static String unknown(InstrumentProperties wanted) {
-    return wanted.kind().bladed()
-        ? "the number of blades is not known: add it, for example 6"
-        : "the grit is not known: add it, for example medium";
+  public static Message unknown(InstrumentProperties wanted) {
+    return Message.of(wanted.kind().bladed() ? "reference.add-blades" : "reference.add-grit");
   }
 
   /** Where the load of the comparison comes from. */
@@ -52,15 +56,22 @@ public record AlikeAnswer(
     return Evidence.packaged().get("DC057").sources();
   }
 
+  private Handpiece handpiece() {
+    return Handpieces.entries().stream()
+        .map(HandpieceEntry::handpiece)
+        .filter(one -> one.label().equals(alike.handpiece()))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** One line on how the comparison was made. */
-  public String how() {
-    String work = String.join(", ", alike.materials().stream().map(m -> m.inSentence()).toList());
-    return "Computed for "
-        + Written.number(alike.loadN())
-        + " N in the "
-        + alike.handpiece()
-        + ", 50 mL/min of water, in "
-        + work
-        + ".";
+  public String how(Say say) {
+    return say.at(
+        "reference.alike-how",
+        Written.number(say, alike.loadN()),
+        Labels.handpiece(say, handpiece()),
+        String.join(
+            ", ",
+            alike.materials().stream().map(m -> Labels.materialWithin(say, m.id())).toList()));
   }
 }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import kerfwright.app.json.JsonText;
 import kerfwright.app.plan.Words;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.planner.alike.Difference;
 import kerfwright.planner.alike.Neighbour;
 
@@ -18,7 +20,7 @@ public final class AlikeText {
     StringBuilder text = new StringBuilder("Wanted: ");
     text.append(Words.instrument(answer.wanted())).append('\n');
     assumed.forEach(each -> text.append("  taken as usual: ").append(each).append('\n'));
-    text.append(answer.how()).append(" 100 is the same.\n");
+    text.append(answer.how(Say.in(Language.ENGLISH))).append(" 100 is the same.\n");
     list(text, "In the drawer", answer.drawer());
     list(text, "In the catalogue (read the speed limit on the label)", answer.catalogue());
     return text.toString();

@@ -2,11 +2,13 @@ package kerfwright.app.reference;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.stack.UsualStack;
 import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.catalogue.tooth.ToothNotation;
 import kerfwright.catalogue.tooth.ToothReading;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,24 +23,24 @@ public record LayersAnswer(
     Map<String, String> typed,
     @Nullable Tooth tooth,
     @Nullable UsualStack stack,
-    Map<String, String> faults) {
+    Map<String, Message> faults) {
   public LayersAnswer {
     typed = Map.copyOf(typed);
     faults = Map.copyOf(faults);
   }
 
   public static LayersAnswer of(Map<String, String> typed) {
-    Map<String, String> faults = new LinkedHashMap<>();
+    Map<String, Message> faults = new LinkedHashMap<>();
     UsualStacks stacks = UsualStacks.packaged();
     String toothText = typed.getOrDefault("tooth", "").strip();
     Tooth tooth = toothText.isEmpty() ? null : tooth(toothText, faults);
     String restoration = typed.getOrDefault("restoration", UsualStacks.NATURAL);
     if (!stacks.restorations().containsKey(restoration)) {
-      faults.put("restoration", "choose one of the list");
+      faults.put("restoration", Message.of("reference.choose"));
     }
     String procedure = typed.getOrDefault("procedure", "access-cavity");
     if (!stacks.procedures().contains(procedure)) {
-      faults.put("procedure", "choose one of the list");
+      faults.put("procedure", Message.of("reference.choose"));
     }
     Integer age = age(typed.getOrDefault("age", "").strip(), faults);
     UsualStack stack =
@@ -46,12 +48,12 @@ public record LayersAnswer(
             ? null
             : stacks.find(tooth, restoration, procedure, age).orElse(null);
     if (tooth != null && stack == null && faults.isEmpty()) {
-      faults.put("restoration", "has no usual layers here; choose another one or another place");
+      faults.put("restoration", Message.of("reference.no-usual-layers"));
     }
     return new LayersAnswer(typed, tooth, stack, faults);
   }
 
-  private static @Nullable Tooth tooth(String text, Map<String, String> faults) {
+  private static @Nullable Tooth tooth(String text, Map<String, Message> faults) {
     try {
       ToothReading reading = ToothNotation.parse(text);
       if (reading.ambiguous()) {
@@ -60,32 +62,37 @@ public record LayersAnswer(
             return meaning.tooth();
           }
         }
-        faults.put("tooth", reading.inWords());
+        faults.put("tooth", ToothFaults.ambiguous(reading));
         return null;
       }
       return reading.only();
     } catch (IllegalArgumentException none) {
-      faults.put("tooth", String.valueOf(none.getMessage()));
+      faults.put("tooth", ToothFaults.unknown(text));
       return null;
     }
   }
 
-  private static @Nullable Integer age(String text, Map<String, String> faults) {
+  private static @Nullable Integer age(String text, Map<String, Message> faults) {
     if (text.isEmpty()) {
       return null;
     }
     if (!text.matches("\\d{1,3}") || Integer.parseInt(text) > 120) {
-      faults.put("age", "must be whole years from 0 to 120, found '" + text + "'");
+      faults.put("age", Message.of("reference.age-unsound", text));
       return null;
     }
     return Integer.valueOf(text);
+  }
+
+  public String restoration() {
+    return stack == null ? UsualStacks.NATURAL : stack.restorationId();
   }
 
   public String value(String field) {
     return typed.getOrDefault(field, "");
   }
 
-  public String fault(String field) {
-    return faults.getOrDefault(field, "");
+  public String fault(Say say, String field) {
+    Message fault = faults.get(field);
+    return fault == null ? "" : say.of(fault);
   }
 }

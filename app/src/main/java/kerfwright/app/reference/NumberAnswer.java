@@ -3,9 +3,13 @@ package kerfwright.app.reference;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import kerfwright.app.drawing.AbrasiveSurface;
 import kerfwright.app.drawing.BladeSection;
 import kerfwright.app.drawing.InstrumentDrawing;
+import kerfwright.app.stocklist.RowProblem;
+import kerfwright.app.words.Remarks;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
@@ -17,6 +21,7 @@ import kerfwright.catalogue.number.NumberExplanation;
 import kerfwright.catalogue.number.UsMatch;
 import kerfwright.catalogue.number.UsSize;
 import kerfwright.catalogue.number.UsSizes;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,7 +48,7 @@ public record NumberAnswer(
     @Nullable TypedInstrument instrument,
     List<String> drawings,
     String notDrawn,
-    Map<String, String> faults) {
+    Map<String, Message> faults) {
   private static final int LONGEST = 60;
 
   public NumberAnswer {
@@ -53,23 +58,23 @@ public record NumberAnswer(
     faults = Map.copyOf(faults);
   }
 
-  public static NumberAnswer of(String typedIso, String typedUs) {
+  public static NumberAnswer of(Say say, String typedIso, String typedUs) {
     String iso = shortened(typedIso);
     String us = shortened(typedUs);
-    Map<String, String> faults = new LinkedHashMap<>();
+    Map<String, Message> faults = new LinkedHashMap<>();
     NumberExplanation explained = null;
     if (!iso.isEmpty()) {
       try {
         explained = IsoNumber.parse(iso).explain();
       } catch (MalformedNumberException malformed) {
-        faults.put("iso", String.valueOf(malformed.getMessage()));
+        faults.put("iso", Message.of("listed.found", iso, malformed.remark().message()));
       }
     }
     UsSize size = us.isEmpty() ? null : UsSizes.find(us).orElse(null);
     if (!us.isEmpty() && size == null) {
       List<String> near = UsSizes.suggestions(us);
-      String nearest = near.isEmpty() ? "" : "; nearest are " + String.join(", ", near);
-      faults.put("us", "there is no US size '" + us + "' in the catalogue" + nearest);
+      Message unknown = Message.of("reference.us-unknown", us);
+      faults.put("us", Remarks.nearest(unknown, near));
     }
     List<IsoCandidate> candidates =
         size == null
@@ -77,8 +82,7 @@ public record NumberAnswer(
             : UsSizes.isoCandidates(size, InstrumentKind.CARBIDE, ShankType.FG);
     TypedInstrument instrument = instrument(explained, size);
     InstrumentProperties properties = instrument == null ? null : instrument.properties();
-    String notDrawn =
-        instrument == null || properties != null ? "" : String.join("; ", words(instrument));
+    String notDrawn = instrument == null || properties != null ? "" : words(say, instrument);
     return new NumberAnswer(
         iso,
         us,
@@ -87,7 +91,7 @@ public record NumberAnswer(
         candidates,
         properties == null || explained == null ? List.of() : UsSizes.matching(properties),
         instrument,
-        properties == null ? List.of() : drawn(properties),
+        properties == null ? List.of() : drawn(say, properties),
         notDrawn,
         faults);
   }
@@ -100,16 +104,16 @@ public record NumberAnswer(
     return size == null ? null : TypedInstrument.of(Map.of("us", size.number()));
   }
 
-  private static List<String> words(TypedInstrument instrument) {
+  private static String words(Say say, TypedInstrument instrument) {
     return instrument.faults().entrySet().stream()
-        .map(each -> each.getKey().replace("_mm", "").replace('_', ' ') + " " + each.getValue())
-        .toList();
+        .map(each -> new RowProblem(each.getKey(), each.getValue()).in(say))
+        .collect(Collectors.joining("; "));
   }
 
-  private static List<String> drawn(InstrumentProperties properties) {
+  private static List<String> drawn(Say say, InstrumentProperties properties) {
     String whole;
     try {
-      whole = InstrumentDrawing.full("silhouette", properties);
+      whole = InstrumentDrawing.full(say, "silhouette", properties);
     } catch (IllegalArgumentException impossible) {
       return List.of();
     }
@@ -117,11 +121,11 @@ public record NumberAnswer(
     GritClass grit = properties.grit();
     if (properties.kind().bladed() && blades != null && blades >= 2) {
       double diameter = properties.headDiameter().millimetres();
-      return List.of(whole, BladeSection.draw("blades", blades, diameter));
+      return List.of(whole, BladeSection.draw(say, "blades", blades, diameter));
     }
     return grit == null || !properties.kind().isDiamond()
         ? List.of(whole)
-        : List.of(whole, AbrasiveSurface.draw("grains", grit, 1));
+        : List.of(whole, AbrasiveSurface.draw(say, "grains", grit, 1));
   }
 
   private static String shortened(String typed) {
@@ -129,7 +133,8 @@ public record NumberAnswer(
     return text.length() <= LONGEST ? text : text.substring(0, LONGEST);
   }
 
-  public String fault(String field) {
-    return faults.getOrDefault(field, "");
+  public String fault(Say say, String field) {
+    Message fault = faults.get(field);
+    return fault == null ? "" : say.of(fault);
   }
 }

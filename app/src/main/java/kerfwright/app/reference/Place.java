@@ -1,41 +1,36 @@
 package kerfwright.app.reference;
 
+import kerfwright.app.words.Say;
+
 /** The reference pages, in the order they are listed. */
 public enum Place {
-  NUMBERS("numbers", "Numbers", "What the number on the packet says, group by group."),
-  ALIKE(
-      "alike",
-      "Find me the same",
-      "The nearest in the drawer and the catalogue, and what differs."),
-  TEETH("teeth", "Teeth", "One tooth in FDI, Universal and Palmer."),
-  LAYERS("layers", "Usual layers", "How thick enamel, dentine and restorations usually are."),
-  GRIT("grit", "Grit and blades", "Ring colours, grain sizes, blade counts, drawn to scale."),
-  HANDPIECES("handpieces", "Handpieces", "Speed against torque, and where the figures come from."),
-  MATERIALS("materials", "Materials", "Every value with range, source and standing."),
-  PLOT("plot", "Hard or tough", "All materials in one picture, and what can cut them."),
-  EVIDENCE("evidence", "Evidence", "Published findings that bear on the choice of instrument."),
-  LIMITS("limits", "Limits and cautions", "The figures that decide, and what always holds."),
-  SOURCES("sources", "Sources", "Every source, and what rests on it.");
+  NUMBERS("numbers"),
+  ALIKE("alike"),
+  TEETH("teeth"),
+  LAYERS("layers"),
+  GRIT("grit"),
+  HANDPIECES("handpieces"),
+  MATERIALS("materials"),
+  PLOT("plot"),
+  EVIDENCE("evidence"),
+  LIMITS("limits"),
+  SOURCES("sources");
 
   private final String id;
-  private final String label;
-  private final String about;
 
-  Place(String id, String label, String about) {
+  Place(String id) {
     this.id = id;
-    this.label = label;
-    this.about = about;
   }
 
   public String path() {
     return "/reference/" + id;
   }
 
-  public String label() {
-    return label;
+  public String label(Say say) {
+    return say.at("reference.place-" + id);
   }
 
-  public String about() {
-    return about;
+  public String about(Say say) {
+    return say.at("reference.about-" + id);
   }
 }

@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.Provenance;
 import kerfwright.catalogue.caution.Cautions;
@@ -21,14 +20,16 @@ import kerfwright.catalogue.limit.SafetyLimits;
 import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.material.ModelInput;
+import kerfwright.catalogue.material.Property;
 import kerfwright.catalogue.material.ToolMaterials;
 import kerfwright.catalogue.number.UsSizes;
 import kerfwright.catalogue.reprocessing.ReprocessingFigures;
-import kerfwright.catalogue.source.Sources;
 import kerfwright.catalogue.stack.Anatomy;
 import kerfwright.catalogue.tooth.ToothNotation;
 import kerfwright.planner.rule.EvidenceRules;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.SourceKey;
+import org.jspecify.annotations.Nullable;
 
 /** What rests on each source, over every table of the catalogue and every rule of the planner. */
 public final class RestsOn {
@@ -36,10 +37,15 @@ public final class RestsOn {
    * One thing that rests on a source.
    *
    * @param topic kind of thing
-   * @param text what it is
+   * @param text what it is, as its row says it
+   * @param words what it is in every language, null where only the row says it
    * @param href where it is shown, or empty
    */
-  public record Rest(String topic, String text, String href) {}
+  public record Rest(String topic, String text, @Nullable Message words, String href) {
+    public String in(Say say) {
+      return words == null ? text : say.of(words);
+    }
+  }
 
   private final Map<SourceKey, List<Rest>> bySource = new TreeMap<>();
 
@@ -47,32 +53,34 @@ public final class RestsOn {
     materials();
     instruments();
     for (var row : Evidence.packaged().all()) {
-      add(row.sources(), "Published finding", row.sentence(), findingHref(row.id()));
+      add(row.sources(), "finding", row.sentence(), findingHref(row.id()));
     }
     for (var limit : SafetyLimits.packaged().all()) {
-      add(limit.sources(), "Limit", limit.quantity(), Place.LIMITS.path() + "#" + limit.id());
+      Message words = Message.of("reference.limit-" + limit.id());
+      add(limit.sources(), "limit", words, Place.LIMITS.path() + "#" + limit.id());
     }
     for (var caution : Cautions.packaged().all()) {
-      add(caution.sources(), "Caution", caution.text(), Place.LIMITS.path() + "#" + caution.id());
+      Message words = caution.finding().message();
+      add(caution.sources(), "caution", words, Place.LIMITS.path() + "#" + caution.id());
     }
     for (var row : Anatomy.packaged().teeth()) {
       String text = row.tooth() + ", " + row.quantity() + ": " + row.landmark();
-      add(row.sources(), "Dimension of teeth", text, Place.LAYERS.path() + "#" + row.id());
+      add(row.sources(), "dimension", text, Place.LAYERS.path() + "#" + row.id());
     }
     for (var row : Anatomy.packaged().restorations()) {
       String text = row.restoration() + ": " + row.site();
-      add(row.sources(), "Restoration", text, Place.LAYERS.path() + "#" + row.id());
+      add(row.sources(), "restoration", text, Place.LAYERS.path() + "#" + row.id());
     }
     for (var figure : ReprocessingFigures.packaged().all()) {
       String text = Written.spaced(figure.quantity()) + ": " + figure.item();
-      add(figure.sources(), "Reprocessing", text, "");
+      add(figure.sources(), "reprocessing", text, "");
     }
     for (var rule : EvidenceRules.all()) {
-      String text = Say.in(Language.ENGLISH).of(rule.message());
-      add(rule.sources(), "Rule of the planner", text, Place.EVIDENCE.path() + "#rules");
+      Message words = rule.message();
+      add(rule.sources(), new Rest("rule", "", words, Place.EVIDENCE.path() + "#rules"));
     }
-    String notation = "FDI, Universal and Palmer notation";
-    add(ToothNotation.SOURCES, "Teeth", notation, Place.TEETH.path());
+    Message notation = Message.of("reference.rest-notation");
+    add(ToothNotation.SOURCES, "teeth", notation, Place.TEETH.path());
   }
 
   /** The packaged catalogue, read once. */
@@ -88,62 +96,80 @@ public final class RestsOn {
     for (Material material : Materials.packaged().all()) {
       String href = Written.material(material.id());
       for (var value : material.values()) {
-        String text = material.label() + ": " + Written.property(value.property());
-        add(value.sources(), "Material", text, href + "#" + value.id());
+        Message property =
+            Property.of(value.property()).isPresent()
+                ? Message.of("reference.property-" + value.property())
+                : Message.of("listed.as-written", value.property());
+        Message words = Message.of("reference.rest-property", property, label(material));
+        add(value.sources(), "material", words, href + "#" + value.id());
       }
       Materials.packaged()
           .report(material.id())
-          .ifPresent(report -> report.modelInputs().forEach(i -> input(material.label(), i, href)));
+          .ifPresent(report -> report.modelInputs().forEach(i -> input(label(material), i, href)));
     }
     for (String id : ToolMaterials.packaged().ids()) {
       var tool = ToolMaterials.packaged().get(id);
       String href = Place.PLOT.path() + "#tool-" + id;
-      tool.inputs().forEach(input -> input(tool.label(), input, href));
+      Message label = Message.of("drawn.tool-" + id);
+      tool.inputs().forEach(input -> input(label, input, href));
     }
   }
 
-  private void input(String label, ModelInput input, String href) {
-    String text = label + ": " + input.property().label();
-    add(input.sources(), "What the models take", text, href);
+  private static Message label(Material material) {
+    return Message.of("label.material-" + material.id());
+  }
+
+  private void input(Message label, ModelInput input, String href) {
+    Message property = Message.of("reference.property-" + input.property().id());
+    add(input.sources(), "input", Message.of("reference.rest-property", property, label), href);
   }
 
   private void instruments() {
     String numbers = Place.NUMBERS.path();
     String grit = Place.GRIT.path();
-    Grits.all().forEach(each -> add(each.provenance(), "Grit class", each.grit().label(), grit));
-    BladeCounts.all()
-        .forEach(each -> add(each.provenance(), "Blade count", each.usualRole(), grit));
-    Characteristics.all()
-        .forEach(each -> add(each.provenance(), "Number group", each.meaning(), numbers));
-    Shapes.all().forEach(each -> add(each.provenance(), "Shape", each.name(), numbers));
-    Shanks.all().forEach(each -> add(each.provenance(), "Shank", each.name(), numbers));
-    NominalSizes.all()
-        .forEach(each -> add(each.provenance(), "Nominal size", each.code(), numbers));
-    UsSizes.all()
-        .forEach(
-            each ->
-                add(
-                    each.provenance(),
-                    "US size",
-                    "No. " + each.number(),
-                    numbers + "?us=" + Written.query(each.number())));
-    Handpieces.entries()
-        .forEach(
-            each ->
-                add(
-                    each.provenance(),
-                    "Handpiece",
-                    each.handpiece().label(),
-                    Place.HANDPIECES.path()));
+    for (var each : Grits.all()) {
+      add(each.provenance(), "grit", Message.of("label.grit-" + each.grit().id()), grit);
+    }
+    for (var each : BladeCounts.all()) {
+      add(each.provenance(), "blades", BladeWords.phrase(each), grit);
+    }
+    for (var each : Characteristics.all()) {
+      add(each.provenance().sources(), "group", each.meaning(), numbers);
+    }
+    for (var each : Shapes.all()) {
+      add(each.provenance(), "shape", Message.of("label.shape-" + each.code()), numbers);
+    }
+    for (var each : Shanks.all()) {
+      add(each.provenance().sources(), "shank", each.name(), numbers);
+    }
+    for (var each : NominalSizes.all()) {
+      add(each.provenance(), "size", Message.of("listed.as-written", each.code()), numbers);
+    }
+    for (var each : UsSizes.all()) {
+      String href = numbers + "?us=" + Written.query(each.number());
+      add(each.provenance(), "us", Message.of("reference.rest-us", each.number()), href);
+    }
+    for (var each : Handpieces.entries()) {
+      Message label = Message.of("label.handpiece-" + each.handpiece().id());
+      add(each.provenance(), "handpiece", label, Place.HANDPIECES.path());
+    }
   }
 
-  private void add(Provenance provenance, String topic, String text, String href) {
-    add(provenance.sources(), topic, text, href);
+  private void add(Provenance provenance, String topic, Message words, String href) {
+    add(provenance.sources(), topic, words, href);
+  }
+
+  private void add(Collection<SourceKey> keys, String topic, Message words, String href) {
+    add(keys, new Rest(topic, "", words, href));
   }
 
   private void add(Collection<SourceKey> keys, String topic, String text, String href) {
+    add(keys, new Rest(topic, text, null, href));
+  }
+
+  private void add(Collection<SourceKey> keys, Rest rest) {
     for (SourceKey key : keys) {
-      bySource.computeIfAbsent(key, k -> new ArrayList<>()).add(new Rest(topic, text, href));
+      bySource.computeIfAbsent(key, k -> new ArrayList<>()).add(rest);
     }
   }
 
@@ -167,14 +193,6 @@ public final class RestsOn {
   /** Keys that are used somewhere. */
   public Collection<SourceKey> used() {
     return bySource.keySet();
-  }
-
-  /** One line on what a source is. */
-  public static String citation(SourceKey key) {
-    if (key.equals(SourceKey.COMMON_PRACTICE)) {
-      return "Common practice: a fact of the trade for which no source is known.";
-    }
-    return Sources.packaged().find(key).map(s -> s.citation()).orElse("Not in the register.");
   }
 
   private static final class Packaged {

@@ -1,9 +1,12 @@
 package kerfwright.app.reference;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import kerfwright.app.words.Remarks;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.instrument.Shanks;
@@ -11,6 +14,7 @@ import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.number.FieldFault;
 import kerfwright.catalogue.number.InstrumentResolver;
 import kerfwright.catalogue.number.Resolution;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,14 +23,14 @@ import org.jspecify.annotations.Nullable;
  *
  * @param fields what was typed, by column of the drawer file
  * @param properties the instrument, or null where there are faults
- * @param assumed what was taken as usual, in words
+ * @param assumed what was taken as usual
  * @param faults what is wrong, by column
  */
 public record TypedInstrument(
     Map<String, String> fields,
     @Nullable InstrumentProperties properties,
-    List<String> assumed,
-    Map<String, String> faults) {
+    List<Message> assumed,
+    Map<String, Message> faults) {
   private static final int MOST_FILLED = 4;
 
   public TypedInstrument {
@@ -38,10 +42,10 @@ public record TypedInstrument(
   /** Reads what was typed; blank fields are left out. */
   public static TypedInstrument of(Map<String, String> typed) {
     Map<String, String> filled = new LinkedHashMap<>(typed);
-    List<String> assumed = new ArrayList<>();
+    List<Message> assumed = new ArrayList<>();
     if (blank(filled, "kind") && !blank(filled, "us")) {
       filled.put("kind", "carbide");
-      assumed.add("a carbide bur, because the US size does not tell the material");
+      assumed.add(Message.of("reference.taken-carbide"));
     }
     Resolution resolution = InstrumentResolver.resolve(DrawerFields.of(filled));
     for (int i = 0; i < MOST_FILLED && !resolution.resolved(); i++) {
@@ -50,19 +54,14 @@ public record TypedInstrument(
       }
       resolution = InstrumentResolver.resolve(DrawerFields.of(filled));
     }
-    Map<String, String> faults = new LinkedHashMap<>();
+    Map<String, Message> faults = new LinkedHashMap<>();
     for (FieldFault fault : resolution.faults()) {
-      String found = fault.found().isEmpty() ? "is blank" : "holds '" + fault.found() + "'";
-      String nearest =
-          fault.nearest().isEmpty()
-              ? ""
-              : "; did you mean " + String.join(" or ", fault.nearest()) + "?";
-      faults.put(fault.field(), found + "; expected " + fault.expected() + nearest);
+      faults.put(fault.field(), Remarks.of(fault));
     }
     InstrumentProperties properties = resolution.properties();
-    List<String> all = new ArrayList<>(assumed);
+    List<Message> all = new ArrayList<>(assumed);
     if (properties != null) {
-      all.addAll(properties.assumed());
+      properties.assumed().forEach(one -> all.add(one.message()));
     }
     return new TypedInstrument(typed, properties, all, faults);
   }
@@ -73,11 +72,11 @@ public record TypedInstrument(
 
   /** Fills in one blank that has a usual answer. */
   private static boolean fillIn(
-      List<FieldFault> faults, Map<String, String> filled, List<String> assumed) {
+      List<FieldFault> faults, Map<String, String> filled, List<Message> assumed) {
     for (FieldFault fault : faults) {
       if (fault.field().equals("shank") && blank(filled, "shank")) {
         filled.put("shank", "FG");
-        assumed.add("friction grip shank, because nothing tells the shank");
+        assumed.add(Message.of("reference.taken-shank"));
         return true;
       }
     }
@@ -90,13 +89,12 @@ public record TypedInstrument(
               case RA -> 22;
               case HP -> 44.5;
             };
-        filled.put("overall_mm", Written.number(usual));
+        filled.put("overall_mm", Double.toString(usual));
         assumed.add(
-            "overall length "
-                + Written.number(usual)
-                + " mm, usual for a "
-                + shank.label()
-                + " shank (common practice)");
+            Message.of(
+                "reference.taken-overall",
+                Message.of("remark.mm", BigDecimal.valueOf(usual)),
+                shank.name()));
         return true;
       }
     }
@@ -123,9 +121,15 @@ public record TypedInstrument(
     return fields.getOrDefault(field, "");
   }
 
-  /** What is wrong with a field; empty where nothing is. */
-  public String fault(String field) {
-    return faults.getOrDefault(field, "");
+  /** What is wrong with a field; empty where nothing is, or nothing was typed. */
+  public String fault(Say say, String field) {
+    Message fault = faults.get(field);
+    return fault == null || !asked() ? "" : say.of(fault);
+  }
+
+  /** What was taken as usual, in words. */
+  public String assumed(Say say) {
+    return String.join("; ", assumed.stream().map(say::of).toList());
   }
 
   /** Whether anything was typed at all. */

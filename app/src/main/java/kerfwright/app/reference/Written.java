@@ -5,7 +5,10 @@ import java.math.MathContext;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import kerfwright.app.words.Say;
+import kerfwright.catalogue.Confidence;
 import kerfwright.catalogue.Provenance;
+import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.material.Property;
 import kerfwright.catalogue.table.Numbers;
 import kerfwright.quantity.Basis;
@@ -22,35 +25,35 @@ public final class Written {
 
   /** "3.5 (3 to 4.1) GPa"; "up to 4.1 GPa"; "unknown". */
   public static String figures(
-      @Nullable Double low, @Nullable Double typical, @Nullable Double high, String unit) {
+      Say say, @Nullable Double low, @Nullable Double typical, @Nullable Double high, String unit) {
     String ends = "";
     if (low != null && high != null) {
-      ends = low.equals(high) ? "" : number(low) + " to " + number(high);
+      ends = low.equals(high) ? "" : range(say, low, high);
     } else if (low != null) {
-      ends = "from " + number(low);
+      ends = say.at("reference.from", number(say, low));
     } else if (high != null) {
-      ends = "up to " + number(high);
+      ends = say.at("reference.up-to", number(say, high));
     }
     if (typical == null && ends.isEmpty()) {
-      return low == null ? "no figure" : number(low) + gap(unit);
+      return low == null ? say.at("reference.no-figure") : number(say, low) + gap(unit);
     }
     if (typical == null) {
       return ends + gap(unit);
     }
     return ends.isEmpty()
-        ? number(typical) + gap(unit)
-        : number(typical) + " (" + ends + ")" + gap(unit);
+        ? number(say, typical) + gap(unit)
+        : number(say, typical) + " (" + ends + ")" + gap(unit);
   }
 
-  public static String figures(Numbers numbers, String unit) {
-    return figures(numbers.low(), numbers.typical(), numbers.high(), unit);
+  public static String figures(Say say, Numbers numbers, String unit) {
+    return figures(say, numbers.low(), numbers.typical(), numbers.high(), unit);
   }
 
   /** A thickness; a blank asks for it. */
-  public static String millimetres(@Nullable Range<Length> range) {
+  public static String millimetres(Say say, @Nullable Range<Length> range) {
     return range == null
-        ? "not known: measure"
-        : figures(rounded(range.low()), rounded(range.typical()), rounded(range.high()), "mm");
+        ? say.at("reference.measure")
+        : figures(say, rounded(range.low()), rounded(range.typical()), rounded(range.high()), "mm");
   }
 
   private static double rounded(Length length) {
@@ -83,7 +86,16 @@ public final class Written {
     };
   }
 
-  public static String number(double value) {
+  /** "3 to 4.1". */
+  public static String range(Say say, double low, double high) {
+    return say.at("reference.range", number(say, low), number(say, high));
+  }
+
+  public static String number(Say say, double value) {
+    return say.figures(number(value));
+  }
+
+  private static String number(double value) {
     if (value == 0) {
       return "0";
     }
@@ -98,8 +110,13 @@ public final class Written {
         : plain;
   }
 
-  public static String property(String id) {
-    return Property.of(id).map(Property::label).orElse(id);
+  /** A property by its id; one only an article measured keeps its id. */
+  public static String property(Say say, String id) {
+    return Property.of(id).map(one -> property(say, one)).orElse(id);
+  }
+
+  public static String property(Say say, Property property) {
+    return say.at("reference.property-" + property.id());
   }
 
   /** The class of a mark for a standing: weaker ones stand out. */
@@ -121,9 +138,15 @@ public final class Written {
     return of.note().replaceAll("[.;]? ?usual_use: common practice", "").strip();
   }
 
-  /** Thousands set apart: "400 000 per min". */
-  public static String grouped(String words) {
-    return words.replaceAll("(\\d{2,3})(\\d{3}) per min", "$1\u00a0$2 per min");
+  /** The group a material belongs to. */
+  public static String group(Say say, Material.Group group) {
+    return say.at("reference.group-" + group.name().toLowerCase(Locale.ROOT));
+  }
+
+  /** How sure the catalogue is of a row. */
+  public static String confidence(Say say, Confidence confidence) {
+    return say.at(
+        "reference.confidence-" + confidence.name().toLowerCase(Locale.ROOT).replace('_', '-'));
   }
 
   public static String query(String text) {

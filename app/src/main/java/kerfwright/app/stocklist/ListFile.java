@@ -8,7 +8,6 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import kerfwright.app.input.BadInput;
 import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -22,17 +21,15 @@ public final class ListFile {
   private ListFile() {}
 
   /** Reads the table; what it is, its first bytes tell, never its name. */
-  public static ListTable read(String name, byte[] bytes) throws BadInput {
+  public static ListTable read(String name, byte[] bytes) throws UnreadableList {
     if (bytes.length > LIMIT_BYTES) {
-      throw new BadInput(name, "is larger than 8 MiB, the most that is read");
+      throw new UnreadableList(name, 0, "listed.too-large");
     }
     if (startsWith(bytes, 'P', 'K', 3, 4)) {
       return Workbook.read(name, bytes);
     }
     if (startsWith(bytes, 0xD0, 0xCF, 0x11, 0xE0)) {
-      throw new BadInput(
-          name,
-          "is an old or an encrypted workbook; save it as .xlsx without a password, or as CSV");
+      throw new UnreadableList(name, 0, "listed.old-workbook");
     }
     return csv(name, text(name, bytes));
   }
@@ -46,16 +43,16 @@ public final class ListFile {
     return true;
   }
 
-  private static String text(String name, byte[] bytes) throws BadInput {
+  private static String text(String name, byte[] bytes) throws UnreadableList {
     try {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return text.startsWith("\uFEFF") ? text.substring(1) : text;
     } catch (CharacterCodingException notText) {
-      throw new BadInput(name, "is not UTF-8 text; save it as 'CSV UTF-8' or as .xlsx");
+      throw new UnreadableList(name, 0, "listed.not-utf8");
     }
   }
 
-  private static ListTable csv(String name, String text) throws BadInput {
+  private static ListTable csv(String name, String text) throws UnreadableList {
     CSVFormat format = CSVFormat.DEFAULT.builder().setDelimiter(delimiter(text)).get();
     TableBuilder builder = new TableBuilder(name);
     long line = 0;
@@ -74,9 +71,8 @@ public final class ListFile {
     return builder.table();
   }
 
-  private static BadInput broken(String name, long line) {
-    return new BadInput(
-        name, "is broken below line " + line + ", most likely a quotation mark is not closed");
+  private static UnreadableList broken(String name, long line) {
+    return new UnreadableList(name, 0, "listed.broken", (int) line);
   }
 
   /** The sign that stands most often in the first line. */

@@ -3,6 +3,7 @@ package kerfwright.app.stocklist;
 import java.util.List;
 import java.util.Map;
 import kerfwright.practice.drawer.StockItem;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,8 +19,8 @@ public record ListedRow(
     int line,
     Map<String, String> cells,
     @Nullable StockItem item,
-    List<String> problems,
-    List<String> doubts) {
+    List<RowProblem> problems,
+    List<Message> doubts) {
   public ListedRow {
     problems = List.copyOf(problems);
     doubts = List.copyOf(doubts);

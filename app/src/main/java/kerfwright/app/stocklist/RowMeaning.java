@@ -2,6 +2,7 @@ package kerfwright.app.stocklist;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -10,19 +11,22 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
+import kerfwright.app.words.Remarks;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.number.DrawerFields;
-import kerfwright.catalogue.number.FieldFault;
 import kerfwright.catalogue.number.InstrumentResolver;
 import kerfwright.catalogue.number.Resolution;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** Tells what the rows of a list mean. Keeps the labels met so far: each may stand once. */
 public final class RowMeaning {
   private static final Set<String> YES =
       Set.of("yes", "y", "1", "true", "x", "single", "single-use");
+  private static final List<Message> STATES =
+      Arrays.stream(InstrumentState.values()).map(RowMeaning::label).toList();
   private static final Set<String> NO = Set.of("", "no", "n", "0", "false");
 
   private final InstrumentState otherwise;
@@ -58,16 +62,19 @@ public final class RowMeaning {
 
   /** Reads one row by the names of the fields. */
   public ListedRow read(int line, Map<String, String> cells, boolean labelled) {
-    List<String> problems = new ArrayList<>();
-    List<String> doubts = new ArrayList<>();
+    List<RowProblem> problems = new ArrayList<>();
+    List<Message> doubts = new ArrayList<>();
     String label = label(line, cells.getOrDefault("id", ""), labelled, problems, doubts);
     Resolution meaning = known.computeIfAbsent(DrawerFields.of(cells), InstrumentResolver::resolve);
-    meaning.faults().stream().map(FieldFault::inWords).forEach(problems::add);
+    meaning
+        .faults()
+        .forEach(fault -> problems.add(new RowProblem(fault.field(), Remarks.of(fault))));
     InstrumentProperties what = meaning.properties();
     if (what != null) {
-      doubts.addAll(what.assumed().stream().map(one -> "assumed: " + one).toList());
+      doubts.addAll(
+          what.assumed().stream().map(one -> Message.of("listed.assumed", one.message())).toList());
       if (what.maximumSpeed() == null) {
-        doubts.add("no greatest speed: kept, but never planned with until it is known");
+        doubts.add(Message.of("listed.no-speed"));
       }
     }
     int uses = count("uses", cells, 0, 0, 100_000, problems);
@@ -78,10 +85,10 @@ public final class RowMeaning {
     InstrumentState state = state(cells.getOrDefault("state", ""), problems, doubts);
     String place = cells.getOrDefault("place", "");
     if (place.length() > 80) {
-      problems.add("place is longer than 80 characters");
+      problems.add(RowProblem.of("place", "listed.long-place", 80));
     }
     if (single && uses > 0 && state == InstrumentState.CLEAN) {
-      problems.add("is for single use and was used: it cannot be clean");
+      problems.add(RowProblem.of("state", "listed.used-up"));
     }
     if (!problems.isEmpty() || what == null) {
       return new ListedRow(line, cells, null, problems, doubts);
@@ -107,23 +114,23 @@ public final class RowMeaning {
   }
 
   private String label(
-      int line, String given, boolean labelled, List<String> problems, List<String> doubts) {
+      int line, String given, boolean labelled, List<RowProblem> problems, List<Message> doubts) {
     if (!labelled) {
       String made = "N" + line;
       for (int more = 2; labels.contains(made); more++) {
         made = "N" + line + "-" + more;
       }
       labels.add(made);
-      doubts.add("the list gives no label: it is called " + made);
+      doubts.add(Message.of("listed.label-made", made));
       return made;
     }
     if (!StockItem.labelIsSound(given)) {
       problems.add(
           given.isEmpty()
-              ? "id is blank"
-              : "id '" + given + "': up to 40 letters, digits and . _ / # - without spaces");
+              ? RowProblem.of("id", "listed.label-blank")
+              : RowProblem.of("id", "listed.label-unsound", given));
     } else if (!labels.add(given)) {
-      problems.add("id '" + given + "' is in the drawer or higher up in the list already");
+      problems.add(RowProblem.of("id", "listed.label-taken", given));
     }
     return given;
   }
@@ -134,46 +141,45 @@ public final class RowMeaning {
       int blank,
       int least,
       int most,
-      List<String> problems) {
+      List<RowProblem> problems) {
     String text = cells.getOrDefault(field, "");
     if (text.isEmpty()) {
       return blank;
     }
     if (!text.matches("\\d{1,6}") || Integer.parseInt(text) < least) {
-      problems.add(
-          field + " '" + text + "': expected a whole number from " + least + " to " + most);
+      problems.add(RowProblem.of(field, "listed.no-count", text, least, most));
       return blank;
     }
     int value = Integer.parseInt(text);
     if (value > most) {
-      problems.add(field + " '" + text + "': expected at most " + most);
+      problems.add(RowProblem.of(field, "listed.no-count", text, least, most));
     }
     return Math.min(value, most);
   }
 
-  private static @Nullable BigDecimal price(String text, List<String> problems) {
+  private static @Nullable BigDecimal price(String text, List<RowProblem> problems) {
     if (text.isEmpty()) {
       return null;
     }
     if (!text.matches("\\d{1,7}([.,]\\d{1,4})?")) {
-      problems.add("price '" + text + "': expected digits with one point, as 12.50");
+      problems.add(RowProblem.of("price", "listed.no-price", text));
       return null;
     }
     return new BigDecimal(text.replace(',', '.'));
   }
 
-  private static boolean singleUse(String text, List<String> problems) {
+  private static boolean singleUse(String text, List<RowProblem> problems) {
     String word = text.toLowerCase(Locale.ROOT);
     if (!YES.contains(word) && !NO.contains(word)) {
-      problems.add("single_use '" + text + "': expected yes, no or blank");
+      problems.add(RowProblem.of("single_use", "listed.no-yes-or-no", text));
     }
     return YES.contains(word);
   }
 
-  private InstrumentState state(String text, List<String> problems, List<String> doubts) {
+  private InstrumentState state(String text, List<RowProblem> problems, List<Message> doubts) {
     String id = text.toLowerCase(Locale.ROOT).replace(' ', '-');
     if (id.isEmpty()) {
-      doubts.add("the list gives no state: " + otherwise.label() + ", as chosen");
+      doubts.add(Message.of("listed.state-chosen", label(otherwise)));
       return otherwise;
     }
     if (id.equals("in-reprocessing")) {
@@ -181,12 +187,13 @@ public final class RowMeaning {
     }
     InstrumentState state = InstrumentState.byId(id).orElse(null);
     if (state == null) {
-      problems.add(
-          "state '"
-              + text
-              + "': expected clean, on-tray, used, cleaning, in-load, quarantine or withdrawn");
+      problems.add(RowProblem.of("state", "listed.no-state", text, STATES));
       return otherwise;
     }
     return state;
+  }
+
+  private static Message label(InstrumentState state) {
+    return Message.of("label.state-" + state.id());
   }
 }

@@ -2,8 +2,6 @@ package kerfwright.app.stocklist;
 
 import java.util.ArrayList;
 import java.util.List;
-import kerfwright.app.input.BadInput;
-import kerfwright.app.input.Fault;
 import org.jspecify.annotations.Nullable;
 
 /** Gathers rows into a table, and refuses what no list of instruments is. */
@@ -17,19 +15,19 @@ final class TableBuilder {
     this.origin = origin;
   }
 
-  void row(List<String> cells, int line) throws BadInput {
+  void row(List<String> cells, int line) throws UnreadableList {
     if (cells.stream().allMatch(String::isBlank)) {
       return;
     }
     for (String cell : cells) {
       if (cell.length() > ListTable.LONGEST_CELL) {
-        throw at(line, "a cell holds more than " + ListTable.LONGEST_CELL + " characters");
+        throw at(line, "listed.long-cell", ListTable.LONGEST_CELL);
       }
       if (looksLikeFormula(cell)) {
-        throw at(line, "holds a formula ('" + shortened(cell) + "'); save the list with values");
+        throw at(line, "listed.formula", shortened(cell));
       }
       if (cell.indexOf('\0') >= 0) {
-        throw at(line, "holds binary data, text was expected");
+        throw at(line, "listed.binary");
       }
     }
     if (header == null) {
@@ -39,16 +37,16 @@ final class TableBuilder {
     }
   }
 
-  private void header(List<String> cells, int line) throws BadInput {
+  private void header(List<String> cells, int line) throws UnreadableList {
     if (cells.size() > ListTable.MOST_COLUMNS) {
-      throw at(line, "has more than " + ListTable.MOST_COLUMNS + " columns");
+      throw at(line, "listed.many-columns", ListTable.MOST_COLUMNS);
     }
     header = cells.stream().map(String::strip).toList();
   }
 
-  private void body(List<String> names, List<String> cells, int line) throws BadInput {
+  private void body(List<String> names, List<String> cells, int line) throws UnreadableList {
     if (rows.size() == ListTable.MOST_ROWS) {
-      throw at(line, "is row " + (ListTable.MOST_ROWS + 1) + "; that is the most that is read");
+      throw at(line, "listed.many-rows", ListTable.MOST_ROWS);
     }
     List<String> row = new ArrayList<>();
     for (int i = 0; i < names.size(); i++) {
@@ -56,7 +54,7 @@ final class TableBuilder {
     }
     for (int i = names.size(); i < cells.size(); i++) {
       if (!cells.get(i).isBlank()) {
-        throw at(line, "holds " + cells.size() + " cells, the header " + names.size());
+        throw at(line, "listed.many-cells", cells.size(), names.size());
       }
     }
     rows.add(List.copyOf(row));
@@ -73,17 +71,16 @@ final class TableBuilder {
     return cell.length() > 30 ? cell.substring(0, 30) + "..." : cell;
   }
 
-  private BadInput at(int line, String problem) {
-    return new BadInput(List.of(new Fault(origin, line, "", problem, null)));
+  private UnreadableList at(int line, String key, Object... values) {
+    return new UnreadableList(origin, line, key, values);
   }
 
-  ListTable table() throws BadInput {
+  ListTable table() throws UnreadableList {
     if (header == null) {
-      throw new BadInput(
-          origin, "is empty; a first row with the names of the columns was expected");
+      throw new UnreadableList(origin, 0, "listed.empty");
     }
     if (rows.isEmpty()) {
-      throw new BadInput(origin, "holds no row below the names of its columns");
+      throw new UnreadableList(origin, 0, "listed.no-rows");
     }
     return new ListTable(header, rows, lines);
   }

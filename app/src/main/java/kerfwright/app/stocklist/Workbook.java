@@ -9,7 +9,6 @@ import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.stream.Stream;
-import kerfwright.app.input.BadInput;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
@@ -28,7 +27,7 @@ final class Workbook {
 
   private Workbook() {}
 
-  static ListTable read(String name, byte[] bytes) throws BadInput {
+  static ListTable read(String name, byte[] bytes) throws UnreadableList {
     refuseBombs(name, bytes);
     TableBuilder builder = new TableBuilder(name);
     try (ReadableWorkbook workbook = new ReadableWorkbook(new ByteArrayInputStream(bytes));
@@ -39,17 +38,17 @@ final class Workbook {
         builder.row(cells(name, row), row.getRowNum());
       }
     } catch (IOException | ExcelReaderException broken) {
-      throw new BadInput(name, "is no workbook that can be read; save it again as .xlsx or as CSV");
+      throw new UnreadableList(name, 0, "listed.no-workbook");
     } catch (IllegalArgumentException | IllegalStateException | IndexOutOfBoundsException broken) {
-      throw new BadInput(name, "is a damaged workbook; save it again as .xlsx or as CSV");
+      throw new UnreadableList(name, 0, "listed.damaged-workbook");
     } catch (java.util.NoSuchElementException | NullPointerException broken) {
-      throw new BadInput(name, "is a damaged workbook or has no sheet; save it again or as CSV");
+      throw new UnreadableList(name, 0, "listed.damaged-workbook");
     }
     return builder.table();
   }
 
   /** Unpacks the whole file once without keeping anything, and counts. */
-  private static void refuseBombs(String name, byte[] bytes) throws BadInput {
+  private static void refuseBombs(String name, byte[] bytes) throws UnreadableList {
     byte[] buffer = new byte[64 * 1024];
     long unpacked = 0;
     int parts = 0;
@@ -60,23 +59,23 @@ final class Workbook {
             .get()) {
       for (ZipArchiveEntry part : Collections.list(zip.getEntries())) {
         if (++parts > MOST_PARTS) {
-          throw new BadInput(name, "holds more than " + MOST_PARTS + " parts; no workbook does");
+          throw new UnreadableList(name, 0, "listed.many-parts", MOST_PARTS);
         }
         try (InputStream content = zip.getInputStream(part)) {
           for (int read = content.read(buffer); read >= 0; read = content.read(buffer)) {
             unpacked += read;
             if (unpacked > UNPACKED_LIMIT_BYTES) {
-              throw new BadInput(name, "unpacks to more than 96 MiB; no list of instruments does");
+              throw new UnreadableList(name, 0, "listed.bomb");
             }
           }
         }
       }
     } catch (IOException | IllegalArgumentException broken) {
-      throw new BadInput(name, "is no workbook that can be read; save it again as .xlsx or as CSV");
+      throw new UnreadableList(name, 0, "listed.no-workbook");
     }
   }
 
-  private static List<String> cells(String name, Row row) throws BadInput {
+  private static List<String> cells(String name, Row row) throws UnreadableList {
     List<String> cells = new ArrayList<>();
     for (int i = 0; i < Math.min(row.getCellCount(), ListTable.MOST_COLUMNS + 1); i++) {
       Cell cell = row.getOptionalCell(i).orElse(null);
@@ -85,8 +84,7 @@ final class Workbook {
         continue;
       }
       if (cell.getType() == CellType.FORMULA || cell.getFormula() != null) {
-        throw new BadInput(
-            name, "holds a formula in cell " + cell.getAddress() + "; save the list with values");
+        throw new UnreadableList(name, 0, "listed.formula-cell", cell.getAddress().toString());
       }
       cells.add(text(cell));
     }

@@ -28,6 +28,7 @@ import kerfwright.app.stocklist.ListFile;
 import kerfwright.app.stocklist.ListTable;
 import kerfwright.app.stocklist.ListedRow;
 import kerfwright.app.stocklist.RowMeaning;
+import kerfwright.app.stocklist.UnreadableList;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.StoredDays;
 import kerfwright.app.storage.StoredDrafts;
@@ -38,6 +39,8 @@ import kerfwright.app.storage.StoredPackages;
 import kerfwright.app.storage.StoredRecord;
 import kerfwright.app.storage.StoredRuns;
 import kerfwright.app.storage.StoredSettings;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.practice.chairside.CutRuns;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.drawer.Drawer;
@@ -172,13 +175,15 @@ public final class OpenPractice implements AutoCloseable {
 
   private static void fill(SourceText source, String note, DrawerDesk desk) throws BadInput {
     String origin = source.origin();
-    ListTable table = ListFile.read(origin, source.text().getBytes(StandardCharsets.UTF_8));
+    ListTable table = table(source);
     ColumnMapping mapping = ColumnMapping.guess(table.header());
+    Say english = Say.in(Language.ENGLISH);
     List<Fault> faults = new ArrayList<>();
     List<StockItem> items = new ArrayList<>();
     RowMeaning meaning = new RowMeaning(InstrumentState.QUARANTINE, desk::newId, Set.of());
     for (ListedRow row : meaning.read(table, mapping)) {
-      row.problems().forEach(one -> faults.add(new Fault(origin, row.line(), "", one, null)));
+      row.problems()
+          .forEach(one -> faults.add(new Fault(origin, row.line(), "", one.in(english), null)));
       if (row.item() != null) {
         items.add(row.item());
       }
@@ -188,6 +193,14 @@ public final class OpenPractice implements AutoCloseable {
     }
     if (!desk.add(items, note).done()) {
       throw new BadInput(origin, "another process is filling this drawer; start again");
+    }
+  }
+
+  private static ListTable table(SourceText source) throws BadInput {
+    try {
+      return ListFile.read(source.origin(), source.text().getBytes(StandardCharsets.UTF_8));
+    } catch (UnreadableList unreadable) {
+      throw new BadInput("--data", unreadable.getMessage());
     }
   }
 

@@ -14,6 +14,7 @@ import kerfwright.app.reference.AlikeAnswer;
 import kerfwright.app.reference.LayersAnswer;
 import kerfwright.app.reference.NumberAnswer;
 import kerfwright.app.reference.Place;
+import kerfwright.app.reference.ToothFaults;
 import kerfwright.app.reference.TypedInstrument;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
@@ -85,7 +86,8 @@ final class ReferencePages {
   }
 
   private void numbers(Context call) {
-    NumberAnswer answer = NumberAnswer.of(typed(call, "iso"), typed(call, "us"));
+    NumberAnswer answer =
+        NumberAnswer.of(templates.say(call), typed(call, "iso"), typed(call, "us"));
     call.status(answer.faults().isEmpty() ? 200 : 422);
     show(call, "numbers", Map.of("answer", answer));
   }
@@ -98,7 +100,11 @@ final class ReferencePages {
     InstrumentProperties wanted = typed.asked() ? typed.properties() : null;
     AlikeAnswer answer = wanted == null ? null : AlikeAnswer.of(wanted, desk.clean());
     values.put("answer", answer);
-    values.put("unknown", wanted != null && answer == null ? AlikeAnswer.unknown(wanted) : "");
+    values.put(
+        "unknown",
+        wanted != null && answer == null
+            ? templates.say(call).of(AlikeAnswer.unknown(wanted))
+            : "");
     call.status(typed.asked() && answer == null ? 422 : 200);
     show(call, "alike", values);
   }
@@ -116,7 +122,7 @@ final class ReferencePages {
         values.put("reading", reading);
         chosen = reading.ambiguous() ? null : reading.only();
       } catch (IllegalArgumentException none) {
-        values.put("fault", String.valueOf(none.getMessage()));
+        values.put("fault", templates.say(call).of(ToothFaults.unknown(text)));
         call.status(422);
       }
     }
@@ -125,6 +131,7 @@ final class ReferencePages {
       Tooth here = chosen != null && chosen.primary() == primary ? chosen : null;
       String svg =
           ArchPicker.draw(
+              templates.say(call),
               primary ? "primary" : "permanent",
               each,
               fdi -> {
@@ -165,7 +172,7 @@ final class ReferencePages {
             known.ceramic(),
             known.toolSteel(),
             known.polymer());
-    String svg = MaterialPlot.draw("hard-or-tough", materials, tools);
+    String svg = MaterialPlot.draw(templates.say(call), "hard-or-tough", materials, tools);
     show(call, "plot", Map.of("svg", svg, "materials", materials, "tools", tools));
   }
 

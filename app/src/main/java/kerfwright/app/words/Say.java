@@ -1,6 +1,7 @@
 package kerfwright.app.words;
 
 import java.math.BigDecimal;
+import java.text.ChoiceFormat;
 import java.text.Format;
 import java.text.MessageFormat;
 import java.time.Instant;
@@ -55,15 +56,15 @@ public record Say(Language language, boolean decimalComma, ToothSystem teeth) {
       return pattern;
     }
     MessageFormat format = new MessageFormat(pattern, language.locale());
-    Format[] own = format.getFormatsByArgumentIndex();
-    Object[] written = values.clone();
-    for (int i = 0; i < written.length; i++) {
-      boolean plain = i >= own.length || own[i] == null;
-      if (plain) {
-        written[i] = written(values[i]);
+    Format[] parts = format.getFormats();
+    for (int i = 0; i < parts.length; i++) {
+      if (parts[i] == null) {
+        format.setFormat(i, new Part(value -> written(value).toString()));
+      } else if (parts[i] instanceof ChoiceFormat choice) {
+        format.setFormat(i, new Part(number -> filled(choice.format(number), values)));
       }
     }
-    return format.format(written);
+    return format.format(values);
   }
 
   private Object written(Object value) {

@@ -7,6 +7,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.drawing.ArchPicker.Dentition;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
+import kerfwright.app.words.Teeth;
 import kerfwright.catalogue.tooth.Tooth;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,6 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.w3c.dom.Element;
 
 class ArchPickerTest {
+  private static final Say SAY = Say.in(Language.ENGLISH);
+
   @ParameterizedTest
   @CsvSource({"PERMANENT, 32", "PRIMARY, 20"})
   void everyToothIsALinkWithItsNumber(Dentition dentition, int count) {
@@ -61,7 +66,7 @@ class ArchPickerTest {
 
   @Test
   void theChosenToothIsMarkedForEyeAndReader() {
-    String drawn = ArchPicker.draw("p", Dentition.PERMANENT, n -> "#" + n, new Tooth(36));
+    String drawn = ArchPicker.draw(SAY, "p", Dentition.PERMANENT, n -> "#" + n, new Tooth(36));
     List<Element> chosen = new SvgReader(drawn).withClass("chosen");
     assertEquals(1, chosen.size());
     assertEquals("36", chosen.get(0).getAttribute("data-fdi"));
@@ -70,9 +75,9 @@ class ArchPickerTest {
 
   @Test
   void namesTeethInWords() {
-    assertEquals("upper right first molar", ArchPicker.name(16));
-    assertEquals("lower left canine", ArchPicker.name(33));
-    assertEquals("primary lower right second molar", ArchPicker.name(85));
+    assertEquals("permanent upper right first molar", Teeth.name(SAY, new Tooth(16)));
+    assertEquals("permanent lower left canine", Teeth.name(SAY, new Tooth(33)));
+    assertEquals("primary lower right second molar", Teeth.name(SAY, new Tooth(85)));
   }
 
   private static long overlap(Element a, Element b) {
@@ -91,7 +96,7 @@ class ArchPickerTest {
   private static Map<Integer, Element> teeth(Dentition dentition) {
     Map<Integer, Element> teeth = new HashMap<>();
     for (Element link :
-        new SvgReader(ArchPicker.draw("p", dentition, n -> "/t/" + n, null)).all("a")) {
+        new SvgReader(ArchPicker.draw(SAY, "p", dentition, n -> "/t/" + n, null)).all("a")) {
       teeth.put(Integer.parseInt(link.getAttribute("data-fdi")), link);
     }
     return teeth;

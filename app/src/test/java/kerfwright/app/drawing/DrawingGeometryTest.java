@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.stream.IntStream;
 import kerfwright.app.drawing.StrokeDiagram.Site;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
@@ -20,11 +22,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Element;
 
 class DrawingGeometryTest {
+  private static final Say SAY = Say.in(Language.ENGLISH);
+
   @ParameterizedTest
   @EnumSource(ShapeFamily.class)
   void anInstrumentIsDrawnInItsOwnProportions(ShapeFamily shape) {
     InstrumentProperties i = InventedPlans.diamond(shape, shape.label(), GritClass.COARSE, 1.6, 6);
-    SvgReader svg = new SvgReader(InstrumentDrawing.full("i", i));
+    SvgReader svg = new SvgReader(InstrumentDrawing.full(SAY, "i", i));
     Element head = svg.withClass("head").get(0);
     Element shank = svg.withClass("shank").get(0);
     double right = SvgReader.points(shank).stream().mapToDouble(Svg.Point::x).max().orElseThrow();
@@ -48,7 +52,9 @@ class DrawingGeometryTest {
       SvgReader svg =
           new SvgReader(
               InstrumentDrawing.small(
-                  "i", InventedPlans.diamond(ShapeFamily.CYLINDER, "c", GritClass.FINE, head, 4)));
+                  SAY,
+                  "i",
+                  InventedPlans.diamond(ShapeFamily.CYLINDER, "c", GritClass.FINE, head, 4)));
       assertEquals(7 * head, SvgReader.height(svg.withClass("head").get(0)), 0.02);
     }
   }
@@ -58,6 +64,7 @@ class DrawingGeometryTest {
     SvgReader svg =
         new SvgReader(
             InstrumentDrawing.small(
+                SAY,
                 "i",
                 InventedPlans.instrument(
                     InstrumentKind.STEEL,
@@ -77,7 +84,7 @@ class DrawingGeometryTest {
   void theRingStandsBesideItsName(GritClass grit) {
     String drawn =
         InstrumentDrawing.full(
-            "i", InventedPlans.diamond(ShapeFamily.FLAME, "flame", grit, 1.2, 6));
+            SAY, "i", InventedPlans.diamond(ShapeFamily.FLAME, "flame", grit, 1.2, 6));
     assertTrue(drawn.contains(">ring: " + grit.ring() + "<"));
     assertEquals(1, new SvgReader(drawn).withClass("d-ring").size());
   }
@@ -85,7 +92,7 @@ class DrawingGeometryTest {
   @ParameterizedTest
   @ValueSource(ints = {2, 4, 6, 7, 8, 12, 16, 30, 40})
   void aBurHasItsRealNumberOfBlades(int blades) {
-    SvgReader svg = new SvgReader(BladeSection.draw("b", blades, 1.2));
+    SvgReader svg = new SvgReader(BladeSection.draw(SAY, "b", blades, 1.2));
     assertEquals(blades, svg.withClass("blade").size());
     Element rim = svg.withClass("rim").get(0);
     Element section = svg.withClass("section").get(0);
@@ -133,7 +140,7 @@ class DrawingGeometryTest {
   @ParameterizedTest
   @EnumSource(GritClass.class)
   void grainsHaveTheSizeOfTheirClass(GritClass grit) {
-    SvgReader svg = new SvgReader(AbrasiveSurface.draw("a", grit, 3));
+    SvgReader svg = new SvgReader(AbrasiveSurface.draw(SAY, "a", grit, 3));
     String[] grains = svg.withClass("grains").get(0).getAttribute("d").split("Z");
     assertTrue(grains.length >= 5, "only " + grains.length);
     double low = grit.particleSize().low().millimetres() * AbrasiveSurface.PER_MM;
@@ -155,9 +162,9 @@ class DrawingGeometryTest {
 
   @Test
   void theSameSeedGivesTheSameGrainsAndAnotherSeedOthers() {
-    String one = AbrasiveSurface.draw("a", GritClass.COARSE, 1);
-    assertEquals(one, AbrasiveSurface.draw("a", GritClass.COARSE, 1));
-    assertTrue(!one.equals(AbrasiveSurface.draw("a", GritClass.COARSE, 2)));
+    String one = AbrasiveSurface.draw(SAY, "a", GritClass.COARSE, 1);
+    assertEquals(one, AbrasiveSurface.draw(SAY, "a", GritClass.COARSE, 1));
+    assertTrue(!one.equals(AbrasiveSurface.draw(SAY, "a", GritClass.COARSE, 2)));
   }
 
   /** Work on the left of travel is against rotation for clockwise turning seen from the shank. */
@@ -165,7 +172,7 @@ class DrawingGeometryTest {
   @EnumSource(Site.class)
   void againstRotationHasTheWorkOnItsLeftAndWithRotationOnItsRight(Site site) {
     for (Stroke stroke : List.of(Stroke.AGAINST_ROTATION, Stroke.WITH_ROTATION)) {
-      SvgReader svg = new SvgReader(StrokeDiagram.draw("s", stroke, site));
+      SvgReader svg = new SvgReader(StrokeDiagram.draw(SAY, "s", stroke, site));
       List<Svg.Point> travel = SvgReader.points(svg.withClass("travel").get(0));
       Element tool = svg.withClass("instrument").get(0);
       Svg.Point centre = new Svg.Point(SvgReader.number(tool, "cx"), SvgReader.number(tool, "cy"));

@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -16,7 +18,7 @@ import org.junit.jupiter.api.Test;
  * Drawings are compared with reference files that a person has looked at. After an intended change
  * run this test with {@code -Ddrawings.write=src/test/resources/kerfwright/app/drawing}, look at
  * every picture that changed, and commit the files. {@code -Ddrawings.all=true} with another folder
- * writes all samples for looking at.
+ * writes all samples for looking at, {@code -Ddrawings.language=de} in another language.
  */
 @Tag("pinned")
 class DrawingReferenceTest {
@@ -42,7 +44,8 @@ class DrawingReferenceTest {
 
   @Test
   void drawingsEqualTheirReferenceFiles() throws IOException {
-    Map<String, String> samples = DrawingSamples.all();
+    Language language = Language.byId(System.getProperty("drawings.language", "en")).orElseThrow();
+    Map<String, String> samples = DrawingSamples.in(Say.in(language));
     String folder = System.getProperty("drawings.write");
     if (folder != null) {
       write(Path.of(folder), samples);

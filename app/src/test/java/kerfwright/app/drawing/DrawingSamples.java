@@ -3,6 +3,8 @@ package kerfwright.app.drawing;
 import java.util.Map;
 import java.util.TreeMap;
 import kerfwright.app.drawing.StrokeDiagram.Site;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.ShankType;
@@ -15,41 +17,47 @@ final class DrawingSamples {
   private DrawingSamples() {}
 
   static Map<String, String> all() {
+    return in(Say.in(Language.ENGLISH));
+  }
+
+  static Map<String, String> in(Say say) {
     Map<String, String> all = new TreeMap<>();
-    instruments(all);
+    instruments(say, all);
     for (int blades : new int[] {4, 6, 8, 12, 30, 40}) {
-      all.put("blades-" + blades, BladeSection.draw("b", blades, 1.2));
+      all.put("blades-" + blades, BladeSection.draw(say, "b", blades, 1.2));
     }
     for (GritClass grit : GritClass.values()) {
-      all.put("abrasive-" + grit.isoCode(), AbrasiveSurface.draw("a", grit, 7));
+      all.put("abrasive-" + grit.isoCode(), AbrasiveSurface.draw(say, "a", grit, 7));
     }
     for (Stroke stroke : Stroke.values()) {
       for (Site site : Site.values()) {
         all.put(
             "stroke-" + stroke.id() + "-" + site.name().toLowerCase(java.util.Locale.ROOT),
-            StrokeDiagram.draw("s", stroke, site));
+            StrokeDiagram.draw(say, "s", stroke, site));
       }
     }
-    all.put("section-metal-ceramic", SectionDrawing.draw("t", InventedPlans.metalCeramicAccess()));
-    all.put("section-clean-up", SectionDrawing.draw("t", InventedPlans.adhesiveCleanUp()));
-    all.put("section-film", SectionDrawing.draw("t", InventedPlans.filmOnly()));
-    all.put("section-deep", SectionDrawing.draw("t", InventedPlans.deepStack()));
-    all.put("section-bevel", SectionDrawing.draw("t", InventedPlans.bevel()));
-    all.put("section-refused", SectionDrawing.draw("t", InventedPlans.refused()));
+    all.put(
+        "section-metal-ceramic", SectionDrawing.draw(say, "t", InventedPlans.metalCeramicAccess()));
+    all.put("section-clean-up", SectionDrawing.draw(say, "t", InventedPlans.adhesiveCleanUp()));
+    all.put("section-film", SectionDrawing.draw(say, "t", InventedPlans.filmOnly()));
+    all.put("section-deep", SectionDrawing.draw(say, "t", InventedPlans.deepStack()));
+    all.put("section-bevel", SectionDrawing.draw(say, "t", InventedPlans.bevel()));
+    all.put("section-refused", SectionDrawing.draw(say, "t", InventedPlans.refused()));
     java.util.List<Double> starts = java.util.List.of(0.0, 42.0, 70.0, 74.0, 80.0);
-    all.put("heat-rising", HeatChart.draw("h", InventedPlans.heating(), 5.5, starts));
-    all.put("heat-below-zero", HeatChart.draw("h", InventedPlans.coolingBelowZero(), 5.5, starts));
+    all.put("heat-rising", HeatChart.draw(say, "h", InventedPlans.heating(), 5.5, starts));
+    all.put(
+        "heat-below-zero", HeatChart.draw(say, "h", InventedPlans.coolingBelowZero(), 5.5, starts));
     all.put(
         "arch-permanent",
         ArchPicker.draw(
-            "p", ArchPicker.Dentition.PERMANENT, n -> "/plan?tooth=" + n, new Tooth(16)));
+            say, "p", ArchPicker.Dentition.PERMANENT, n -> "/plan?tooth=" + n, new Tooth(16)));
     all.put(
         "arch-primary",
-        ArchPicker.draw("p", ArchPicker.Dentition.PRIMARY, n -> "/plan?tooth=" + n, null));
+        ArchPicker.draw(say, "p", ArchPicker.Dentition.PRIMARY, n -> "/plan?tooth=" + n, null));
     return all;
   }
 
-  private static void instruments(Map<String, String> all) {
+  private static void instruments(Say say, Map<String, String> all) {
     for (ShapeFamily shape : ShapeFamily.values()) {
       boolean flat = shape == ShapeFamily.DISC || shape == ShapeFamily.WHEEL;
       double head = flat ? 4 : 1.6;
@@ -57,29 +65,35 @@ final class DrawingSamples {
       all.put(
           "instrument-small-" + shape.name().toLowerCase(java.util.Locale.ROOT),
           InstrumentDrawing.small(
-              "i", InventedPlans.diamond(shape, shape.label(), GritClass.COARSE, head, length)));
+              say,
+              "i",
+              InventedPlans.diamond(shape, shape.label(), GritClass.COARSE, head, length)));
     }
     all.put(
         "instrument-diamond-taper",
         InstrumentDrawing.full(
+            say,
             "i",
             InventedPlans.diamond(
                 ShapeFamily.TAPER_ROUND_END, "cone, round end", GritClass.COARSE, 1.6, 8)));
     all.put(
         "instrument-diamond-round",
         InstrumentDrawing.full(
-            "i", InventedPlans.diamond(ShapeFamily.ROUND, "round", GritClass.MEDIUM, 1.4, 1.4)));
+            say,
+            "i",
+            InventedPlans.diamond(ShapeFamily.ROUND, "round", GritClass.MEDIUM, 1.4, 1.4)));
     all.put(
         "instrument-bur-pear",
         InstrumentDrawing.full(
-            "i", InventedPlans.bur(ShapeFamily.PEAR_ELONGATED, "pear elongated", 6, 0.8, 3)));
+            say, "i", InventedPlans.bur(ShapeFamily.PEAR_ELONGATED, "pear elongated", 6, 0.8, 3)));
     all.put(
         "instrument-bur-finishing",
         InstrumentDrawing.full(
-            "i", InventedPlans.bur(ShapeFamily.FLAME, "flame, long", 30, 1.2, 8)));
+            say, "i", InventedPlans.bur(ShapeFamily.FLAME, "flame, long", 30, 1.2, 8)));
     all.put(
         "instrument-steel-latch",
         InstrumentDrawing.full(
+            say,
             "i",
             InventedPlans.instrument(
                 InstrumentKind.STEEL,
@@ -94,6 +108,7 @@ final class DrawingSamples {
     all.put(
         "instrument-straight-handpiece",
         InstrumentDrawing.full(
+            say,
             "i",
             InventedPlans.instrument(
                 InstrumentKind.SINTERED_DIAMOND,
@@ -108,6 +123,7 @@ final class DrawingSamples {
     all.put(
         "instrument-disc",
         InstrumentDrawing.full(
+            say,
             "i",
             InventedPlans.instrument(
                 InstrumentKind.DISC,

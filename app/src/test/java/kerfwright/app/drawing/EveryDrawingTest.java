@@ -9,6 +9,8 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -16,7 +18,11 @@ import org.w3c.dom.Element;
 
 class EveryDrawingTest {
   static Stream<Map.Entry<String, String>> samples() {
-    return DrawingSamples.all().entrySet().stream();
+    return Stream.of(Language.values())
+        .flatMap(
+            language ->
+                DrawingSamples.in(Say.in(language)).entrySet().stream()
+                    .map(one -> Map.entry(one.getKey() + " " + language.id(), one.getValue())));
   }
 
   @ParameterizedTest(name = "{0}")

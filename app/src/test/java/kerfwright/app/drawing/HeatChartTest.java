@@ -7,14 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.planner.plan.HeatCurve;
 import org.junit.jupiter.api.Test;
 
 class HeatChartTest {
+  private static final Say SAY = Say.in(Language.ENGLISH);
+
   @Test
   void theCurveStandsAtItsHeightBetweenZeroAndTheLimit() {
     HeatCurve curve = InventedPlans.heating();
-    SvgReader svg = new SvgReader(HeatChart.draw("h", curve, 5.5, List.of(0.0, 42.0)));
+    SvgReader svg = new SvgReader(HeatChart.draw(SAY, "h", curve, 5.5, List.of(0.0, 42.0)));
     double limit = SvgReader.points(svg.withClass("limit").get(0)).get(0).y();
     List<Svg.Point> line = SvgReader.points(svg.withClass("typical").get(0));
     double zero = line.get(0).y();
@@ -25,7 +29,7 @@ class HeatChartTest {
 
   @Test
   void coolingBelowBodyTemperatureStaysInTheChart() {
-    String drawn = HeatChart.draw("h", InventedPlans.coolingBelowZero(), 5.5, List.of());
+    String drawn = HeatChart.draw(SAY, "h", InventedPlans.coolingBelowZero(), 5.5, List.of());
     assertEquals(1, new SvgReader(drawn).withClass("zero").size());
     assertTrue(drawn.contains("\u22125"));
   }
@@ -33,7 +37,8 @@ class HeatChartTest {
   @Test
   void everyStepIsMarkedWhereItBegins() {
     SvgReader svg =
-        new SvgReader(HeatChart.draw("h", InventedPlans.heating(), 5.5, List.of(0.0, 90.0, 91.0)));
+        new SvgReader(
+            HeatChart.draw(SAY, "h", InventedPlans.heating(), 5.5, List.of(0.0, 90.0, 91.0)));
     var marks = svg.withClass("step-start");
     assertEquals(3, marks.size());
     double left = SvgReader.points(marks.get(0)).get(2).x();
@@ -50,7 +55,8 @@ class HeatChartTest {
       flat.add(i == 3333 ? 4.0 : 1.0);
     }
     SvgReader svg =
-        new SvgReader(HeatChart.draw("h", new HeatCurve(time, flat, flat, flat), 5.5, List.of()));
+        new SvgReader(
+            HeatChart.draw(SAY, "h", new HeatCurve(time, flat, flat, flat), 5.5, List.of()));
     double limit = SvgReader.points(svg.withClass("limit").get(0)).get(0).y();
     List<Svg.Point> line = SvgReader.points(svg.withClass("typical").get(0));
     double peak = line.stream().mapToDouble(Svg.Point::y).min().orElseThrow();
@@ -63,6 +69,6 @@ class HeatChartTest {
     List<Double> one = List.of(0.0);
     assertThrows(
         IllegalArgumentException.class,
-        () -> HeatChart.draw("h", new HeatCurve(one, one, one, one), 5.5, List.of()));
+        () -> HeatChart.draw(SAY, "h", new HeatCurve(one, one, one, one), 5.5, List.of()));
   }
 }

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.handpiece.HandpieceEntry;
 import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.material.Material;
@@ -14,13 +16,15 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 
 class MaterialPlotTest {
+  private static final Say SAY = Say.in(Language.ENGLISH);
+
   private static final List<Material> MATERIALS =
       Materials.packaged().ids().stream().map(Materials.packaged()::get).toList();
 
   private static SvgReader plot() {
     List<ToolMaterial> tools =
         List.of(ToolMaterials.packaged().diamond(), ToolMaterials.packaged().polymer());
-    return new SvgReader(MaterialPlot.draw("p", MATERIALS, tools));
+    return new SvgReader(MaterialPlot.draw(SAY, "p", MATERIALS, tools));
   }
 
   private static void staysInside(SvgReader svg) {
@@ -93,7 +97,7 @@ class MaterialPlotTest {
   void aSpeedChartFallsFromTheFreeSpeedToTheStallTorque() {
     for (HandpieceEntry entry : Handpieces.entries()) {
       String id = entry.handpiece().id();
-      SvgReader svg = new SvgReader(SpeedChart.draw(id, id, entry.handpiece().drive()));
+      SvgReader svg = new SvgReader(SpeedChart.draw(SAY, id, id, entry.handpiece().drive()));
       staysInside(svg);
       List<Svg.Point> line = SvgReader.points(svg.withClass("speed").get(0));
       for (int i = 1; i < line.size(); i++) {

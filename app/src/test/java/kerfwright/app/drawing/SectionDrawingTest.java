@@ -8,6 +8,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.material.Material;
 import kerfwright.planner.plan.CutPlan;
 import org.junit.jupiter.api.Test;
@@ -16,6 +18,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 
 class SectionDrawingTest {
+  private static final Say SAY = Say.in(Language.ENGLISH);
+
   static Stream<CutPlan> plans() {
     return Stream.of(
         InventedPlans.metalCeramicAccess(),
@@ -29,7 +33,7 @@ class SectionDrawingTest {
   @ParameterizedTest
   @MethodSource("plans")
   void layersAreAsTallAsTheyAreThick(CutPlan plan) {
-    SvgReader svg = new SvgReader(SectionDrawing.draw("t", plan));
+    SvgReader svg = new SvgReader(SectionDrawing.draw(SAY, "t", plan));
     List<Element> layers = svg.withClass("layer");
     assertEquals(plan.cutCase().layers().size(), layers.size());
     double perMm = perMm(plan, layers);
@@ -42,7 +46,7 @@ class SectionDrawingTest {
   @ParameterizedTest
   @MethodSource("plans")
   void bandsOfStepsLieWithinTheStackAtTheirDepths(CutPlan plan) {
-    SvgReader svg = new SvgReader(SectionDrawing.draw("t", plan));
+    SvgReader svg = new SvgReader(SectionDrawing.draw(SAY, "t", plan));
     List<Element> layers = svg.withClass("layer");
     double top = SvgReader.number(layers.get(0), "y");
     double perMm = perMm(plan, layers);
@@ -60,7 +64,7 @@ class SectionDrawingTest {
   @ParameterizedTest
   @MethodSource("plans")
   void noTwoLinesOfWordsOverlap(CutPlan plan) {
-    List<Element> words = new SvgReader(SectionDrawing.draw("t", plan)).all("text");
+    List<Element> words = new SvgReader(SectionDrawing.draw(SAY, "t", plan)).all("text");
     for (int i = 0; i < words.size(); i++) {
       for (int j = 0; j < i; j++) {
         List<Svg.Point> a = SvgReader.points(words.get(i));
@@ -78,18 +82,18 @@ class SectionDrawingTest {
   @Test
   void theOpeningIsAsWideAsItIsWhereTheDrawingSaysSo() {
     CutPlan plan = InventedPlans.metalCeramicAccess();
-    String drawn = SectionDrawing.draw("t", plan);
+    String drawn = SectionDrawing.draw(SAY, "t", plan);
     assertTrue(drawn.contains("width too"));
     SvgReader svg = new SvgReader(drawn);
     double perMm = perMm(plan, svg.withClass("layer"));
     assertEquals(3.0, SvgReader.width(svg.withClass("opening").get(0)) / perMm, 0.01);
-    assertTrue(SectionDrawing.draw("t", InventedPlans.filmOnly()).contains("width is not"));
+    assertTrue(SectionDrawing.draw(SAY, "t", InventedPlans.filmOnly()).contains("width is not"));
   }
 
   @Test
   void theArrowDownToThePulpIsAsLongAsTheDentineLeft() {
     CutPlan plan = InventedPlans.metalCeramicAccess();
-    SvgReader svg = new SvgReader(SectionDrawing.draw("t", plan));
+    SvgReader svg = new SvgReader(SectionDrawing.draw(SAY, "t", plan));
     double perMm = perMm(plan, svg.withClass("layer"));
     double floor =
         SvgReader.points(svg.withClass("wall").get(0)).stream()
@@ -98,14 +102,14 @@ class SectionDrawingTest {
             .orElseThrow();
     double pulp = SvgReader.points(svg.withClass("pulp-wall").get(0)).get(0).y();
     assertEquals(1.25, (pulp - floor) / perMm, 0.01);
-    assertTrue(svg.root().getTextContent().contains("RDT 1.3 mm"));
+    assertTrue(svg.root().getTextContent().contains("RDT 1.3\u00A0mm"));
     assertEquals(2, svg.withClass("remaining").size());
   }
 
   @Test
   void whatIsKeptIsMarkedAtItsDepth() {
     CutPlan plan = InventedPlans.metalCeramicAccess();
-    SvgReader svg = new SvgReader(SectionDrawing.draw("t", plan));
+    SvgReader svg = new SvgReader(SectionDrawing.draw(SAY, "t", plan));
     List<Element> layers = svg.withClass("layer");
     double y = SvgReader.points(svg.withClass("keep").get(0)).get(0).y();
     double kept = (y - SvgReader.number(layers.get(0), "y")) / perMm(plan, layers);
@@ -114,7 +118,7 @@ class SectionDrawingTest {
 
   @Test
   void aRefusedPlanShowsTheStackAndNoCut() {
-    SvgReader svg = new SvgReader(SectionDrawing.draw("t", InventedPlans.refused()));
+    SvgReader svg = new SvgReader(SectionDrawing.draw(SAY, "t", InventedPlans.refused()));
     assertEquals(4, svg.withClass("layer").size());
     assertTrue(svg.withClass("band").isEmpty());
     assertTrue(svg.withClass("opening").isEmpty());

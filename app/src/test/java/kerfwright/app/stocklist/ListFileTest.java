@@ -11,9 +11,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import kerfwright.app.input.BadInput;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.InstrumentState;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
@@ -22,7 +24,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ListFileTest {
-  private static ListTable read(String text) throws BadInput {
+  private static final Say SAY = Say.in(Language.ENGLISH);
+
+  private static String words(ListedRow row) {
+    return String.join(
+        "; ",
+        Stream.concat(
+                row.problems().stream().map(one -> one.in(SAY)), row.doubts().stream().map(SAY::of))
+            .toList());
+  }
+
+  private static ListTable read(String text) throws UnreadableList {
     return ListFile.read("list.csv", text.getBytes(StandardCharsets.UTF_8));
   }
 
@@ -32,13 +44,13 @@ class ListFileTest {
   }
 
   private static String refusal(byte[] bytes) {
-    BadInput bad = assertThrows(BadInput.class, () -> ListFile.read("list", bytes));
-    return bad.faults().get(0).oneLine();
+    UnreadableList bad = assertThrows(UnreadableList.class, () -> ListFile.read("list", bytes));
+    return bad.in(SAY);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {",", ";", "\t"})
-  void everyUsualDelimiterIsReadAndColumnsAreGuessed(String sign) throws BadInput {
+  void everyUsualDelimiterIsReadAndColumnsAreGuessed(String sign) throws UnreadableList {
     String text =
         "\uFEFFLabel,ISO number,Max speed,Head length,Cabinet\r\n"
             + "A1,806314197534014,450000,8.0,\"upper, left\"\r\n\r\n"
@@ -46,15 +58,15 @@ class ListFileTest {
     String own = text.replace("\"upper, left\"", "upper").replace(",", sign);
     List<ListedRow> rows = understood(read(own));
     assertEquals(2, rows.size());
-    assertTrue(rows.get(0).understood(), rows.get(0).problems().toString());
+    assertTrue(rows.get(0).understood(), words(rows.get(0)));
     assertEquals("upper", rows.get(0).item().place());
     assertEquals(InstrumentState.QUARANTINE, rows.get(0).item().state());
-    assertTrue(rows.get(1).doubts().toString().contains("never planned with"));
+    assertTrue(words(rows.get(1)).contains("never planned with"));
     assertEquals(4, rows.get(1).line());
   }
 
   @Test
-  void aDoubtfulRowSaysWhatStandsAgainstIt() throws BadInput {
+  void aDoubtfulRowSaysWhatStandsAgainstIt() throws UnreadableList {
     List<ListedRow> rows =
         understood(
             read(
@@ -64,15 +76,15 @@ class ListFileTest {
                     + "B2,carbide,330,6,19,FG,shiny,cheap,perhaps,-1\n"
                     + "B3,carbide,330,6,19,FG,clean,,yes,2\n"
                     + "B4,carbide,330,6,19,FG,in-reprocessing,1.5,,\n"));
-    assertTrue(rows.get(0).problems().toString().contains("already"));
-    assertTrue(rows.get(1).problems().toString().contains("99999"));
-    assertEquals(4, rows.get(2).problems().size(), rows.get(2).problems().toString());
-    assertTrue(rows.get(3).problems().toString().contains("cannot be clean"));
+    assertTrue(words(rows.get(0)).contains("already"));
+    assertTrue(words(rows.get(1)).contains("99999"));
+    assertEquals(4, rows.get(2).problems().size(), words(rows.get(2)));
+    assertTrue(words(rows.get(3)).contains("cannot be clean"));
     assertEquals(InstrumentState.CLEANING, rows.get(4).item().state());
   }
 
   @Test
-  void aWorkbookMeansTheSameAsItsText() throws IOException, BadInput {
+  void aWorkbookMeansTheSameAsItsText() throws IOException, UnreadableList {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (Workbook book = new Workbook(bytes, "test", "1.0")) {
       Worksheet sheet = book.newWorksheet("list");

@@ -26,6 +26,7 @@ import kerfwright.practice.drawer.DrawerQuery;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Outcome;
 import kerfwright.practice.drawer.Pick;
+import kerfwright.practice.drawer.Refusal;
 import kerfwright.practice.drawer.StockForPlanning;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
@@ -117,7 +118,7 @@ abstract class DrawerContractTest {
       assertTrue(move(item, to).done(), to.id());
     }
     Outcome outcome = move(item, InstrumentState.IN_LOAD);
-    assertTrue(outcome.obstacles().get(0).reason().contains("when the load is made"));
+    assertEquals(Refusal.Plain.LOAD_TAKES, outcome.obstacles().get(0).why());
     assertEquals(1, now(item).uses());
     assertEquals(4, desk.drawer().history(item.id()).size());
     assertEquals(4, now(item).version());
@@ -194,7 +195,8 @@ abstract class DrawerContractTest {
       for (Future<Outcome> one : tries) {
         Outcome outcome = one.get();
         done += outcome.done() ? 1 : 0;
-        assertTrue(outcome.done() || outcome.obstacles().get(0).reason().contains("meanwhile"));
+        assertTrue(
+            outcome.done() || outcome.obstacles().get(0).why() == Refusal.Plain.CHANGED_MEANWHILE);
       }
       assertEquals(1, done);
     } finally {

@@ -25,6 +25,7 @@ import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Pick;
+import kerfwright.practice.drawer.Refusal;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
 import kerfwright.practice.record.Cut;
@@ -322,13 +323,9 @@ abstract class LoadContractTest {
         List.of(InstrumentState.QUARANTINE, InstrumentState.QUARANTINE),
         states(List.of(lot, part)));
     var lines = drawer.drawer().history(part.id());
-    assertTrue(
-        drawer
-            .undo(lines.get(lines.size() - 1).batch(), "")
-            .obstacles()
-            .get(0)
-            .reason()
-            .contains("load"));
+    assertEquals(
+        Refusal.Plain.BY_LOAD,
+        drawer.undo(lines.get(lines.size() - 1).batch(), "").obstacles().get(0).why());
   }
 
   @Test

@@ -24,6 +24,7 @@ import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Pick;
+import kerfwright.practice.drawer.Refusal;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
 import kerfwright.practice.record.ChainCheck;
@@ -384,11 +385,12 @@ abstract class RecordContractTest {
     UUID byHand =
         Objects.requireNonNull(
             drawer.move(List.of(new Pick(item.id(), 1)), InstrumentState.USED, "").batch());
-    assertTrue(drawer.undo(byHand, "").obstacles().get(0).reason().contains("released load"));
+    assertEquals(
+        Refusal.Plain.NEEDS_REPROCESSING, drawer.undo(byHand, "").obstacles().get(0).why());
     StockItem other = added("D2");
     log("K-1", other);
     UUID recorded = drawer.drawer().history(other.id()).get(1).batch();
-    assertTrue(drawer.undo(recorded, "").obstacles().get(0).reason().contains("cut record"));
+    assertEquals(Refusal.Plain.BY_RECORD, drawer.undo(recorded, "").obstacles().get(0).why());
     assertEquals(InstrumentState.USED, now(item.id()).state());
     assertEquals(InstrumentState.USED, now(other.id()).state());
   }

@@ -115,11 +115,11 @@ class DrawerJourneyTest {
     assertTrue(followed(post(path, first)).contains("left"));
     HttpResponse<String> late = post(path, second);
     assertEquals(409, late.statusCode());
-    assertTrue(late.body().contains("place blank to left"), late.body());
+    assertTrue(late.body().contains("Place blank to left"), late.body());
     assertTrue(late.body().contains("value=\"right\""));
     assertTrue(late.body().contains("name=\"version\" value=\"2\""));
     second[1] = "2";
-    assertTrue(followed(post(path, second)).contains("place left to right"));
+    assertTrue(followed(post(path, second)).contains("Place left to right"));
   }
 
   @Test

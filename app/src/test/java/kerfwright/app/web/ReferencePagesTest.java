@@ -115,7 +115,7 @@ class ReferencePagesTest {
   @Test
   void aSourceShowsWhatRestsOnItAndEachLinkExists() throws Exception {
     String page = body("/reference/source?key=park-2008");
-    assertTrue(page.contains("Enamel: Hardness"));
+    assertTrue(page.contains("Hardness of enamel"));
     Matcher links = Pattern.compile("href=\"(/reference/[^\"#]*)#([^\"]+)\"").matcher(page);
     int followed = 0;
     while (links.find() && followed < 12) {

@@ -2,6 +2,7 @@ package kerfwright.catalogue.handpiece;
 
 import java.util.List;
 import kerfwright.catalogue.Provenance;
+import kerfwright.catalogue.Remark;
 
 /**
  * A handpiece of the catalogue with the standing of its figures.
@@ -10,7 +11,7 @@ import kerfwright.catalogue.Provenance;
  * @param figures its figures in words, each with unit and standing
  * @param provenance where they come from and how they were derived
  */
-public record HandpieceEntry(Handpiece handpiece, List<String> figures, Provenance provenance) {
+public record HandpieceEntry(Handpiece handpiece, List<Remark> figures, Provenance provenance) {
   public HandpieceEntry {
     figures = List.copyOf(figures);
   }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.Provenance;
+import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.instrument.ShankType;
@@ -86,7 +87,7 @@ public final class Handpieces {
   private static HandpieceEntry entry(DataRow row) {
     ShankType shank = row.requiredOneOf("shank", ShankType.values(), ShankType::name);
     Provenance provenance = row.provenance();
-    List<String> figures = new ArrayList<>();
+    List<Remark> figures = new ArrayList<>();
     Drive drive =
         switch (row.required("drive")) {
           case "turbine" -> turbine(row, figures);
@@ -102,7 +103,7 @@ public final class Handpieces {
     return new HandpieceEntry(handpiece, figures, provenance);
   }
 
-  private static Drive turbine(DataRow row, List<String> figures) {
+  private static Drive turbine(DataRow row, List<Remark> figures) {
     RotationalSpeed free = RotationalSpeed.ofRpm(row.requiredNumber("free_speed_rpm"));
     double power = row.requiredNumber("peak_power_w");
     double low = row.requiredNumber("peak_power_low_w");
@@ -111,10 +112,17 @@ public final class Handpieces {
       row.expected("peak_power_w", "a power between its low and high end");
     }
     Torque stall = stallTorque(free, power);
-    figures.add(say("free speed %.0f per min (weak source)", free.rpm()));
-    figures.add(say("greatest power %.0f W, %.0f to %.0f W read (weak source)", power, low, high));
+    figures.add(say("drive-free-speed", "free speed %.0f per min (weak source)", free.rpm()));
     figures.add(
         say(
+            "drive-power",
+            "greatest power %.0f W, %.0f to %.0f W read (weak source)",
+            power,
+            low,
+            high));
+    figures.add(
+        say(
+            "drive-stall",
             "stall torque %.2f N mm, %.2f to %.2f N mm over that range (derived: 4 P / w0)",
             stall.newtonMillimetres(),
             stallTorque(free, low).newtonMillimetres(),
@@ -122,7 +130,7 @@ public final class Handpieces {
     return new TurbineDrive(free, stall);
   }
 
-  private static Drive geared(DataRow row, List<String> figures) {
+  private static Drive geared(DataRow row, List<Remark> figures) {
     RotationalSpeed motor = RotationalSpeed.ofRpm(row.requiredNumber("motor_speed_rpm"));
     Torque torque = Torque.ofNewtonMillimetres(row.requiredNumber("motor_torque_n_mm"));
     double ratio = row.requiredNumber("ratio");
@@ -131,23 +139,28 @@ public final class Handpieces {
       row.expected("efficiency", "a share not above 1");
     }
     GearedDrive drive = GearedDrive.of(motor, torque, ratio, efficiency);
-    figures.add(say("motor %.0f per min (weak source)", motor.rpm()));
-    figures.add(say("motor torque %.0f N mm (weak source)", torque.newtonMillimetres()));
+    figures.add(say("drive-motor", "motor %.0f per min (weak source)", motor.rpm()));
+    figures.add(
+        say("drive-torque", "motor torque %.0f N mm (weak source)", torque.newtonMillimetres()));
     figures.add(
         say(
+            ratio < 1 ? "drive-ratio-set" : "drive-ratio",
             ratio < 1
                 ? "instrument turns %.1f times per turn of the motor (project setting)"
                 : "instrument turns %.0f times per turn of the motor",
             ratio));
-    figures.add(say("efficiency of the gears %.2f (project setting)", efficiency));
+    figures.add(
+        say("drive-efficiency", "efficiency of the gears %.2f (project setting)", efficiency));
     figures.add(
         say(
+            "drive-at-instrument",
             "at the instrument up to %.0f per min and %.1f N mm (derived)",
-            drive.freeSpeed().rpm(), drive.stallTorque().newtonMillimetres()));
+            drive.freeSpeed().rpm(),
+            drive.stallTorque().newtonMillimetres()));
     return drive;
   }
 
-  private static String say(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+  private static Remark say(String code, String format, Object... values) {
+    return Remark.of(code, String.format(Locale.ROOT, format, values), values);
   }
 }

@@ -1,6 +1,7 @@
 package kerfwright.catalogue.instrument;
 
 import java.util.List;
+import kerfwright.catalogue.Remark;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.RotationalSpeed;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param shank type of shank
  * @param overallLength overall length
  * @param maximumSpeed the maker's limit; an instrument without one is never planned with
- * @param assumed what was filled in because the list did not say, in words for the user
+ * @param assumed what was filled in because the list did not say
  */
 public record InstrumentProperties(
     InstrumentKind kind,
@@ -38,7 +39,7 @@ public record InstrumentProperties(
     ShankType shank,
     Length overallLength,
     @Nullable RotationalSpeed maximumSpeed,
-    List<String> assumed) {
+    List<Remark> assumed) {
   public InstrumentProperties {
     assumed = List.copyOf(assumed);
   }

@@ -2,6 +2,7 @@ package kerfwright.catalogue.number;
 
 import static java.util.Objects.requireNonNull;
 
+import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.instrument.HeadLength;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.Shank;
@@ -34,26 +35,39 @@ final class Dimensions extends RowPart {
       read.fault(
           "head_mm",
           row.headMm(),
-          "what the number says: size " + number().number().size() + " is " + mm(told),
+          Remark.of(
+              "head-of-number",
+              "what the number says: size " + number().number().size() + " is " + mm(told),
+              number().number().size(),
+              Length.ofMillimetres(told)),
           plain(told));
     }
     if (typed != null && told == null && listed != null && apart(typed, listed)) {
       read.fault(
           "head_mm",
           row.headMm(),
-          "what the US size says: No. " + us().number() + " is " + mm(listed),
+          Remark.of(
+              "head-of-us",
+              "what the US size says: No. " + us().number() + " is " + mm(listed),
+              us().number(),
+              Length.ofMillimetres(listed)),
           plain(listed));
     }
     if (told != null && listed != null && apart(told, listed)) {
       read.fault(
           "us",
           row.us(),
-          "the same diameter: the number says "
-              + mm(told)
-              + ", US No. "
-              + us().number()
-              + " is "
-              + mm(listed));
+          Remark.of(
+              "same-diameter",
+              "the same diameter: the number says "
+                  + mm(told)
+                  + ", US No. "
+                  + us().number()
+                  + " is "
+                  + mm(listed),
+              Length.ofMillimetres(told),
+              us().number(),
+              Length.ofMillimetres(listed)));
     }
     if (typed != null) {
       return Length.ofMillimetres(typed);
@@ -63,13 +77,20 @@ final class Dimensions extends RowPart {
     }
     if (listed != null) {
       noteMemory(
+          us().provenance().basis(),
+          "head-from-us",
           "head diameter " + mm(listed) + " from US No. " + us().number(),
+          Length.ofMillimetres(listed),
+          us().number(),
           us().provenance().basis());
       return Length.ofMillimetres(listed);
     }
     if (!read.faulty("head_mm") && !read.faulty("iso") && !read.faulty("us")) {
       read.fault(
-          "head_mm", "", "the largest head diameter in mm (neither number nor US size tells)");
+          "head_mm",
+          "",
+          Remark.of(
+              "head-needed", "the largest head diameter in mm (neither number nor US size tells)"));
     }
     return null;
   }
@@ -93,7 +114,7 @@ final class Dimensions extends RowPart {
     String code = number == null ? null : number.number().shank();
     if (code == null || number == null) {
       if (typed == null && !read.faulty("shank") && !read.faulty("iso")) {
-        read.fault("shank", "", "FG, RA or HP");
+        read.fault("shank", "", Remark.of("shank-known", "FG, RA or HP"));
       }
       return typed;
     }
@@ -101,18 +122,30 @@ final class Dimensions extends RowPart {
     Shank known = exact != null ? exact : number.shankFamily();
     ShankType told = known == null ? null : known.type();
     if (exact != null && told == null) {
-      read.fault("iso", row.iso(), "a shank of FG, RA or HP; " + code + " is " + exact.name());
+      read.fault(
+          "iso",
+          row.iso(),
+          Remark.of(
+              "number-shank", "a shank of FG, RA or HP; " + code + " is " + exact.name(), code));
       return typed;
     }
     if (typed != null && told != null && typed != told) {
       read.fault(
           "shank",
           row.shank(),
-          "what the number says: " + code + " is " + requireNonNull(known).name(),
+          Remark.of(
+              "shank-of-number",
+              "what the number says: " + code + " is " + requireNonNull(known).name(),
+              code,
+              told),
           told.name());
     }
     if (typed == null && told == null && !read.faulty("shank")) {
-      read.fault("shank", "", "FG, RA or HP; shank " + code + " of the number is unknown");
+      read.fault(
+          "shank",
+          "",
+          Remark.of(
+              "shank-unknown", "FG, RA or HP; shank " + code + " of the number is unknown", code));
     }
     return typed != null ? typed : told;
   }
@@ -129,11 +162,15 @@ final class Dimensions extends RowPart {
         read.fault(
             "overall_mm",
             row.overallMm(),
-            "what the number says: shank "
-                + requireNonNull(exact).code()
-                + " is "
-                + mm(told.millimetres())
-                + " overall",
+            Remark.of(
+                "overall-of-number",
+                "what the number says: shank "
+                    + requireNonNull(exact).code()
+                    + " is "
+                    + mm(told.millimetres())
+                    + " overall",
+                requireNonNull(exact).code(),
+                told),
             plain(told.millimetres()));
       }
       return Length.ofMillimetres(typed);
@@ -150,21 +187,32 @@ final class Dimensions extends RowPart {
           "overall_mm",
           "",
           told == null
-              ? "the overall length in mm; the catalogue does not know it for shank " + code
-              : "the overall length in mm, measured; for shank "
-                  + code
-                  + " it is known from memory only ("
-                  + mm(told.millimetres())
-                  + ")");
+              ? Remark.of(
+                  "overall-unknown",
+                  "the overall length in mm; the catalogue does not know it for shank " + code,
+                  code)
+              : Remark.of(
+                  "overall-measured",
+                  "the overall length in mm, measured; for shank "
+                      + code
+                      + " it is known from memory only ("
+                      + mm(told.millimetres())
+                      + ")",
+                  code,
+                  told));
       return null;
     }
     Length standard = requireNonNull(Shanks.standard(shank).overallLength());
     assumed.add(
-        "overall length "
-            + mm(standard.millimetres())
-            + ", the standard length of "
-            + shank
-            + " instruments");
+        Remark.of(
+            "overall-standard",
+            "overall length "
+                + mm(standard.millimetres())
+                + ", the standard length of "
+                + shank
+                + " instruments",
+            standard,
+            shank.name()));
     return standard;
   }
 
@@ -178,27 +226,39 @@ final class Dimensions extends RowPart {
       Length listed = us == null ? null : us.headLength();
       if (listed != null) {
         noteMemory(
+            us().provenance().basis(),
+            "head-length-from-us",
             "head length " + mm(listed.millimetres()) + " from US No. " + us().number(),
+            listed,
+            us().number(),
             us().provenance().basis());
         length = listed;
       } else {
         HeadLength usual = Shapes.usualHeadLength(shape.shape(), diameter);
         length = usual.length();
         assumed.add(
-            "head length "
-                + mm(length.millimetres())
-                + ", usual for "
-                + shape.name()
-                + " ("
-                + usual.basis().label()
-                + ")");
+            Remark.of(
+                "head-length-usual",
+                "head length "
+                    + mm(length.millimetres())
+                    + ", usual for "
+                    + shape.name()
+                    + " ("
+                    + usual.basis().label()
+                    + ")",
+                length,
+                shape.shape().name().equals(shape.name()) ? shape.shape() : shape.family(),
+                usual.basis()));
       }
     }
     if (length != null && overall != null && length.compareTo(overall) >= 0) {
       read.fault(
           "head_length_mm",
           row.headLengthMm(),
-          "less than the overall length, " + mm(overall.millimetres()));
+          Remark.of(
+              "head-length-below",
+              "less than the overall length, " + mm(overall.millimetres()),
+              overall));
     }
     return length;
   }

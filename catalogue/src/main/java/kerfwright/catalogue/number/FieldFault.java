@@ -1,6 +1,7 @@
 package kerfwright.catalogue.number;
 
 import java.util.List;
+import kerfwright.catalogue.Remark;
 
 /**
  * Why a row names no usable instrument.
@@ -10,7 +11,7 @@ import java.util.List;
  * @param expected what was expected, or what it contradicts
  * @param nearest nearest valid entries, may be empty
  */
-public record FieldFault(String field, String found, String expected, List<String> nearest) {
+public record FieldFault(String field, String found, Remark expected, List<String> nearest) {
   public FieldFault {
     nearest = List.copyOf(nearest);
   }
@@ -18,6 +19,6 @@ public record FieldFault(String field, String found, String expected, List<Strin
   public String inWords() {
     String what = found.isEmpty() ? "is blank" : "'" + found + "'";
     String near = nearest.isEmpty() ? "" : "; nearest valid: " + String.join(", ", nearest);
-    return field + " " + what + ": expected " + expected + near;
+    return field + " " + what + ": expected " + expected.text() + near;
   }
 }

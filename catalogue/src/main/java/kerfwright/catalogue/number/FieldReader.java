@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import kerfwright.catalogue.NearestName;
+import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentShape;
 import kerfwright.catalogue.instrument.ShankType;
@@ -16,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 final class FieldReader {
   private final List<FieldFault> faults = new ArrayList<>();
 
-  void fault(String field, String found, String expected, String... nearest) {
+  void fault(String field, String found, Remark expected, String... nearest) {
     faults.add(new FieldFault(field, found, expected, List.of(nearest)));
   }
 
@@ -36,8 +37,7 @@ final class FieldReader {
     try {
       return IsoNumber.parse(text).explain();
     } catch (MalformedNumberException e) {
-      String place = e.position() > 0 ? " (character " + e.position() + ")" : "";
-      fault("iso", text, e.expected() + "; found " + e.found() + place);
+      fault("iso", text, e.remark());
       return null;
     }
   }
@@ -48,7 +48,8 @@ final class FieldReader {
     }
     Optional<UsSize> size = UsSizes.find(text);
     if (size.isEmpty()) {
-      add("us", text, "a US bur number of the catalogue", UsSizes.suggestions(text));
+      Remark expected = Remark.of("us-known", "a US bur number of the catalogue");
+      add("us", text, expected, UsSizes.suggestions(text));
     }
     return size.orElse(null);
   }
@@ -62,7 +63,7 @@ final class FieldReader {
       add(
           "kind",
           text,
-          "one of " + String.join(", ", InstrumentKind.ids()),
+          kinds("kind-known", "one of " + String.join(", ", InstrumentKind.ids())),
           NearestName.suggestions(text, InstrumentKind.ids(), 2));
     }
     return kind.orElse(null);
@@ -77,7 +78,7 @@ final class FieldReader {
       add(
           "shape",
           text,
-          "an ISO 6360 shape code or a shape name of the catalogue",
+          Remark.of("shape-known", "an ISO 6360 shape code or a shape name of the catalogue"),
           Shapes.suggestions(text));
       return null;
     }
@@ -85,7 +86,9 @@ final class FieldReader {
       fault(
           "shape",
           text,
-          "a shape of a cutting, finishing or polishing instrument, not a root-canal one");
+          Remark.of(
+              "shape-not-root-canal",
+              "a shape of a cutting, finishing or polishing instrument, not a root-canal one"));
       return null;
     }
     return shape.get();
@@ -103,7 +106,7 @@ final class FieldReader {
     add(
         "shank",
         text,
-        "FG, RA or HP",
+        Remark.of("shank-known", "FG, RA or HP"),
         NearestName.suggestions(
             text, Arrays.stream(ShankType.values()).map(Enum::name).toList(), 1));
     return null;
@@ -123,7 +126,11 @@ final class FieldReader {
     fault(
         field,
         text,
-        String.format(Locale.ROOT, "a number from %s to %s%s", plain(least), plain(most), unit));
+        Remark.of(
+            unit.equals(" mm") ? "between-mm" : "between-per-min",
+            String.format(Locale.ROOT, "a number from %s to %s%s", plain(least), plain(most), unit),
+            least,
+            most));
     return null;
   }
 
@@ -138,11 +145,18 @@ final class FieldReader {
         return value;
       }
     }
-    fault(field, text, "a whole number from " + least + " to " + most);
+    fault(
+        field,
+        text,
+        Remark.of("whole-between", "a whole number from " + least + " to " + most, least, most));
     return null;
   }
 
-  private void add(String field, String found, String expected, List<String> nearest) {
+  static Remark kinds(String code, String text) {
+    return Remark.of(code, text, List.of(InstrumentKind.values()));
+  }
+
+  private void add(String field, String found, Remark expected, List<String> nearest) {
     faults.add(new FieldFault(field, found, expected, nearest));
   }
 

@@ -2,6 +2,7 @@ package kerfwright.catalogue.number;
 
 import static java.util.Objects.requireNonNull;
 
+import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.instrument.Characteristic;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.Grits;
@@ -20,33 +21,47 @@ final class GritAndBlades extends RowPart {
     GritClass fromNumber = told == null ? null : told.grit();
     GritClass typed = row.grit().isEmpty() ? null : Grits.find(row.grit()).orElse(null);
     if (!row.grit().isEmpty() && kind != null && kind.bladed()) {
-      read.fault("grit", row.grit(), "blank for a " + kind.label() + "; give blades instead");
+      read.fault(
+          "grit",
+          row.grit(),
+          Remark.of(
+              "grit-blank-for", "blank for a " + kind.label() + "; give blades instead", kind));
       return null;
     }
     if (!row.grit().isEmpty() && typed == null) {
       read.fault(
           "grit",
           row.grit(),
-          "a grit class, its ISO code or its ring colour; " + Grits.hint(row.grit()));
+          Remark.of(
+              "grit-known",
+              "a grit class, its ISO code or its ring colour; " + Grits.hint(row.grit())));
       return null;
     }
     if (typed != null && fromNumber != null && typed != fromNumber) {
       read.fault(
           "grit",
           row.grit(),
-          "what the number says: "
-              + number().number().characteristic()
-              + " is "
-              + fromNumber.label(),
+          Remark.of(
+              "grit-of-number",
+              "what the number says: "
+                  + number().number().characteristic()
+                  + " is "
+                  + fromNumber.label(),
+              number().number().characteristic(),
+              fromNumber),
           fromNumber.label());
     }
     if (typed == null && fromNumber != null && told != null) {
       noteMemory(
+          told.provenance().basis(),
+          "grit-from-number",
           "grit " + fromNumber.label() + " from characteristic " + told.code(),
+          fromNumber,
+          told.code(),
           told.provenance().basis());
     }
     if (typed == null && fromNumber == null && kind != null && kind.isDiamond()) {
-      assumed.add("grit is not known");
+      assumed.add(Remark.of("grit-unknown", "grit is not known"));
     }
     return typed != null ? typed : fromNumber;
   }
@@ -58,7 +73,11 @@ final class GritAndBlades extends RowPart {
     }
     if (!kind.bladed()) {
       if (!row.blades().isEmpty()) {
-        read.fault("blades", row.blades(), "blank for a " + kind.label() + ", which has no blades");
+        read.fault(
+            "blades",
+            row.blades(),
+            Remark.of(
+                "blades-blank-for", "blank for a " + kind.label() + ", which has no blades", kind));
       }
       return null;
     }
@@ -68,12 +87,17 @@ final class GritAndBlades extends RowPart {
     if (typed != null) {
       if (usual != null && (usual >= 12) != (typed >= 12)) {
         assumed.add(
-            "blades "
-                + typed
-                + " as listed, though toothing "
-                + requireNonNull(told).code()
-                + " usually has "
-                + usual);
+            Remark.of(
+                "blades-as-listed",
+                "blades "
+                    + typed
+                    + " as listed, though toothing "
+                    + requireNonNull(told).code()
+                    + " usually has "
+                    + usual,
+                typed,
+                requireNonNull(told).code(),
+                usual));
       }
       return typed;
     }
@@ -82,23 +106,40 @@ final class GritAndBlades extends RowPart {
       Integer high = us.bladesHigh();
       String range = low.equals(high) ? "" : " (usual " + low + " to " + high + ")";
       assumed.add(
-          "blades "
-              + low
-              + range
-              + ", usual for US No. "
-              + us.number()
-              + " ("
-              + us.provenance().basis().label()
-              + ")");
+          Remark.of(
+              low.equals(high) ? "blades-usual-us" : "blades-usual-us-range",
+              "blades "
+                  + low
+                  + range
+                  + ", usual for US No. "
+                  + us.number()
+                  + " ("
+                  + us.provenance().basis().label()
+                  + ")",
+              low,
+              requireNonNull(high),
+              us.number(),
+              us.provenance().basis()));
       return low;
     }
     if (usual != null && basis != null && told != null) {
       assumed.add(
-          "blades " + usual + ", usual for toothing " + told.code() + " (" + basis.label() + ")");
+          Remark.of(
+              "blades-usual-number",
+              "blades "
+                  + usual
+                  + ", usual for toothing "
+                  + told.code()
+                  + " ("
+                  + basis.label()
+                  + ")",
+              usual,
+              told.code(),
+              basis));
       return usual;
     }
     if (!read.faulty("blades")) {
-      assumed.add("number of blades is not known");
+      assumed.add(Remark.of("blades-unknown", "number of blades is not known"));
     }
     return null;
   }
@@ -119,7 +160,10 @@ final class GritAndBlades extends RowPart {
       read.fault(
           "kind",
           row.kind(),
-          "what the number says: " + told.code() + " is for " + told.appliesTo().label());
+          Remark.of(
+              "kind-of-characteristic",
+              "what the number says: " + told.code() + " is for " + told.appliesTo().label(),
+              told.code()));
     }
     return null;
   }

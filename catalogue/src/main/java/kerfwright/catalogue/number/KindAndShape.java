@@ -2,6 +2,7 @@ package kerfwright.catalogue.number;
 
 import static java.util.Objects.requireNonNull;
 
+import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentShape;
 import kerfwright.catalogue.instrument.ShapeFamily;
@@ -24,11 +25,19 @@ final class KindAndShape extends RowPart {
       read.fault(
           "iso",
           row.iso(),
-          "a cutting, finishing or polishing instrument; the shape is one of a"
-              + " root-canal instrument");
+          Remark.of(
+              "number-not-root-canal",
+              "a cutting, finishing or polishing instrument; the shape is one of a"
+                  + " root-canal instrument"));
     }
     if (typed != null && us != null && !typed.bladed()) {
-      read.fault("us", row.us(), "blank, because US sizes are of burs and kind says " + typed.id());
+      read.fault(
+          "us",
+          row.us(),
+          Remark.of(
+              "us-blank-for-kind",
+              "blank, because US sizes are of burs and kind says " + typed.id(),
+              typed));
     }
     boolean told = part != null && !part.kinds().isEmpty();
     if (typed != null) {
@@ -36,7 +45,11 @@ final class KindAndShape extends RowPart {
         read.fault(
             "kind",
             row.kind(),
-            "what the number says: " + part.group() + " is " + part.inWords(),
+            Remark.of(
+                "kind-of-number",
+                "what the number says: " + part.group() + " is " + part.inWords(),
+                part.group(),
+                part.kinds()),
             part.kinds().get(0).id());
       }
       return typed;
@@ -46,10 +59,21 @@ final class KindAndShape extends RowPart {
       if (part.kinds().size() > 1
           && first != InstrumentKind.DIAMOND
           && first != InstrumentKind.SINTERED_DIAMOND) {
-        assumed.add("kind " + first.id() + " from material group " + part.group());
+        assumed.add(
+            Remark.of(
+                "kind-from-group",
+                "kind " + first.id() + " from material group " + part.group(),
+                first,
+                part.group()));
       }
       if (us != null && !first.bladed()) {
-        read.fault("us", row.us(), "blank, because the number is of no bur: " + part.inWords());
+        read.fault(
+            "us",
+            row.us(),
+            Remark.of(
+                "us-blank-for-number",
+                "blank, because the number is of no bur: " + part.inWords(),
+                first));
       }
       return first;
     }
@@ -57,9 +81,11 @@ final class KindAndShape extends RowPart {
       read.fault(
           "kind",
           "",
-          "one of "
-              + String.join(", ", InstrumentKind.ids())
-              + " (neither a US size nor the short form of a number tells)");
+          FieldReader.kinds(
+              "kind-needed",
+              "one of "
+                  + String.join(", ", InstrumentKind.ids())
+                  + " (neither a US size nor the short form of a number tells)"));
     }
     return null;
   }
@@ -74,7 +100,11 @@ final class KindAndShape extends RowPart {
         read.fault(
             "shape",
             row.shape(),
-            "what the number says: " + told.code() + " " + told.name(),
+            Remark.of(
+                "shape-of-number",
+                "what the number says: " + told.code() + " " + told.name(),
+                told.code(),
+                told),
             told.code());
       }
     }
@@ -84,33 +114,54 @@ final class KindAndShape extends RowPart {
         read.fault(
             number != null && told != null ? "us" : "shape",
             number != null && told != null ? row.us() : row.shape(),
-            "the same shape: US No. "
-                + us.number()
-                + " is "
-                + us.shapeName()
-                + ", not "
-                + other.label());
+            Remark.of(
+                "same-shape",
+                "the same shape: US No. "
+                    + us.number()
+                    + " is "
+                    + us.shapeName()
+                    + ", not "
+                    + other.label(),
+                us.number(),
+                us.family(),
+                other));
       }
       if (found == null) {
         String code = us.isoShape();
         found = code == null ? Shapes.ofFamily(us.family()) : Shapes.byCode(code).orElseThrow();
         noteMemory(
-            "shape " + us.shapeName() + " from US No. " + us.number(), us.provenance().basis());
+            us.provenance().basis(),
+            "shape-from-us",
+            "shape " + us.shapeName() + " from US No. " + us.number(),
+            us.family(),
+            us.number(),
+            us.provenance().basis());
         return new ResolvedShape(us.family(), us.shapeName(), found);
       }
     }
     if (found == null) {
       if (!read.faulty("shape") && !read.faulty("iso") && !read.faulty("us")) {
-        String unknown =
+        String needed = "an ISO 6360 shape code or a shape name";
+        read.fault(
+            "shape",
+            "",
             number == null
-                ? ""
-                : "; shape " + number.number().shape() + " of the number is unknown";
-        read.fault("shape", "", "an ISO 6360 shape code or a shape name" + unknown);
+                ? Remark.of("shape-needed", needed)
+                : Remark.of(
+                    "shape-unknown",
+                    needed + "; shape " + number.number().shape() + " of the number is unknown",
+                    number.number().shape()));
       }
       return null;
     }
     if (told != null) {
-      noteMemory("shape " + told.code() + " read as " + told.name(), told.provenance().basis());
+      noteMemory(
+          told.provenance().basis(),
+          "shape-read",
+          "shape " + told.code() + " read as " + told.name(),
+          told.code(),
+          told,
+          told.provenance().basis());
     }
     return new ResolvedShape(requireNonNull(found.family()), found.name(), found);
   }

@@ -1,5 +1,7 @@
 package kerfwright.catalogue.number;
 
+import kerfwright.catalogue.Remark;
+
 /** A text that is no ISO 6360 number: says where, what stands there and what was expected. */
 public final class MalformedNumberException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
@@ -7,8 +9,15 @@ public final class MalformedNumberException extends IllegalArgumentException {
   private final int position;
   private final String found;
   private final String expected;
+  private final String code;
+  private final transient Object at;
 
-  MalformedNumberException(String text, int position, String found, String expected) {
+  /**
+   * @param code which fault it is
+   * @param at what the fault names: digits so far, or the character
+   */
+  MalformedNumberException(
+      String text, int position, String found, String expected, String code, Object at) {
     super(
         "'"
             + shortened(text)
@@ -21,6 +30,8 @@ public final class MalformedNumberException extends IllegalArgumentException {
     this.position = position;
     this.found = found;
     this.expected = expected;
+    this.code = code;
+    this.at = at;
   }
 
   /** Character of the text, counted from 1; 0 where the text as a whole is meant. */
@@ -34,6 +45,12 @@ public final class MalformedNumberException extends IllegalArgumentException {
 
   public String expected() {
     return expected;
+  }
+
+  /** What was expected, and where something else stands. */
+  public Remark remark() {
+    String place = position > 0 ? " (character " + position + ")" : "";
+    return Remark.of(code, expected + "; found " + found + place, at, position);
   }
 
   private static String shortened(String text) {

@@ -17,7 +17,9 @@ final class NumberReader {
               text,
               i,
               "a separator after digit " + digits,
-              "separators only between groups of three");
+              "separators only between groups of three",
+              "number-separator",
+              digits);
         }
         separators = 0;
         mark = false;
@@ -37,11 +39,14 @@ final class NumberReader {
             named(c),
             isMark(c)
                 ? "a digit 0 to 9; one separator between groups is enough"
-                : "digits 0 to 9 only, in groups of three (separators: space, full stop, hyphen)");
+                : "digits 0 to 9 only, in groups of three (separators: space, full stop, hyphen)",
+            isMark(c) ? "number-mark" : "number-digits",
+            named(c));
       }
     }
     if (mark) {
-      throw new MalformedNumberException(text, text.length(), "a separator at the end", "a digit");
+      throw new MalformedNumberException(
+          text, text.length(), "a separator at the end", "a digit", "number-end", digits);
     }
     if (digits != 15 && digits != 18 && digits != 9) {
       throw new MalformedNumberException(
@@ -49,7 +54,9 @@ final class NumberReader {
           0,
           digits + (digits == 1 ? " digit" : " digits"),
           "15 digits, 18 with the optional last group, or 9 in the short form (shape, characteristic,"
-              + " size)");
+              + " size)",
+          "number-length",
+          digits);
     }
     return new IsoNumber(value, digits);
   }

@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import kerfwright.catalogue.Remark;
 import kerfwright.quantity.Basis;
 import org.jspecify.annotations.Nullable;
 
@@ -12,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 class RowPart {
   final DrawerFields row;
   final FieldReader read;
-  final List<String> assumed;
+  final List<Remark> assumed;
   final @Nullable NumberExplanation number;
   final @Nullable UsSize us;
 
@@ -32,9 +33,9 @@ class RowPart {
     this.us = other.us;
   }
 
-  void noteMemory(String what, Basis basis) {
+  void noteMemory(Basis basis, String code, String what, Object... values) {
     if (basis == Basis.FROM_MEMORY) {
-      assumed.add(what + " (" + basis.label() + ")");
+      assumed.add(Remark.of(code, what + " (" + basis.label() + ")", values));
     }
   }
 

@@ -2,6 +2,7 @@ package kerfwright.catalogue.silhouette;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.instrument.ShapeFamily;
@@ -16,7 +17,7 @@ import kerfwright.catalogue.instrument.ShapeFamily;
  * @param shank to the far end
  * @param working where on the head there is abrasive or blades
  * @param neckDiameterMm assumed diameter of the neck
- * @param assumed what was assumed, in words for the user
+ * @param assumed what was assumed
  */
 public record Silhouette(
     List<ProfilePoint> head,
@@ -24,7 +25,7 @@ public record Silhouette(
     List<ProfilePoint> shank,
     List<WorkingBand> working,
     double neckDiameterMm,
-    List<String> assumed) {
+    List<Remark> assumed) {
   public Silhouette {
     head = List.copyOf(head);
     neck = List.copyOf(neck);

@@ -1,5 +1,7 @@
 package kerfwright.catalogue.silhouette;
 
+import kerfwright.catalogue.Remark;
+
 /**
  * What neither the ISO 6360 number nor the size tells and a drawing still needs. All are project
  * settings with no source; none feeds a computed limit.
@@ -37,15 +39,20 @@ public record SilhouetteSettings(
     return Math.min(Math.max(neckAtLeastMm, wanted), 0.9 * headMm);
   }
 
-  /** The rule in words for the user. */
-  String neckRule() {
-    return "neck assumed: "
-        + neckOfHead
-        + " of the head + "
-        + neckPlusMm
-        + " mm, at most "
-        + neckOfShank
-        + " of the shank";
+  /** What is assumed of the neck. */
+  Remark neckRule() {
+    return Remark.of(
+        "neck-rule",
+        "neck assumed: "
+            + neckOfHead
+            + " of the head + "
+            + neckPlusMm
+            + " mm, at most "
+            + neckOfShank
+            + " of the shank",
+        neckOfHead,
+        neckPlusMm,
+        neckOfShank);
   }
 
   private static void share(String name, double value) {

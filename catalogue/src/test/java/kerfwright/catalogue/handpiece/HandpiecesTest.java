@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.quantity.RotationalSpeed;
 import kerfwright.quantity.Torque;
@@ -64,7 +65,8 @@ class HandpiecesTest {
   void everyFigureSaysHowItIsKnown() {
     for (HandpieceEntry entry : Handpieces.entries()) {
       assertTrue(entry.figures().size() >= 3);
-      for (String figure : entry.figures()) {
+      for (Remark each : entry.figures()) {
+        String figure = each.text();
         assertTrue(
             figure.matches(".*\\((weak source|derived.*|project setting)\\)")
                 || figure.startsWith("instrument turns"),

@@ -147,7 +147,7 @@ class SilhouetteTest {
   void statesThatTheNeckIsAssumed() {
     Silhouette s = Silhouette.of(instrument(ShapeFamily.CYLINDER, "cylinder", "110", 1.0, 4));
     assertEquals(0.8, s.neckDiameterMm(), 1e-9);
-    assertTrue(s.assumed().get(0).contains("0.75 of the head + 0.05 mm"));
+    assertTrue(s.assumed().get(0).text().contains("0.75 of the head + 0.05 mm"));
   }
 
   @Test

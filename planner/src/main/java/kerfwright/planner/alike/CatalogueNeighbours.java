@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
@@ -21,6 +22,9 @@ import org.jspecify.annotations.Nullable;
  * the usual instruments of the other kinds. New, without a maker's speed limit: the label counts.
  */
 final class CatalogueNeighbours {
+  private static final Remark READ_THE_LABEL =
+      Remark.of("read-the-label", "maximum speed: read the label");
+
   private static final int[] BLADES = {4, 6, 8, 12, 16, 20, 30};
   private static final double SIZES_AWAY_MM = 0.41;
 
@@ -85,7 +89,7 @@ final class CatalogueNeighbours {
             wanted.shank(),
             wanted.overallLength(),
             null,
-            List.of("maximum speed: read the label"));
+            List.of(READ_THE_LABEL));
     String what = grit != null ? grit.label() : blades + " blades";
     put(String.format(java.util.Locale.ROOT, "%s, %.1f mm", what, diameter.millimetres()), p);
   }
@@ -126,7 +130,7 @@ final class CatalogueNeighbours {
                 p.shank(),
                 p.overallLength(),
                 null,
-                List.of("maximum speed: read the label")));
+                List.of(READ_THE_LABEL)));
       }
     }
   }

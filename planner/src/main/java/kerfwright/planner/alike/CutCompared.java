@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.material.Material;
 import kerfwright.planner.alike.Difference.Effect;
 
@@ -15,6 +16,9 @@ final class CutCompared {
   private static final double ROUGHNESS = 0.7;
   private static final double WEAR = 0.25;
   private static final double CANNOT_CUT = 1;
+
+  /** Counted, but too little to name. */
+  static final Remark NOTHING = Remark.of("", "");
 
   private CutCompared() {}
 
@@ -27,16 +31,13 @@ final class CutCompared {
           new Difference(
               "cannot-cut",
               Effect.STOPS,
-              "does not cut " + names,
+              Remark.of("alike-cannot-cut", "does not cut " + names, lost),
               CANNOT_CUT * lost.size() / wanted.cuts().size()));
     }
     Map<Material, Ratio> removal = ratios(wanted, its, Behaviour.Cut::removalMm3PerMin);
     found.add(
         new Difference(
-            "removal",
-            Effect.CHANGES,
-            words("cuts ", removal, "faster", "slower", "fast"),
-            mean(removal)));
+            "removal", Effect.CHANGES, words("alike-removal", "cuts ", removal), mean(removal)));
     Map<Material, Ratio> rough = ratios(wanted, its, Behaviour.Cut::raUm);
     found.add(
         new Difference(
@@ -44,10 +45,7 @@ final class CutCompared {
     Map<Material, Ratio> wear = ratios(wanted, its, Behaviour.Cut::livesPerM3);
     found.add(
         new Difference(
-            "wear",
-            Effect.CHANGES,
-            words("wears ", wear, "faster", "slower", "fast"),
-            WEAR * mean(wear)));
+            "wear", Effect.CHANGES, words("alike-wear", "wears ", wear), WEAR * mean(wear)));
     return found;
   }
 
@@ -76,36 +74,40 @@ final class CutCompared {
   }
 
   /** Materials that come out alike share their words; empty where nothing is noticed. */
-  private static String words(
-      String verb, Map<Material, Ratio> ratios, String more, String less, String as) {
-    Map<String, List<String>> places = new LinkedHashMap<>();
+  private static Remark words(String code, String verb, Map<Material, Ratio> ratios) {
+    Map<Remark, List<Material>> places = new LinkedHashMap<>();
     ratios.forEach(
         (material, ratio) -> {
           if (ratio.noticed()) {
-            places
-                .computeIfAbsent(ratio.inWords(more, less, as), w -> new ArrayList<>())
-                .add(material.inSentence());
+            places.computeIfAbsent(ratio.inWords(), w -> new ArrayList<>()).add(material);
           }
         });
-    String parts =
+    if (places.isEmpty()) {
+      return NOTHING;
+    }
+    List<Remark> parts =
         places.entrySet().stream()
-            .map(each -> each.getKey() + " in " + where(each.getValue(), ratios.size()))
-            .collect(Collectors.joining("; "));
-    return parts.isEmpty() ? "" : verb + parts;
+            .map(each -> in(each.getKey(), each.getValue(), ratios.size()))
+            .toList();
+    String all = parts.stream().map(Remark::text).collect(Collectors.joining("; "));
+    return Remark.of(code, verb + all, parts);
   }
 
-  private static String where(List<String> names, int all) {
-    if (names.size() == all && all > 1) {
-      return "every material compared";
+  private static Remark in(Remark ratio, List<Material> where, int all) {
+    if (where.size() == all && all > 1) {
+      return Remark.of("ratio-everywhere", ratio + " in every material compared", ratio);
     }
+    List<String> names = where.stream().map(Material::inSentence).toList();
     int last = names.size() - 1;
-    return last == 0
-        ? names.get(0)
-        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+    String words =
+        last == 0
+            ? names.get(0)
+            : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+    return Remark.of("ratio-in", ratio + " in " + words, ratio, where);
   }
 
   /** Ra in the material where it differs most. */
-  private static String roughness(Behaviour wanted, Behaviour its, Map<Material, Ratio> ratios) {
+  private static Remark roughness(Behaviour wanted, Behaviour its, Map<Material, Ratio> ratios) {
     Material most = null;
     double distance = Ratio.NOTICED;
     for (Map.Entry<Material, Ratio> each : ratios.entrySet()) {
@@ -115,18 +117,20 @@ final class CutCompared {
       }
     }
     if (most == null) {
-      return "";
+      return NOTHING;
     }
     Behaviour.Cut one = its.cuts().get(most);
     Behaviour.Cut other = wanted.cuts().get(most);
     if (one == null || other == null) {
-      return "";
+      return NOTHING;
     }
-    return String.format(
-        Locale.ROOT,
-        "leaves Ra %.2g \u00b5m instead of %.2g \u00b5m in %s",
+    String ra = String.format(Locale.ROOT, "%.2g", one.raUm());
+    String instead = String.format(Locale.ROOT, "%.2g", other.raUm());
+    return Remark.of(
+        "alike-roughness",
+        "leaves Ra " + ra + " \u00b5m instead of " + instead + " \u00b5m in " + most.inSentence(),
         one.raUm(),
         other.raUm(),
-        most.inSentence());
+        most);
   }
 }

@@ -3,6 +3,7 @@ package kerfwright.planner.alike;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.planner.alike.Difference.Effect;
 
@@ -44,13 +45,17 @@ final class Fit {
     return fit.found;
   }
 
-  private void add(String code, Effect effect, String text, double distance) {
-    found.add(new Difference(code, effect, text, distance));
+  private void add(String code, Effect effect, Remark words, double distance) {
+    found.add(new Difference(code, effect, words, distance));
   }
 
   private void shank() {
     if (other.shank() != wanted.shank()) {
-      String words = "has a " + other.shank().label() + " shank: goes into another handpiece";
+      Remark words =
+          Remark.of(
+              "alike-shank",
+              "has a " + other.shank().label() + " shank: goes into another handpiece",
+              other.shank());
       add("shank", Effect.STOPS, words, OTHER_SHANK);
     }
   }
@@ -62,10 +67,18 @@ final class Fit {
       return;
     }
     double narrowest = (apart > 0 ? mine : other.headDiameter().millimetres()) + AIR_MM;
-    String words =
+    Remark words =
         apart > 0
-            ? say("%.1f mm wider: does not fit an opening of %.2f mm", apart, narrowest)
-            : say("%.1f mm narrower: goes into openings from %.2f mm", -apart, narrowest);
+            ? say(
+                "alike-wider",
+                "%.1f mm wider: does not fit an opening of %.2f mm",
+                apart,
+                narrowest)
+            : say(
+                "alike-narrower",
+                "%.1f mm narrower: goes into openings from %.2f mm",
+                -apart,
+                narrowest);
     add(
         "diameter",
         apart > 0 ? Effect.STOPS : Effect.CHANGES,
@@ -76,7 +89,11 @@ final class Fit {
   private void headLength() {
     double apart = other.headLength().millimetres() - wanted.headLength().millimetres();
     if (Math.abs(apart) >= 0.25) {
-      String words = say("head %.1f mm %s", Math.abs(apart), apart > 0 ? "longer" : "shorter");
+      Remark words =
+          say(
+              apart > 0 ? "alike-head-longer" : "alike-head-shorter",
+              "head %.1f mm " + (apart > 0 ? "longer" : "shorter"),
+              Math.abs(apart));
       add("head-length", Effect.CHANGES, words, LENGTH_PER_MM * Math.abs(apart));
     }
   }
@@ -88,10 +105,12 @@ final class Fit {
     double apart = its.instrument().reachM(opening) * 1e3 - mine;
     if (Math.abs(apart) >= 0.25) {
       boolean less = apart < 0;
-      String words =
+      Remark words =
           say(
-              "reaches %.1f mm %s in an opening of %.2f mm",
-              Math.abs(apart), less ? "less deep" : "deeper", opening * 1e3);
+              less ? "alike-less-deep" : "alike-deeper",
+              "reaches %.1f mm " + (less ? "less deep" : "deeper") + " in an opening of %.2f mm",
+              Math.abs(apart),
+              opening * 1e3);
       add(
           "reach",
           less ? Effect.STOPS : Effect.CHANGES,
@@ -102,63 +121,75 @@ final class Fit {
 
   private void outline() {
     double share = OutlineCompared.share(wanted, other);
-    String words =
-        share >= 0.03
-            ? say("outline of the head differs by %.0f %% of its area", 100 * share) + shapes()
-            : "";
-    add("outline", Effect.CHANGES, words, share);
+    add("outline", Effect.CHANGES, share >= 0.03 ? outline(share) : CutCompared.NOTHING, share);
   }
 
-  private String shapes() {
+  private Remark outline(double share) {
+    String words = "outline of the head differs by %d %% of its area";
     return other.shapeName().equals(wanted.shapeName())
-        ? ""
-        : ": " + other.shapeName() + ", not " + wanted.shapeName();
+        ? say("alike-outline", words, Math.round(100 * share))
+        : say(
+            "alike-outline-shapes",
+            words + ": %s, not %s",
+            Math.round(100 * share),
+            other.shapeName(),
+            wanted.shapeName());
   }
 
   private void ends() {
     if (wanted.shape().cutsAtTip() && !other.shape().cutsAtTip()) {
-      add("tip", Effect.STOPS, "does not cut at its tip", STEP);
+      add("tip", Effect.STOPS, say("alike-tip", "does not cut at its tip"), STEP);
     }
     if (other.shape().leavesSharpCorner() && !wanted.shape().leavesSharpCorner()) {
-      add("corner", Effect.CHANGES, "leaves a sharp inner corner", STEP);
+      add("corner", Effect.CHANGES, say("alike-corner", "leaves a sharp inner corner"), STEP);
     }
     if (wanted.shape().levelEnd() && !other.shape().levelEnd()) {
-      add("floor", Effect.CHANGES, "leaves no level floor", STEP / 2);
+      add("floor", Effect.CHANGES, say("alike-floor", "leaves no level floor"), STEP / 2);
     }
   }
 
   private void speeds() {
     Ratio torque = Ratio.of(its.torqueNMm(), behaviour.torqueNMm());
-    String needs =
+    Remark needs =
         torque.noticed()
             ? say(
+                "alike-torque",
                 "needs %.2f N mm instead of %.2f N mm at the same load",
-                its.torqueNMm(), behaviour.torqueNMm())
-            : "";
+                its.torqueNMm(),
+                behaviour.torqueNMm())
+            : CutCompared.NOTHING;
     add("torque", Effect.CHANGES, needs, TORQUE * torque.distance());
     Ratio speed = Ratio.of(Math.max(1, its.rpm()), Math.max(1, behaviour.rpm()));
     if (speed.distance() > Ratio.NOTICED / 2) {
-      String words =
-          say("turns at %s under load instead of %s", rpm(its.rpm()), rpm(behaviour.rpm()));
+      Remark words =
+          rpm("alike-speed", "turns at %s under load instead of %s", its.rpm(), behaviour.rpm());
       // what a speed does to the cut is counted there
       add("speed", Effect.CHANGES, words, 0);
     }
     Ratio whirl = Ratio.of(its.whirlRpm(), behaviour.whirlRpm());
-    String limit =
+    Remark limit =
         whirl.distance() > Ratio.NOTICED / 2
-            ? say("whirl limit %s instead of %s", rpm(its.whirlRpm()), rpm(behaviour.whirlRpm()))
-            : "";
+            ? rpm(
+                "alike-whirl", "whirl limit %s instead of %s", its.whirlRpm(), behaviour.whirlRpm())
+            : CutCompared.NOTHING;
     double free = its.handpiece().drive().freeSpeed().rpm();
     boolean binds = whirl.value() < 1 && its.whirlRpm() < free;
     Effect effect = binds ? Effect.STOPS : Effect.TOLD;
     add("whirl", effect, limit, WHIRL * whirl.distance());
   }
 
-  private static String rpm(double rpm) {
-    return say("%,d per min", Math.round(rpm / 1000) * 1000).replace(',', '\u00a0');
+  private static Remark rpm(String code, String format, double its, double wanted) {
+    long one = Math.round(its / 1000) * 1000;
+    long other = Math.round(wanted / 1000) * 1000;
+    String text = String.format(Locale.ROOT, format, rpm(one), rpm(other));
+    return Remark.of(code, text, one, other);
   }
 
-  private static String say(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+  private static String rpm(long rpm) {
+    return String.format(Locale.ROOT, "%,d per min", rpm).replace(',', '\u00a0');
+  }
+
+  private static Remark say(String code, String format, Object... values) {
+    return Remark.of(code, String.format(Locale.ROOT, format, values), values);
   }
 }

@@ -1,6 +1,7 @@
 package kerfwright.planner.alike;
 
 import java.util.Locale;
+import kerfwright.catalogue.Remark;
 
 /** A figure of the neighbour over that of the wanted one, in numbers and words. */
 record Ratio(double value) {
@@ -20,12 +21,14 @@ record Ratio(double value) {
   }
 
   /** "14 % faster", "30 % slower", "2.4 times as fast". */
-  String inWords(String more, String less, String as) {
+  Remark inWords() {
     if (value >= 2 || value <= 0.1) {
-      return String.format(Locale.ROOT, "%.2g times as %s", value, as).replace("e+00", "");
+      String times = String.format(Locale.ROOT, "%.2g", value).replace("e+00", "");
+      return Remark.of("ratio-times", times + " times as fast", times);
     }
+    long percent = Math.round(100 * Math.abs(value - 1));
     return value >= 1
-        ? String.format(Locale.ROOT, "%.0f %% %s", 100 * (value - 1), more)
-        : String.format(Locale.ROOT, "%.0f %% %s", 100 * (1 - value), less);
+        ? Remark.of("ratio-faster", percent + " % faster", percent)
+        : Remark.of("ratio-slower", percent + " % slower", percent);
   }
 }

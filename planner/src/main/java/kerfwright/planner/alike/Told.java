@@ -2,8 +2,10 @@ package kerfwright.planner.alike;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.planner.casework.DrawerInstrument;
+import kerfwright.quantity.Message;
 
 /** What is worth knowing of a neighbour without changing the comparison. */
 final class Told {
@@ -15,10 +17,16 @@ final class Told {
       told.add(
           told(
               "kind",
-              "is a " + other.properties().kind().label() + ", not a " + wanted.kind().label()));
+              "is a " + other.properties().kind().label() + ", not a " + wanted.kind().label(),
+              other.properties().kind(),
+              wanted.kind()));
     }
     if (other.state() != DrawerInstrument.State.CLEAN) {
-      told.add(told("state", "is " + other.state().id().replace('-', ' ') + ", not clean now"));
+      told.add(
+          told(
+              "state",
+              "is " + other.state().id().replace('-', ' ') + ", not clean now",
+              Message.of("instrument.state-" + other.state().id())));
     }
     if (other.uses() > 0) {
       told.add(
@@ -27,12 +35,14 @@ final class Told {
               "was used "
                   + (other.uses() == 1
                       ? "once"
-                      : other.uses() == 2 ? "twice" : other.uses() + " times")));
+                      : other.uses() == 2 ? "twice" : other.uses() + " times"),
+              other.uses()));
     }
     return told;
   }
 
-  private static Difference told(String code, String text) {
-    return new Difference(code, Difference.Effect.TOLD, text, 0);
+  private static Difference told(String code, String text, Object... values) {
+    return new Difference(
+        code, Difference.Effect.TOLD, Remark.of("alike-" + code, text, values), 0);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.plan.Estimate;
@@ -106,7 +107,9 @@ public final class Explanation {
       cautions.add(
           Finding.note(
               "assumed-dimensions",
-              Message.of("finding.assumed-dimensions", String.join("; ", p.assumed()))));
+              Message.of(
+                  "finding.assumed-dimensions",
+                  p.assumed().stream().map(Remark::message).toList())));
     }
     return cautions;
   }

@@ -16,8 +16,6 @@ import org.jspecify.annotations.Nullable;
  * undone.
  */
 public final class DrawerDesk {
-  private static final String MEANWHILE = "was changed by someone else meanwhile; look at it again";
-
   private final Drawer drawer;
   private final TimeOrderedIds ids;
   private final Clock clock;
@@ -44,7 +42,7 @@ public final class DrawerDesk {
     Set<String> seen = new HashSet<>();
     for (StockItem item : items) {
       if (taken.contains(item.label()) || !seen.add(item.label())) {
-        obstacles.add(new Obstacle(null, item.label(), "this label is taken"));
+        obstacles.add(new Obstacle(null, item.label(), Refusal.Plain.LABEL_TAKEN));
       }
     }
     Lines lines = new Lines(note, null);
@@ -61,7 +59,7 @@ public final class DrawerDesk {
       if (item == null) {
         continue;
       }
-      Optional<String> against = MoveRule.againstByHand(item, to);
+      Optional<Refusal> against = MoveRule.againstByHand(item, to);
       if (against.isPresent()) {
         obstacles.add(new Obstacle(item.id(), item.label(), against.get()));
       } else {
@@ -83,12 +81,11 @@ public final class DrawerDesk {
       }
       boolean opened = item.uses() > 0 || item.state() == InstrumentState.USED;
       if (item.singleUse() && opened && !after.singleUse()) {
-        obstacles.add(
-            new Obstacle(item.id(), item.label(), "is for single use and was used: it stays so"));
+        obstacles.add(new Obstacle(item.id(), item.label(), Refusal.Plain.STAYS_SINGLE_USE));
       }
       if (!after.label().equals(item.label())
           && drawer.taken(List.of(after.label())).contains(after.label())) {
-        obstacles.add(new Obstacle(item.id(), after.label(), "this label is taken"));
+        obstacles.add(new Obstacle(item.id(), after.label(), Refusal.Plain.LABEL_TAKEN));
       }
       lines.add(DrawerEntry.What.EDITED, item, after);
     }
@@ -102,10 +99,9 @@ public final class DrawerDesk {
     StockItem item = current(pick, obstacles);
     if (item != null) {
       if (pieces < 1 || pieces >= item.pieces()) {
-        String reason = "holds " + item.pieces() + " pieces: take 1 to " + (item.pieces() - 1);
-        obstacles.add(new Obstacle(item.id(), item.label(), reason));
+        obstacles.add(new Obstacle(item.id(), item.label(), new Refusal.Pieces(item.pieces())));
       } else if (!drawer.taken(List.of(label)).isEmpty()) {
-        obstacles.add(new Obstacle(null, label, "this label is taken"));
+        obstacles.add(new Obstacle(null, label, Refusal.Plain.LABEL_TAKEN));
       } else {
         lines.add(
             DrawerEntry.What.SPLIT, item, item.next(rest -> rest.pieces = item.pieces() - pieces));
@@ -120,14 +116,13 @@ public final class DrawerDesk {
     List<Obstacle> obstacles = new ArrayList<>();
     List<DrawerEntry> done = drawer.batch(batch);
     if (done.isEmpty()) {
-      return Outcome.refused(List.of(new Obstacle(null, "this change", "is not known")));
+      return Outcome.refused(List.of(new Obstacle(null, "", Refusal.Plain.CHANGE_UNKNOWN)));
     }
     Lines lines = new Lines(note, batch);
     for (DrawerEntry entry : done) {
       StockItem now = drawer.find(entry.after().id()).orElseThrow();
       if (now.version() != entry.after().version()) {
-        String reason = "was changed again since, so this cannot be taken back";
-        obstacles.add(new Obstacle(now.id(), now.label(), reason));
+        obstacles.add(new Obstacle(now.id(), now.label(), Refusal.Plain.CHANGED_SINCE));
         continue;
       }
       StockItem back = MoveRule.back(entry);
@@ -141,11 +136,11 @@ public final class DrawerDesk {
   private @Nullable StockItem current(Pick pick, List<Obstacle> obstacles) {
     StockItem item = drawer.find(pick.item()).orElse(null);
     if (item == null || item.removed()) {
-      obstacles.add(new Obstacle(pick.item(), "an instrument", "is no longer in the drawer"));
+      obstacles.add(new Obstacle(pick.item(), "", Refusal.Plain.GONE));
       return null;
     }
     if (item.version() != pick.version()) {
-      obstacles.add(new Obstacle(item.id(), item.label(), MEANWHILE));
+      obstacles.add(new Obstacle(item.id(), item.label(), Refusal.Plain.CHANGED_MEANWHILE));
       return null;
     }
     return item;
@@ -153,7 +148,7 @@ public final class DrawerDesk {
 
   private Outcome write(Lines lines, List<Obstacle> obstacles) {
     if (obstacles.isEmpty() && lines.entries.isEmpty()) {
-      return Outcome.refused(List.of(new Obstacle(null, "nothing", "was picked")));
+      return Outcome.refused(List.of(new Obstacle(null, "", Refusal.Plain.NOTHING_PICKED)));
     }
     if (!obstacles.isEmpty()) {
       return Outcome.refused(obstacles);
@@ -168,10 +163,12 @@ public final class DrawerDesk {
               .filter(item -> item.id().equals(conflict.item()))
               .map(StockItem::label)
               .findFirst()
-              .orElse("an instrument");
-      String reason =
-          conflict.kind() == DrawerConflict.Kind.LABEL_TAKEN ? "this label is taken" : MEANWHILE;
-      return Outcome.refused(List.of(new Obstacle(conflict.item(), label, reason)));
+              .orElse("");
+      Refusal why =
+          conflict.kind() == DrawerConflict.Kind.LABEL_TAKEN
+              ? Refusal.Plain.LABEL_TAKEN
+              : Refusal.Plain.CHANGED_MEANWHILE;
+      return Outcome.refused(List.of(new Obstacle(conflict.item(), label, why)));
     }
   }
 

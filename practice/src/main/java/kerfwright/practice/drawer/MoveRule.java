@@ -1,62 +1,51 @@
 package kerfwright.practice.drawer;
 
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.Set;
 
 /** Which moves are legal, and what else they change. */
 final class MoveRule {
   private MoveRule() {}
 
   /** Why this item may not go there; empty where it may. */
-  static Optional<String> against(StockItem item, InstrumentState to) {
+  static Optional<Refusal> against(StockItem item, InstrumentState to) {
     InstrumentState from = item.state();
     if (item.singleUse() && item.uses() > 0 && to.ready()) {
-      return Optional.of("is for single use and was used: it cannot come back");
+      return Optional.of(Refusal.Plain.USED_UP);
     }
-    if (from.next(item.singleUse()).contains(to)) {
+    Set<InstrumentState> possible = from.next(item.singleUse());
+    if (possible.contains(to)) {
       return Optional.empty();
     }
-    String choices =
-        from.next(item.singleUse()).stream()
-            .map(InstrumentState::label)
-            .collect(Collectors.joining(", "));
-    String single =
-        item.singleUse() && from.next(false).contains(to)
-            ? "is for single use and is never reprocessed"
-            : "is " + from.label() + " and cannot become " + to.label();
-    return Optional.of(
-        single + (choices.isEmpty() ? "; it stays so" : "; from there it may become " + choices));
+    boolean single = item.singleUse() && from.next(false).contains(to);
+    return Optional.of(new Refusal.NoWay(from, to, single, possible));
   }
 
   /** Why someone may not move this item there by hand; empty where they may. */
-  static Optional<String> againstByHand(StockItem item, InstrumentState to) {
-    Optional<String> against = against(item, to);
+  static Optional<Refusal> againstByHand(StockItem item, InstrumentState to) {
+    Optional<Refusal> against = against(item, to);
     if (against.isPresent() || item.state().byHand(item.singleUse()).contains(to)) {
       return against;
     }
     return Optional.of(
-        to == InstrumentState.CLEAN
-            ? "is in a load: it becomes clean when that load is released"
-            : "goes into a load when the load is made");
+        to == InstrumentState.CLEAN ? Refusal.Plain.LOAD_RELEASES : Refusal.Plain.LOAD_TAKES);
   }
 
   /** Why this change of an item is not taken back; empty where it may be. */
-  static Optional<String> againstUndo(DrawerEntry entry, StockItem now, StockItem back) {
+  static Optional<Refusal> againstUndo(DrawerEntry entry, StockItem now, StockItem back) {
     return switch (entry.what()) {
-      case RECORDED -> Optional.of("was changed by the cut record: correct the entry there");
-      case LOADED, RELEASED, RECALLED ->
-          Optional.of("was moved by its steriliser load: the load decides");
+      case RECORDED -> Optional.of(Refusal.Plain.BY_RECORD);
+      case LOADED, RELEASED, RECALLED -> Optional.of(Refusal.Plain.BY_LOAD);
       default -> againstComingBack(now, back);
     };
   }
 
-  private static Optional<String> againstComingBack(StockItem now, StockItem back) {
+  private static Optional<Refusal> againstComingBack(StockItem now, StockItem back) {
     if (back.singleUse() && back.uses() < now.uses()) {
-      return Optional.of("is for single use and was marked used: it cannot come back");
+      return Optional.of(Refusal.Plain.USED_UP);
     }
     if (!back.removed() && back.state().ready() && back.uses() < now.uses()) {
-      return Optional.of(
-          "was marked used: it becomes clean again through cleaning and a released load alone");
+      return Optional.of(Refusal.Plain.NEEDS_REPROCESSING);
     }
     return Optional.empty();
   }

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
  * Why a change cannot be made, for one item.
  *
  * @param item which, null where it is not in the drawer yet
- * @param label what the practice calls it
- * @param reason in words for the user, without its full stop
+ * @param label what the practice calls it, empty where it is not known
+ * @param why which rule stands against it
  */
-public record Obstacle(@Nullable UUID item, String label, String reason) {}
+public record Obstacle(@Nullable UUID item, String label, Refusal why) {}

@@ -83,12 +83,17 @@ class MoveRuleTest {
 
   @Test
   void aRefusalSaysWhatIsPossible() {
-    String words =
+    Refusal refusal =
         MoveRule.against(anInstrument(false, InstrumentState.USED, 1), InstrumentState.CLEAN)
             .orElseThrow();
     assertEquals(
-        "is used and cannot become clean; from there it may become cleaning, quarantine, withdrawn",
-        words);
+        new Refusal.NoWay(
+            InstrumentState.USED,
+            InstrumentState.CLEAN,
+            false,
+            EnumSet.of(
+                InstrumentState.CLEANING, InstrumentState.QUARANTINE, InstrumentState.WITHDRAWN)),
+        refusal);
   }
 
   @Test
