@@ -9,14 +9,14 @@ import kerfwright.practice.drawer.Obstacle;
 import kerfwright.practice.drawer.Refusal;
 
 /** Why the drawer refuses a change, in a sentence. */
-final class RefusalWords {
+public final class RefusalWords {
   private RefusalWords() {}
 
   static Notice.Line line(Say say, Obstacle obstacle) {
     return new Notice.Line(obstacle.label(), sentence(say, obstacle.why()));
   }
 
-  static String sentence(Say say, Refusal why) {
+  public static String sentence(Say say, Refusal why) {
     if (why instanceof Refusal.NoWay way) {
       return noWay(say, way);
     }
