@@ -59,6 +59,8 @@ public final class PlanBench {
     line(json, "layers", String.valueOf(cutCase.layers().size()));
     line(json, "handpieces", String.valueOf(cutCase.handpieces().size()));
     line(json, "warm", figures(cutCase, usual, options));
+    line(json, "firstLook", figures(cutCase, usual, new PlanOptions(64, 1, true)));
+    line(json, "whatIf", whatIf(cutCase, usual));
     json.append("  \"byDrawer\": [\n");
     for (int i = 0; i < DRAWERS.length; i++) {
       row(json, figures(cutCase, drawerOf(demo, DRAWERS[i]), options), i + 1 < DRAWERS.length);
@@ -75,6 +77,27 @@ public final class PlanBench {
         .append(arguments.length > 1 ? cold(arguments[1], arguments[0]) : "null")
         .append("\n}");
     System.out.println(json);
+  }
+
+  /** One question to a plan with 64 samples: another load in the first step. */
+  private static String whatIf(CutCase cutCase, DrawerSnapshot drawer) {
+    WhatIf plan = Planner.whatIf(cutCase, drawer, new PlanOptions(64, 1)).orElseThrow();
+    double load = plan.planned(1).loadN();
+    List<Double> seconds = new ArrayList<>();
+    for (int i = 0; i < 4 * MOST_RUNS; i++) {
+      double lighter = load * (1 - 0.01 * (1 + i));
+      long began = System.nanoTime();
+      plan.ask(new Variation(1, null, null, lighter, null, 0));
+      if (i >= MOST_RUNS) {
+        seconds.add((System.nanoTime() - began) / 1e9);
+      }
+    }
+    Collections.sort(seconds);
+    return String.format(
+        Locale.ROOT,
+        "{\"samples\": 64, \"medianS\": %.4f, \"bestS\": %.4f}",
+        seconds.get(seconds.size() / 2),
+        seconds.get(0));
   }
 
   private static void line(StringBuilder json, String name, String value) {

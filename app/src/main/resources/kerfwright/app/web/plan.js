@@ -109,12 +109,13 @@
       copy(await answer.text());
     });
   });
-  document.querySelectorAll("[data-shows]").forEach((input) => {
-    const shown = document.getElementById(input.dataset.shows);
-    const show = () => {
-      const number = Number(input.value);
-      shown.textContent = number >= 10000 ? number.toLocaleString("en").replaceAll(",", "\u00a0") : String(number).replace(".", input.dataset.comma === "true" ? "," : ".");
-    };
-    input.addEventListener("input", show);
+  document.documentElement.classList.add("scripted");
+  document.addEventListener("input", (event) => {
+    const of = event.target.dataset;
+    if (!of.shows) return;
+    const number = Number(event.target.value);
+    const grouped = number.toLocaleString("en").replaceAll(",", "\u00a0");
+    const written = String(number).replace(".", of.comma === "true" ? "," : ".");
+    document.getElementById(of.shows).textContent = number >= 10000 ? grouped : written;
   });
 })();
