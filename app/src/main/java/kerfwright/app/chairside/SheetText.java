@@ -47,8 +47,8 @@ public final class SheetText {
     return all;
   }
 
-  /** The sheet as it may stand within a page: no sign can end its element. */
-  public String embedded() {
-    return sheet.toString().replace("<", "\\u003c").replace("&", "\\u0026");
+  /** All of it, for the script of the page. */
+  public String json() {
+    return sheet.toString();
   }
 }

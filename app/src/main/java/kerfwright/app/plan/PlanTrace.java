@@ -15,8 +15,8 @@ import kerfwright.planner.plan.PulpHeat;
 public final class PlanTrace {
   private PlanTrace() {}
 
-  /** As it may stand within a page; empty where there is no curve. */
-  public static String embedded(Say say, CutPlan plan) {
+  /** As one JSON object; empty where there is no curve. */
+  public static String json(Say say, CutPlan plan) {
     PulpHeat pulp = plan.pulp();
     if (pulp == null || pulp.curve().timesS().size() < 2) {
       return "";
@@ -40,6 +40,6 @@ public final class PlanTrace {
       one.set("fromMm", JsonText.number(step.fromMm().typical()));
       one.set("toMm", JsonText.number(step.toMm().typical()));
     }
-    return json.toString().replace("<", "\\u003c").replace("&", "\\u0026");
+    return json.toString();
   }
 }

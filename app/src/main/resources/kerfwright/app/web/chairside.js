@@ -12,7 +12,7 @@ const one = (id) => document.getElementById(id);
 const run = document.body.dataset.run;
 const served = {
   version: Number(document.body.dataset.version),
-  sheet: JSON.parse(one("sheet").textContent),
+  sheet: JSON.parse(one("sheet").value),
 };
 
 store.tidy();

@@ -17,7 +17,7 @@
   }
 
   if (trace && slider) {
-    const data = JSON.parse(trace.textContent);
+    const data = JSON.parse(trace.value);
     const chart = document.querySelector(".heat-chart svg");
     const section = document.querySelector(".hero svg");
     const time = chart.querySelector(".time-scale").dataset;
