@@ -6,21 +6,41 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.util.List;
 import kerfwright.app.Wiring;
 import kerfwright.app.cli.ServeOptions;
 import kerfwright.app.input.BadInput;
 
-/** The whole application on a free port, with the demo practice. */
+/**
+ * The whole application on a free port, with the demo practice unless an empty one is asked for.
+ */
 final class Served implements AutoCloseable {
   private Javalin server;
   private int port;
+  private final boolean demo;
   private final OpenPractice drawer;
   private final HttpClient client = HttpClient.newHttpClient();
 
   Served() throws BadInput {
+    this(true);
+  }
+
+  private Served(boolean demo) throws BadInput {
+    this.demo = demo;
+    drawer = OpenPractice.of(new ServeOptions(demo, 0, null));
+    start(0);
+  }
+
+  /** A practice that starts for the first time: nothing set, nothing in the drawer. */
+  static Served empty() throws BadInput {
+    return new Served(false);
+  }
+
+  private void start(int wanted) throws BadInput {
     Wiring wiring = Wiring.production();
-    drawer = OpenPractice.of(new ServeOptions(true, 0, null));
-    server = WebServer.create(wiring, drawer, wiring.demoCases().read(), true, 0);
+    server =
+        WebServer.create(
+            wiring, drawer, demo ? wiring.demoCases().read() : List.of(), demo, wanted);
     server.start();
   }
 
@@ -36,9 +56,7 @@ final class Served implements AutoCloseable {
 
   /** Answers again, at the same address and with the same practice. */
   void regain() throws BadInput {
-    Wiring wiring = Wiring.production();
-    server = WebServer.create(wiring, drawer, wiring.demoCases().read(), true, port);
-    server.start();
+    start(port);
   }
 
   /** What is kept behind the pages. */
