@@ -79,7 +79,7 @@ final class CasePages {
   private CaseForm withUsualLayers(CaseForm form, List<Fault> faults) {
     CaseCatalogue catalogue = wiring.cases();
     Tooth tooth = null;
-    if (TypedTooth.node(form.tooth()) instanceof Node.Mapping typed) {
+    if (TypedTooth.node(form) instanceof Node.Mapping typed) {
       for (var entry : typed.entries().entrySet()) {
         if (entry.getValue().value() instanceof Node.Scalar text) {
           tooth = catalogue.tooth(entry.getKey(), text.text()).orElse(null);

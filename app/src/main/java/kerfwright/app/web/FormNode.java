@@ -31,7 +31,7 @@ final class FormNode {
     }
     put(top, "coolant_ml_per_min", number(form.value("coolant_ml_per_min")));
     if (!form.tooth().isBlank()) {
-      top.put("tooth", entry(TypedTooth.node(form.tooth())));
+      top.put("tooth", entry(TypedTooth.node(form)));
     }
     List<Node> layers = new ArrayList<>();
     form.rows().forEach(row -> layers.add(layer(row)));

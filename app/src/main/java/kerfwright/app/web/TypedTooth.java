@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 import kerfwright.app.input.Node;
 
 /**
- * A tooth as people type it: 16 is FDI, #3 Universal (so is a letter for a primary tooth), UR6
- * Palmer.
+ * A tooth as people type it: #3 is Universal (so is a letter for a primary tooth), UR6 Palmer; a
+ * bare number is FDI, or Universal where the form was shown in that notation.
  */
 final class TypedTooth {
   private static final Pattern UNIVERSAL = Pattern.compile("#\\s*([0-9]{1,2}|[A-T])|([A-T])");
@@ -16,8 +16,19 @@ final class TypedTooth {
 
   private TypedTooth() {}
 
-  static Node node(String typed) {
+  /** What was typed in the form, or else picked in it; picked teeth are FDI whatever is shown. */
+  static Node node(CaseForm form) {
+    String typed = form.value("tooth").strip();
+    return typed.isEmpty()
+        ? below("fdi", form.value("tooth_pick"))
+        : node(typed, form.value("tooth_by"));
+  }
+
+  static Node node(String typed, String notation) {
     String text = typed.strip().toUpperCase(Locale.ROOT);
+    if (notation.equals("universal") && text.matches("[0-9]{1,2}")) {
+      return below("universal", text);
+    }
     if (UNIVERSAL.matcher(text).matches()) {
       return below("universal", text.replace("#", "").strip());
     }
