@@ -3,6 +3,7 @@ package kerfwright.app.demo;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -23,6 +24,7 @@ import kerfwright.practice.reprocessing.Indicator.Result;
 import kerfwright.practice.reprocessing.Load;
 import kerfwright.practice.reprocessing.LoadDesk;
 import kerfwright.practice.reprocessing.NewLoad;
+import kerfwright.practice.reprocessing.ProcessingStep;
 import kerfwright.practice.setting.Settings;
 
 /**
@@ -42,6 +44,18 @@ public final class DemoRounds {
 
   private final DrawerDesk drawer;
   private final RecordDesk record;
+  private static final Map<ProcessingStep, Integer> MINUTES =
+      Map.of(
+          ProcessingStep.SOAK, 5,
+          ProcessingStep.ULTRASONIC, 5,
+          ProcessingStep.WASHER, 0,
+          ProcessingStep.RINSE, 2,
+          ProcessingStep.DRY, 3,
+          ProcessingStep.INSPECT, 3,
+          ProcessingStep.POUCH, 2,
+          ProcessingStep.CYCLE, 30,
+          ProcessingStep.COOL, 15);
+
   private final LoadDesk loads;
   private final DemoClock clock;
 
@@ -55,12 +69,13 @@ public final class DemoRounds {
 
   /** Fills a drawer that the demo practice was just put into. */
   public void fill(Settings settings, Instant now) {
-    settings.write(
-        settings.read().version(),
-        Map.of(
-            "person." + DENTIST, "clinician",
-            "person." + ASSISTANT, "assistant",
-            "person." + REPROCESSING, "reprocessing"));
+    Map<String, String> set = new LinkedHashMap<>();
+    set.put("person." + DENTIST, "clinician");
+    set.put("person." + ASSISTANT, "assistant");
+    set.put("person." + REPROCESSING, "reprocessing");
+    // a quick round: 20 min until the load, 45 min in it
+    MINUTES.forEach((step, minutes) -> set.put(step.setting(), Integer.toString(minutes)));
+    settings.write(settings.read().version(), set);
     List<StockItem> items = items();
     move(items, InstrumentState.CLEANING);
     clock.pass(50);

@@ -136,12 +136,7 @@ public final class TodayPages {
 
   private void sterilisers(Context call) {
     Map<String, String> changed = new LinkedHashMap<>();
-    for (String name :
-        List.of(
-            SteriliserSetting.COUNT,
-            SteriliserSetting.POUCHES,
-            SteriliserSetting.CLEANING,
-            SteriliserSetting.LOAD)) {
+    for (String name : List.of(SteriliserSetting.COUNT, SteriliserSetting.POUCHES)) {
       String value = sent(call, name);
       if (!value.matches("[1-9]\\d{0,2}")) {
         refuse(call, "today.whole-number-needed");

@@ -3,6 +3,7 @@ package kerfwright.practice.daylist;
 import java.time.LocalTime;
 import java.util.List;
 import kerfwright.catalogue.instrument.InstrumentKind;
+import kerfwright.practice.reprocessing.ReprocessingSetting;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.SteriliserSetting;
 
@@ -15,6 +16,7 @@ import kerfwright.practice.setting.SteriliserSetting;
  * @param gridMin loads start at multiples of this
  * @param chairs names of the chairs
  * @param sterilisers the sterilisers
+ * @param reprocessing how long an instrument takes from use to clean
  * @param set where lives are looked up
  */
 public record DaySetting(
@@ -23,6 +25,7 @@ public record DaySetting(
     int gridMin,
     List<String> chairs,
     SteriliserSetting sterilisers,
+    ReprocessingSetting reprocessing,
     SettingValues set) {
   public static final String OPENS = "day.opens";
   public static final String LENGTH = "day.length-min";
@@ -40,6 +43,7 @@ public record DaySetting(
         Math.max(5, set.whole(GRID, 15)),
         List.of(set.text(CHAIRS, "1 2").strip().split("\\s+")),
         SteriliserSetting.of(set),
+        ReprocessingSetting.of(set),
         set);
   }
 

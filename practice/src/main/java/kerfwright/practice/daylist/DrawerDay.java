@@ -60,8 +60,8 @@ public record DrawerDay(DayProblem problem, Map<String, List<String>> pieces) {
         new DayProblem(
             setting.opens(),
             setting.lengthMin(),
-            setting.sterilisers().cleaningMin(),
-            setting.sterilisers().loadMin(),
+            setting.reprocessing().minutesBeforeLoad(),
+            setting.reprocessing().loadMinutes(),
             setting.gridMin(),
             setting.sterilisers().sterilisers(),
             setting.sterilisers().pouches(),

@@ -109,6 +109,14 @@ public record ReprocessingSetting(
         .sum();
   }
 
+  /** Minutes from the start of a load until it can be released. */
+  public int loadMinutes() {
+    return minutes.entrySet().stream()
+        .filter(one -> !one.getKey().beforeLoad())
+        .mapToInt(Map.Entry::getValue)
+        .sum();
+  }
+
   public int minutesOf(ProcessingStep step) {
     return minutes.getOrDefault(step, 0);
   }
