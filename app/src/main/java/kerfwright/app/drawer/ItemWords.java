@@ -33,6 +33,22 @@ public final class ItemWords {
     }
   }
 
+  /** Share of a life left with its range; a single-use piece has one use or none. */
+  public static String life(Say say, StockItem item) {
+    if (item.singleUse()) {
+      return say.at(item.uses() == 0 ? "drawer.life-one-use" : "drawer.life-none");
+    }
+    return item.lifeLeft()
+        .map(
+            left ->
+                say.at(
+                    left.low() == left.high() ? "drawer.life-exact" : "drawer.life-range",
+                    Math.round(left.typical() * 100),
+                    Math.round(left.low() * 100),
+                    Math.round(left.high() * 100)))
+        .orElseGet(() -> say.at("drawer.life-unknown"));
+  }
+
   public static String price(Say say, @Nullable BigDecimal price) {
     return price == null ? say.at("drawer.not-given") : say.figures(price.toPlainString());
   }

@@ -143,7 +143,10 @@ class WebServerTest {
       assertTrue(policy.startsWith("default-src 'none'"), path);
       assertFalse(policy.contains("unsafe"), path);
       assertFalse(page.body().matches("(?s).*\\s(style|on[a-z]+)=\".*"), path + " is inline-free");
-      assertFalse(page.body().matches("(?s).*<script(?![^>]*src=).*"), path);
+      // a block of data is not run
+      assertFalse(
+          page.body().matches("(?s).*<script(?![^>]*src=)(?![^>]*type=\"application/json\").*"),
+          path);
       assertFalse(
           page.body().matches("(?s).*(src|href)=\"(https?:)?//.*"), path + " loads from elsewhere");
     }
@@ -180,7 +183,7 @@ class WebServerTest {
     String bad =
         CASE.replace("tooth=16", "tooth=99")
             .replace("layer_typical=1.4", "layer_typical=thick")
-            .replace("coolant_ml_per_min=50", "coolant_ml_per_min=%3Cb%3E");
+            .replace("coolant_ml_per_min=50", "coolant_ml_per_min=%3Cq%3E");
     HttpResponse<String> page = app.get("/plan?" + bad);
     assertEquals(422, page.statusCode());
     String body = page.body();
@@ -188,8 +191,8 @@ class WebServerTest {
     assertTrue(body.contains("there is no tooth &#39;99&#39;") || body.contains("no tooth '99'"));
     assertTrue(body.contains("value=\"thick\""), "what was typed stays");
     assertTrue(body.contains("value=\"99\""));
-    assertTrue(body.contains("value=\"&lt;b>\"") || body.contains("value=\"&lt;b&gt;\""), body);
-    assertFalse(body.contains("<b>"), "typed markup stays text");
+    assertTrue(body.contains("value=\"&lt;q>\"") || body.contains("value=\"&lt;q&gt;\""), body);
+    assertFalse(body.contains("<q>"), "typed markup stays text");
   }
 
   @Test

@@ -2,11 +2,15 @@ package kerfwright.practice.drawer;
 
 import java.math.BigDecimal;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.number.InstrumentResolver;
+import kerfwright.planner.casework.DrawerInstrument;
+import kerfwright.planner.plan.Estimate;
+import kerfwright.planner.tool.LifeLeft;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -83,6 +87,13 @@ public record StockItem(
   /** Up to 40 letters, digits and . _ / # - without spaces, as in the drawer file. */
   public static boolean labelIsSound(String label) {
     return label.matches(LABEL);
+  }
+
+  /** Share of one piece's life that is left; empty where its working part is not known. */
+  public Optional<Estimate> lifeLeft() {
+    return LifeLeft.of(
+        new DrawerInstrument(label, properties, uses, sterilisations, DrawerInstrument.State.CLEAN),
+        cutMm3ByMaterial);
   }
 
   public boolean lot() {

@@ -1,7 +1,6 @@
 package kerfwright.practice.restock;
 
 import kerfwright.physics.wear.Sharpness;
-import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.tool.LifeLeft;
 import kerfwright.practice.drawer.StockItem;
@@ -46,16 +45,7 @@ public record UsesLeft(double low, double typical, double high, double shareOfUs
 
   /** Share of the life left: low, typical, high. */
   private static double[] shares(StockItem item) {
-    Estimate left =
-        LifeLeft.of(
-                new DrawerInstrument(
-                    item.label(),
-                    item.properties(),
-                    item.uses(),
-                    item.sterilisations(),
-                    DrawerInstrument.State.CLEAN),
-                item.cutMm3ByMaterial())
-            .orElse(null);
+    Estimate left = item.lifeLeft().orElse(null);
     if (left != null) {
       return new double[] {left.low(), left.typical(), left.high()};
     }
