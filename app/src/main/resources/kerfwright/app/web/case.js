@@ -1,6 +1,30 @@
+// The plan beside the form follows every change, at most every 90 ms, and never misses the last one.
+"use strict";
+(() => {
+  const PAUSE_MS = 90;
+  let due = false;
+  let last = -PAUSE_MS;
+  const follow = () => {
+    if (due) return;
+    due = true;
+    setTimeout(() => {
+      due = false;
+      last = performance.now();
+      document.body.dispatchEvent(new CustomEvent("case-changed"));
+    }, Math.max(0, PAUSE_MS - (performance.now() - last)));
+  };
+  const changed = (event) => {
+    if (event.target instanceof Element && event.target.closest("form.case")) follow();
+  };
+  document.addEventListener("input", changed);
+  document.addEventListener("change", changed);
+  // typed before this ran, or brought back by the browser
+  const typed = document.querySelectorAll("form.case input:not([type=radio], [type=checkbox], [type=hidden])");
+  if ([...typed].some((field) => field.value !== field.defaultValue)) follow();
+})();
+
 // The layers of a new case as a section to scale: a boundary is dragged, or moved by the arrow keys,
 // and the fields follow; what is typed moves the boundary.
-"use strict";
 (() => {
   const GRID = 0.05;
   const COARSE = 0.5;

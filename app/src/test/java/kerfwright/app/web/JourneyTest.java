@@ -94,6 +94,20 @@ class JourneyTest {
   }
 
   @Test
+  void theLastOfTwoQuickChangesIsFollowed() {
+    Page page = browser.page();
+    page.navigate(app.address("/case"));
+    fillIn(page);
+    PlaywrightAssertions.assertThat(page.locator("#preview")).containsText("Open the plan");
+    page.evaluate(
+        "() => { const water = document.querySelector('[name=coolant_ml_per_min]');"
+            + " for (const typed of ['40', 'lots']) { water.value = typed;"
+            + " water.dispatchEvent(new Event('input', { bubbles: true })); } }");
+    PlaywrightAssertions.assertThat(page.locator("#fault-coolant_ml_per_min"))
+        .containsText("must be a number");
+  }
+
+  @Test
   void layersAreFilledInAddedAndRemovedInPlace() {
     Page page = browser.page();
     page.navigate(app.address("/case"));
