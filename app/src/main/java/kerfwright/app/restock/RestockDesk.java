@@ -11,7 +11,9 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import java.util.function.ToIntFunction;
+import kerfwright.practice.daylist.DayBooks;
+import kerfwright.practice.daylist.TypeName;
+import kerfwright.practice.daylist.UsesAskedFor;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerPage;
 import kerfwright.practice.drawer.DrawerQuery;
@@ -34,7 +36,7 @@ import org.jspecify.annotations.Nullable;
  * @param packages makers' packages, for their last day of use
  * @param record the cut record
  * @param procedures procedure of a step of a plan, where it is known
- * @param planned uses of an article that planned days ask for
+ * @param days the day lists, which ask for instruments
  * @param wearFactor how many times as fast as in the literature an item wears here
  * @param clock tells the day
  */
@@ -43,7 +45,7 @@ public record RestockDesk(
     Packages packages,
     CutRecord record,
     Function<PlanStep, Optional<String>> procedures,
-    ToIntFunction<Article> planned,
+    DayBooks days,
     ToDoubleFunction<StockItem> wearFactor,
     Clock clock) {
   private static final int PORTION = 1000;
@@ -56,7 +58,7 @@ public record RestockDesk(
     ZoneId zone = clock.getZone();
     Instant from = today().minusWeeks(options.historyWeeks()).atStartOfDay(zone).toInstant();
     List<PastUse> uses = PastUses.since(record, from, zone, procedures);
-    return new Restocking(today(), options, wearFactor).report(items(), uses, outlook());
+    return new Restocking(today(), options, wearFactor).report(items(), uses, outlook(options));
   }
 
   private List<StockItem> items() {
@@ -70,7 +72,8 @@ public record RestockDesk(
     }
   }
 
-  private Restocking.Outlook outlook() {
+  private Restocking.Outlook outlook(RestockOptions options) {
+    Map<String, Integer> asked = UsesAskedFor.byType(days, today(), options.aheadWeeks());
     Map<UUID, LocalDate> expires = packages.expiries();
     LocalDate began =
         record
@@ -90,7 +93,7 @@ public record RestockDesk(
 
       @Override
       public int planned(Article article) {
-        return planned.applyAsInt(article);
+        return asked.getOrDefault(TypeName.of(article.properties()), 0);
       }
     };
   }

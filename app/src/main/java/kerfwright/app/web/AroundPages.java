@@ -47,7 +47,7 @@ final class AroundPages {
             open.packages(),
             open.record().record(),
             planned::procedure,
-            article -> 0,
+            open.days(),
             item -> open.learning().get().wear(item.properties().kind()).typical(),
             clock);
     this.restock = new RestockPages(needs, templates);

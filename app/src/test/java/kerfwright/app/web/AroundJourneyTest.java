@@ -49,6 +49,11 @@ class AroundJourneyTest {
   }
 
   @Test
+  void theDayListOfTheDemoAsksForInstruments() throws Exception {
+    assertTrue(app.get("/restock").body().contains("The day lists ask for it"));
+  }
+
+  @Test
   void usesOfTheRecordBecomeAnOrderWithItsReasons() throws Exception {
     assertEquals(200, app.get("/restock").statusCode());
     List<StockItem> items = app.practice().desk().drawer().list(DrawerQuery.all(1000)).items();
