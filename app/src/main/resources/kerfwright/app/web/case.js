@@ -18,6 +18,13 @@
   };
   document.addEventListener("input", changed);
   document.addEventListener("change", changed);
+  // an answer for other rows of layers than are there by now is let go: the next is on its way
+  document.addEventListener("htmx:beforeSwap", (event) => {
+    if (event.detail.target.id !== "preview") return;
+    const asked = new URL(event.detail.xhr.responseURL).searchParams.getAll("layer_material").length;
+    const there = document.querySelectorAll("#layer-box select[name=layer_material]").length;
+    if (asked !== there) event.detail.shouldSwap = false;
+  });
   // typed before this ran, or brought back by the browser
   const typed = document.querySelectorAll("form.case input:not([type=radio], [type=checkbox], [type=hidden])");
   if ([...typed].some((field) => field.value !== field.defaultValue)) follow();
