@@ -1,6 +1,7 @@
 package kerfwright.planner;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -38,6 +39,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class WhatIf {
   private static final double EVERY_S = 0.5;
+  private static final int REMEMBERED = 16;
 
   private final CutCase cutCase;
   private final double depthM;
@@ -47,6 +49,14 @@ public final class WhatIf {
   private final double shownPeakK;
   private final double quickPeakK;
   private final SampledPlan before;
+  private final Map<Variation, Varied> answers =
+      Collections.synchronizedMap(
+          new LinkedHashMap<>(REMEMBERED, 0.75f, true) {
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<Variation, Varied> eldest) {
+              return size() > REMEMBERED;
+            }
+          });
 
   WhatIf(
       CutCase cutCase,
@@ -87,8 +97,17 @@ public final class WhatIf {
     return List.copyOf(byId.values());
   }
 
-  /** What a change would do. */
+  /** What a change would do; the last few answers are remembered, as pages ask again. */
   public Varied ask(Variation change) {
+    Varied known = answers.get(change);
+    if (known == null) {
+      known = answer(change);
+      answers.put(change, known);
+    }
+    return known;
+  }
+
+  private Varied answer(Variation change) {
     Varied.Figures was = figures(change.step(), sequence, before);
     CutCase asked = change.waterMlPerMin() == null ? cutCase : wet(change.waterMlPerMin());
     List<TimedCut> changed = new ArrayList<>();

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentHashMap;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;
@@ -41,15 +42,22 @@ public final class AbrasiveSurface {
     }
   }
 
+  private record Lot(GritClass grit, long seed) {}
+
+  /** What is drawn of a lot, whatever the language. */
+  private record Patch(long coverPercent, String grains, String facets) {}
+
+  /** A few seeds are ever used: one a drawing, one a reference page. */
+  private static final Map<Lot, Patch> PATCHES = new ConcurrentHashMap<>();
+
   private AbrasiveSurface() {}
 
   public static String draw(Say say, String id, GritClass grit, long seed) {
     double low = grit.particleSize().low().millimetres();
     double high = grit.particleSize().high().millimetres();
     String size = say.at("drawn.abrasive-size", Math.round(low * 1000), Math.round(high * 1000));
-    List<Grain> placed = place(low, high, new SplittableRandom(seed));
-    double area = placed.stream().mapToDouble(Grain::area).sum();
-    long cover = Math.round(100 * area / (PATCH_WIDTH_MM * PATCH_HEIGHT_MM));
+    Patch patch = PATCHES.computeIfAbsent(new Lot(grit, seed), AbrasiveSurface::patch);
+    long cover = patch.coverPercent();
     String ring = Labels.ring(say, grit);
     Svg svg =
         Svg.image(
@@ -66,16 +74,8 @@ public final class AbrasiveSurface {
     double width = PATCH_WIDTH_MM * PER_MM;
     double height = PATCH_HEIGHT_MM * PER_MM;
     svg.rect(LEFT, TOP, width, height, Pen.BODY, "bond");
-    StringBuilder grains = new StringBuilder();
-    StringBuilder facets = new StringBuilder();
-    for (Grain grain : placed) {
-      grains.append(path(grain, 1, 0, grain.corners().size()));
-      if (grain.size() * PER_MM > SMALL) {
-        facets.append(path(grain, 0.6, 0, 4));
-      }
-    }
-    svg.path(grains.toString(), Pen.SOLID, "grains");
-    svg.path(facets.toString(), Pen.PAPER, "facets");
+    svg.path(patch.grains(), Pen.SOLID, "grains");
+    svg.path(patch.facets(), Pen.PAPER, "facets");
     double bar = 0.1 * PER_MM;
     double y = TOP + height + 14;
     double right = LEFT + width;
@@ -104,6 +104,25 @@ public final class AbrasiveSurface {
     svg.text(LEFT + 20, y + 18, Anchor.START, Type.PLAIN, say.at("drawn.abrasive-grains", size));
     svg.text(LEFT, y + 33, Anchor.START, Type.QUIET, say.at("drawn.abrasive-assumed", cover));
     return svg.finish();
+  }
+
+  private static Patch patch(Lot lot) {
+    double low = lot.grit().particleSize().low().millimetres();
+    double high = lot.grit().particleSize().high().millimetres();
+    List<Grain> placed = place(low, high, new SplittableRandom(lot.seed()));
+    double area = placed.stream().mapToDouble(Grain::area).sum();
+    StringBuilder grains = new StringBuilder();
+    StringBuilder facets = new StringBuilder();
+    for (Grain grain : placed) {
+      grains.append(path(grain, 1, 0, grain.corners().size()));
+      if (grain.size() * PER_MM > SMALL) {
+        facets.append(path(grain, 0.6, 0, 4));
+      }
+    }
+    return new Patch(
+        Math.round(100 * area / (PATCH_WIDTH_MM * PATCH_HEIGHT_MM)),
+        grains.toString(),
+        facets.toString());
   }
 
   /** Darts that miss every earlier grain, until the wanted share is covered or room runs out. */

@@ -38,7 +38,14 @@ public final class Database implements AutoCloseable {
     return file(file, NEWEST);
   }
 
-  /** The same at an older schema, to be filled with what was kept at that one. */
+  /** A SQLite file that is thrown away at the end: nothing waits for the disk. */
+  public static Database temporary(Path file) throws BadInput {
+    String settings = SQLITE_SETTINGS.replace("synchronous=FULL", "synchronous=OFF");
+    return open(
+        "jdbc:sqlite:" + file.toAbsolutePath() + settings + WRITING, file.toString(), NEWEST);
+  }
+
+  /** A file at an older schema, to be filled with what was kept at that one. */
   public static Database file(Path file, String schema) throws BadInput {
     String url = "jdbc:sqlite:" + file.toAbsolutePath() + SQLITE_SETTINGS + WRITING;
     return open(url, file.toString(), schema);

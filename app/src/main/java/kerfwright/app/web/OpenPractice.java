@@ -147,7 +147,7 @@ public final class OpenPractice implements AutoCloseable {
   private static OpenPractice temporary() throws BadInput {
     try {
       Path folder = Files.createTempDirectory("kerfwright");
-      return new OpenPractice(Database.file(folder.resolve(Database.FILE)), folder, null);
+      return new OpenPractice(Database.temporary(folder.resolve(Database.FILE)), folder, null);
     } catch (IOException refused) {
       throw new BadInput("temporary folder", "no file can be made there; give one by --data");
     }
