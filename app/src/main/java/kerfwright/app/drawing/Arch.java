@@ -52,7 +52,8 @@ final class Arch {
     List<Crown> crowns = new ArrayList<>();
     int right = (upper ? 1 : 4) + (permanent ? 0 : 4);
     int left = (upper ? 2 : 3) + (permanent ? 0 : 4);
-    for (boolean patientsRight : new boolean[] {true, false}) {
+    // quadrant by quadrant, as they are numbered
+    for (boolean patientsRight : new boolean[] {upper, !upper}) {
       int quadrant = patientsRight ? right : left;
       for (int i = 0; i < along.length; i++) {
         double[] place = places.get(i);
