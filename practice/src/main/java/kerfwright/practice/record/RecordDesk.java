@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.locks.Lock;
+import java.util.concurrent.locks.ReentrantLock;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerConflict;
 import kerfwright.practice.drawer.DrawerEntry;
@@ -21,6 +23,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class RecordDesk {
   private static final int TRIES = 20;
+
+  /** Those who write here take turns, so that none is overtaken again and again. */
+  private final Lock turn = new ReentrantLock(true);
 
   private final CutRecord record;
   private final Drawer drawer;
@@ -129,17 +134,22 @@ public final class RecordDesk {
   }
 
   /** A use is a fact, whatever else happens to the instrument: tried until nobody is in between. */
-  private static Logged again(Attempt attempt) {
-    for (int tries = 0; tries < TRIES; tries++) {
-      try {
-        return attempt.run();
-      } catch (DrawerConflict meanwhile) {
-        // looked at anew
-      } catch (CorrectedMeanwhile meanwhile) {
-        return Logged.refused(Logged.Refusal.CORRECTED_ALREADY);
+  private Logged again(Attempt attempt) {
+    turn.lock();
+    try {
+      for (int tries = 0; tries < TRIES; tries++) {
+        try {
+          return attempt.run();
+        } catch (DrawerConflict meanwhile) {
+          // looked at anew
+        } catch (CorrectedMeanwhile meanwhile) {
+          return Logged.refused(Logged.Refusal.CORRECTED_ALREADY);
+        }
       }
+      return Logged.refused(Logged.Refusal.BUSY);
+    } finally {
+      turn.unlock();
     }
-    return Logged.refused(Logged.Refusal.BUSY);
   }
 
   /** One entry on its way, with the lines of the drawer it brings. */
