@@ -3,6 +3,8 @@ package kerfwright.planner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kerfwright.catalogue.evidence.Agreement;
+import kerfwright.catalogue.evidence.EvidenceCase;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.OwnPace;
@@ -131,7 +133,22 @@ final class PlanNotes {
               new SourceKey("supplier-safety-notes"),
               new SourceKey("cavalcanti-2005")));
     }
-    warnings.add(Finding.note("order-of-magnitude", Message.of("finding.order-of-magnitude")));
+    warnings.add(orderOfMagnitude());
     return warnings;
+  }
+
+  /** How far the models may be trusted: what published tests no constant rests on made of them. */
+  private static Finding orderOfMagnitude() {
+    Agreement agreement = Agreement.packaged();
+    Agreement.Count cutting = agreement.of(EvidenceCase.About.CUTTING);
+    Agreement.Count heat = agreement.of(EvidenceCase.About.HEAT);
+    return Finding.note(
+        "order-of-magnitude",
+        Message.of(
+            "finding.order-of-magnitude",
+            cutting.met(),
+            cutting.cases(),
+            heat.met(),
+            heat.cases()));
   }
 }

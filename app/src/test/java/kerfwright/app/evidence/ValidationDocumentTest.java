@@ -11,26 +11,36 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import kerfwright.catalogue.evidence.Agreement;
 import kerfwright.planner.evidence.EvidenceReport;
 import org.junit.jupiter.api.Test;
 
-/** Writes docs/VALIDATION.md when asked to, and else fails when it is not what would be written. */
+/**
+ * Writes docs/VALIDATION.md and the counts a plan tells when asked to, and else fails when they are
+ * not what would be written.
+ */
 class ValidationDocumentTest {
   private static final String COMMAND =
       "mvn -q -pl app -am test -Dtest=ValidationDocumentTest -Dvalidation.write=true"
           + " -Dsurefire.failIfNoSpecifiedTests=false";
   private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
   private static final Path DOCUMENT = ROOT.resolve("docs/VALIDATION.md");
+  private static final Path COUNTS =
+      ROOT.resolve("catalogue/src/main/resources/kerfwright/catalogue/" + Agreement.FILE);
   private static final Pattern TEST = Pattern.compile("(?m)^  void (\\w+)\\(");
 
   @Test
   void theDocumentSaysWhatTheModelsComputeNow() throws IOException {
-    String document = EvidenceDocument.of(EvidenceReport.compute(), COMMAND, otherChecks());
+    EvidenceReport report = EvidenceReport.compute();
+    String document = EvidenceDocument.of(report, COMMAND, otherChecks());
     if (Boolean.getBoolean("validation.write")) {
       Files.createDirectories(DOCUMENT.getParent());
       Files.writeString(DOCUMENT, document);
+      Files.writeString(COUNTS, report.agreement().csv());
       return;
     }
+    assertEquals(
+        report.agreement(), Agreement.packaged(), COUNTS + " is stale; make it with " + COMMAND);
     assertTrue(Files.exists(DOCUMENT), DOCUMENT + " is missing; make it with " + COMMAND);
     List<String> written = Files.readString(DOCUMENT).lines().toList();
     List<String> now = document.lines().toList();

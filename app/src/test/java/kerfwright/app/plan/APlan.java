@@ -83,7 +83,8 @@ public final class APlan {
                 "little-water",
                 Message.of("finding.little-water", new BigDecimal("30")),
                 new SourceKey("a-2005")),
-            Finding.note("order-of-magnitude", Message.of("finding.order-of-magnitude"))),
+            Finding.note(
+                "order-of-magnitude", Message.of("finding.order-of-magnitude", 3, 4, 5, 6))),
         List.of(Finding.note("c01", Message.of("caution.c01"), PRACTICE)));
   }
 

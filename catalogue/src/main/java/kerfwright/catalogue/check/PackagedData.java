@@ -1,6 +1,7 @@
 package kerfwright.catalogue.check;
 
 import kerfwright.catalogue.caution.Cautions;
+import kerfwright.catalogue.evidence.Agreement;
 import kerfwright.catalogue.evidence.Evidence;
 import kerfwright.catalogue.evidence.EvidenceCases;
 import kerfwright.catalogue.limit.SafetyLimits;
@@ -32,6 +33,7 @@ public final class PackagedData {
     ToolMaterials.load(sources, faults);
     Anatomy anatomy = Anatomy.load(sources, faults);
     UsualStacks.load(anatomy, materials, sources, faults);
+    Agreement.load(faults);
     EvidenceCases.load(Evidence.load(sources, faults), materials, faults);
     Cautions.load(sources, faults);
     SafetyLimits.load(sources, faults);

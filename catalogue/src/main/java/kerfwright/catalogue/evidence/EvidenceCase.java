@@ -1,5 +1,7 @@
 package kerfwright.catalogue.evidence;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import kerfwright.catalogue.table.Numbers;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +33,20 @@ public record EvidenceCase(
     String unit,
     String remark,
     String explanation) {
+  /** What a figure is about. */
+  public enum About {
+    /** Removal, forces, wear and the surface left. */
+    CUTTING,
+    HEAT;
+
+    static final List<String> IDS = Arrays.stream(values()).map(About::id).toList();
+
+    /** The word the data files use. */
+    public String id() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
   /** What the models compute. */
   public enum Figure {
     REMOVAL,
@@ -50,6 +66,13 @@ public record EvidenceCase(
     /** The word the data files use. */
     public String id() {
       return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public About about() {
+      return switch (this) {
+        case PULP_RISE, SURFACE_RISE, MOUTH_HEAT -> About.HEAT;
+        default -> About.CUTTING;
+      };
     }
   }
 

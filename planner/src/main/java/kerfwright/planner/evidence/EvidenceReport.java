@@ -1,7 +1,10 @@
 package kerfwright.planner.evidence;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import kerfwright.catalogue.evidence.Agreement;
+import kerfwright.catalogue.evidence.EvidenceCase;
 import kerfwright.catalogue.evidence.EvidenceCases;
 import kerfwright.catalogue.evidence.EvidenceRow;
 
@@ -33,6 +36,21 @@ public record EvidenceReport(
     Comparing comparing = new Comparing(SAMPLES, HEAT_SAMPLES, SEED);
     List<Compared> compared = cases.all().stream().map(comparing::compare).toList();
     return new EvidenceReport(compared, cases.notComputed(), Summary.of(compared));
+  }
+
+  /** How many cases of validation sources are met, by what they are about. */
+  public Agreement agreement() {
+    Map<EvidenceCase.About, Agreement.Count> counts = new EnumMap<>(EvidenceCase.About.class);
+    for (EvidenceCase.About about : EvidenceCase.About.values()) {
+      List<Compared> all =
+          compared.stream()
+              .filter(c -> c.asked().row().role() == EvidenceRow.Role.VALIDATION)
+              .filter(c -> c.asked().figure().about() == about)
+              .toList();
+      int met = (int) all.stream().filter(c -> c.verdict().met()).count();
+      counts.put(about, new Agreement.Count(met, all.size()));
+    }
+    return new Agreement(counts);
   }
 
   /** Cases of one finding. */
