@@ -16,7 +16,6 @@ import kerfwright.app.words.Say;
 import kerfwright.practice.day.Need;
 import kerfwright.practice.day.Substitute;
 import kerfwright.practice.daylist.Booking;
-import kerfwright.practice.daylist.BookingFault;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.TrayTemplate;
 
@@ -90,7 +89,7 @@ public final class BookingPages {
       String fault =
           effect.faults().isEmpty()
               ? say.at("day.fault-happened")
-              : words(say, effect.faults().get(0));
+              : FaultWords.of(say, effect.faults().get(0));
       show(call, date, form, fault);
     } else if (desk.apply(book, effect, before == null ? "added" : "changed")) {
       call.redirect("/day/" + date, HttpStatus.SEE_OTHER);
@@ -98,15 +97,6 @@ public final class BookingPages {
       call.status(HttpStatus.CONFLICT);
       show(call, date, form, say.at("day.changed-meanwhile"));
     }
-  }
-
-  private static String words(Say say, BookingFault fault) {
-    return say.at(
-        "day.fault-" + fault.kind().id(),
-        fault.booking().id(),
-        fault.other(),
-        say.time(fault.booking().start()),
-        say.time(fault.booking().end()));
   }
 
   private void remove(Context call) {

@@ -16,6 +16,7 @@ import kerfwright.practice.day.Shortage;
 import kerfwright.practice.day.SteriliserLoad;
 import kerfwright.practice.day.TrayPlace;
 import kerfwright.practice.daylist.Booking;
+import kerfwright.practice.daylist.BookingFault;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DaySetting;
 import kerfwright.practice.daylist.PlannedDay;
@@ -124,6 +125,13 @@ public record DayBoard(
       }
     }
     return lines;
+  }
+
+  /** Appointments that do not fit what is set by now. */
+  public List<String> misfits() {
+    return BookingFault.of(book.bookings(), setting).stream()
+        .map(fault -> FaultWords.of(say, fault))
+        .toList();
   }
 
   /** The lanes, in which appointments can be moved. */

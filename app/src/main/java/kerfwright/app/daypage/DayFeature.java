@@ -23,6 +23,7 @@ public final class DayFeature {
   private final DayPages pages;
   private final BookingPages bookings;
   private final WeekPages week;
+  private final DaySettingPages setting;
   private final Clock clock;
 
   public DayFeature(
@@ -37,11 +38,13 @@ public final class DayFeature {
     TypeWords types = new TypeWords(drawer);
     pages = new DayPages(desk, types, templates);
     week = new WeekPages(desk, types, templates);
+    setting = new DaySettingPages(settings, desk, templates);
     bookings = new BookingPages(desk, types, templates, needs);
   }
 
   public void routes(JavalinConfig config) {
     week.routes(config);
+    setting.routes(config);
     bookings.routes(config);
     pages.routes(config);
   }

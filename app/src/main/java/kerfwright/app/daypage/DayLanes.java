@@ -3,8 +3,10 @@ package kerfwright.app.daypage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import kerfwright.app.words.Say;
 import kerfwright.practice.day.DayPlan;
@@ -64,9 +66,10 @@ final class DayLanes {
   String svg(int nowMin, boolean canMove) {
     movable = canMove;
     y = 44;
-    for (String chair : setting.chairs()) {
-      chair(chair);
-    }
+    Set<String> chairs = new LinkedHashSet<>(setting.chairs());
+    // an appointment in a chair that is no longer there must be seen to be moved
+    bookings.forEach(b -> chairs.add(b.chair()));
+    chairs.forEach(this::chair);
     if (planned != null) {
       sterilisers(planned);
       pieces(planned);

@@ -237,13 +237,7 @@ public final class DayPages {
   private static List<String> faults(Say say, DayDesk.Effect effect) {
     List<String> words = new ArrayList<>();
     for (BookingFault fault : effect.faults()) {
-      words.add(
-          say.at(
-              "day.fault-" + fault.kind().id(),
-              fault.booking().id(),
-              fault.other(),
-              say.time(fault.booking().start()),
-              say.time(fault.booking().end())));
+      words.add(FaultWords.of(say, fault));
     }
     if (effect.factsBroken()) {
       words.add(say.at("day.fault-happened"));

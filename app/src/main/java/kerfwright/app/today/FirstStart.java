@@ -50,7 +50,7 @@ public final class FirstStart {
       case HANDPIECES -> set.find(CaseSetting.HANDPIECES).isPresent();
       case INSTRUMENTS -> !drawer.pieces().isEmpty();
       case PEOPLE -> !Person.all(set).isEmpty();
-      case STERILISERS -> set.find(SteriliserSetting.COUNT).isPresent();
+      case STERILISERS -> set.find(SteriliserSetting.COUNT.name()).isPresent();
     };
   }
 }

@@ -24,6 +24,7 @@ import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 import kerfwright.practice.setting.StaffRole;
 import kerfwright.practice.setting.SteriliserSetting;
+import kerfwright.practice.setting.WholeSetting;
 
 /** What is next, what is missing, what needs attention. */
 public final class TodayPages {
@@ -136,13 +137,13 @@ public final class TodayPages {
 
   private void sterilisers(Context call) {
     Map<String, String> changed = new LinkedHashMap<>();
-    for (String name : List.of(SteriliserSetting.COUNT, SteriliserSetting.POUCHES)) {
-      String value = sent(call, name);
-      if (!value.matches("[1-9]\\d{0,2}")) {
+    for (WholeSetting one : List.of(SteriliserSetting.COUNT, SteriliserSetting.POUCHES)) {
+      String value = sent(call, one.name());
+      if (value.isEmpty() || !one.allows(value)) {
         refuse(call, "today.whole-number-needed");
         return;
       }
-      changed.put(name, value);
+      changed.put(one.name(), value);
     }
     written(call, changed);
   }

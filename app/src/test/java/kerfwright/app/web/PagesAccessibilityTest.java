@@ -36,7 +36,8 @@ class PagesAccessibilityTest {
           "/records/verify",
           "/day",
           "/day/trays",
-          "/day/week");
+          "/day/week",
+          "/day/settings");
 
   private Served app;
   private Browser browser;

@@ -3,9 +3,11 @@ package kerfwright.app.web;
 import io.javalin.Javalin;
 import java.io.IOException;
 import java.net.URI;
+import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import kerfwright.app.Wiring;
 import kerfwright.app.cli.ServeOptions;
@@ -74,6 +76,22 @@ final class Served implements AutoCloseable {
 
   HttpResponse<String> send(HttpRequest request) throws IOException, InterruptedException {
     return client.send(request, HttpResponse.BodyHandlers.ofString());
+  }
+
+  /** Sends a form: names and values in turn. */
+  HttpResponse<String> post(String path, String... fields)
+      throws IOException, InterruptedException {
+    StringBuilder body = new StringBuilder();
+    for (int i = 0; i < fields.length; i += 2) {
+      body.append(i == 0 ? "" : "&").append(fields[i]).append('=');
+      body.append(URLEncoder.encode(fields[i + 1], StandardCharsets.UTF_8));
+    }
+    return send(
+        HttpRequest.newBuilder(URI.create(address(path)))
+            .header("Origin", address(""))
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(HttpRequest.BodyPublishers.ofString(body.toString()))
+            .build());
   }
 
   @Override

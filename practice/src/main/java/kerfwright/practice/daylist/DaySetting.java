@@ -6,6 +6,7 @@ import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.practice.reprocessing.ReprocessingSetting;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.SteriliserSetting;
+import kerfwright.practice.setting.WholeSetting;
 
 /**
  * What the practice's days look like. All defaults are project settings, for a practice that has
@@ -28,28 +29,60 @@ public record DaySetting(
     ReprocessingSetting reprocessing,
     SettingValues set) {
   public static final String OPENS = "day.opens";
-  public static final String LENGTH = "day.length-min";
-  public static final String GRID = "day.load-grid-min";
+  public static final String USUAL_OPENS = "08:00";
   public static final String CHAIRS = "day.chairs";
+  public static final String USUAL_CHAIRS = "1 2";
 
-  /** Settings of lives begin with this; the id of the kind follows, uses are the value. */
-  public static final String LIFE = "life.";
+  /** Opening time, min. */
+  public static final WholeSetting LENGTH = new WholeSetting("day.length-min", 540, 60, 1440);
+
+  /** Loads start at multiples of this, min. */
+  public static final WholeSetting GRID = new WholeSetting("day.load-grid-min", 15, 5, 120);
+
+  private static final int MOST_CHAIRS = 12;
+  private static final int MOST_USES = 500;
 
   public static DaySetting of(SettingValues set) {
-    String opens = set.text(OPENS, "08:00");
+    String opens = set.text(OPENS, USUAL_OPENS);
+    String chairs = set.text(CHAIRS, USUAL_CHAIRS);
+    ReprocessingSetting reprocessing = ReprocessingSetting.of(set);
     return new DaySetting(
-        LocalTime.parse(opens.matches("([01]\\d|2[0-3]):[0-5]\\d") ? opens : "08:00"),
-        Math.max(60, Math.min(1440, set.whole(LENGTH, 540))),
-        Math.max(5, set.whole(GRID, 15)),
-        List.of(set.text(CHAIRS, "1 2").strip().split("\\s+")),
-        SteriliserSetting.of(set),
-        ReprocessingSetting.of(set),
+        LocalTime.parse(isTime(opens) ? opens : USUAL_OPENS),
+        LENGTH.of(set),
+        GRID.of(set),
+        chairs(chairsAreSound(chairs) ? chairs : USUAL_CHAIRS),
+        // those that have names are the ones that stand there
+        new SteriliserSetting(
+            reprocessing.sterilisers().size(), SteriliserSetting.of(set).pouches()),
+        reprocessing,
         set);
+  }
+
+  /** Whether this is a time of day such as 08:00. */
+  public static boolean isTime(String text) {
+    return text.matches("([01]\\d|2[0-3]):[0-5]\\d");
+  }
+
+  /** Whether these are names of chairs: up to 12, of up to 8 letters and digits, none twice. */
+  public static boolean chairsAreSound(String text) {
+    List<String> names = chairs(text);
+    return names.size() <= MOST_CHAIRS
+        && names.stream().distinct().count() == names.size()
+        && names.stream().allMatch(name -> name.matches("[\\p{L}\\p{N}]{1,8}"));
+  }
+
+  private static List<String> chairs(String text) {
+    return List.of(text.strip().split("[\\s,;]+"));
+  }
+
+  /** Uses after which an instrument of a kind is withdrawn. */
+  public static WholeSetting life(InstrumentKind kind) {
+    return new WholeSetting("life." + kind.id(), usual(kind), 1, MOST_USES);
   }
 
   /** Uses after which an instrument is withdrawn. */
   public int lifeUses(InstrumentKind kind, boolean singleUse) {
-    return singleUse ? 1 : Math.max(1, set.whole(LIFE + kind.id(), usual(kind)));
+    return singleUse ? 1 : life(kind).of(set);
   }
 
   private static int usual(InstrumentKind kind) {

@@ -8,10 +8,10 @@ package kerfwright.practice.setting;
  * @param pouches how many pouches one load takes
  */
 public record SteriliserSetting(int sterilisers, int pouches) {
-  public static final String COUNT = "steriliser.count";
-  public static final String POUCHES = "steriliser.pouches";
+  public static final WholeSetting COUNT = new WholeSetting("steriliser.count", 1, 1, 20);
+  public static final WholeSetting POUCHES = new WholeSetting("steriliser.pouches", 12, 1, 200);
 
   public static SteriliserSetting of(SettingValues set) {
-    return new SteriliserSetting(set.whole(COUNT, 1), set.whole(POUCHES, 12));
+    return new SteriliserSetting(COUNT.of(set), POUCHES.of(set));
   }
 }
