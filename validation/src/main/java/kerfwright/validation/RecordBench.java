@@ -2,11 +2,13 @@ package kerfwright.validation;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
@@ -41,15 +43,17 @@ import kerfwright.practice.record.UsedInstrument;
 
 /**
  * Measures tracing in a record of many uses, as JSON. Arguments: number of uses; a folder for the
- * SQLite file; then, if wanted, the JDBC URL of an empty PostgreSQL database. While the record is
- * filled the indexes of its table, except the key, are away; they are made again, from the text of
- * the migration, before anything is measured.
+ * SQLite file, which is deleted at the end; then, if wanted, the JDBC URL of an empty PostgreSQL
+ * database. While the record is filled the indexes of its table, except the key, are away; they are
+ * made again, from the text of the migration, before anything is measured. How far it is goes to
+ * the error stream.
  */
 public final class RecordBench {
   private static final int INSTRUMENTS = 20_000;
   private static final int PER_CASE = 6;
   private static final int PER_LOAD = 24;
   private static final int BATCH = 10_000;
+  private static final int TOLD_EVERY = 500_000;
   private static final int ASKED = 300;
   private static final int WARM_UP = 30;
   private static final int PAGE = 500;
@@ -85,20 +89,41 @@ public final class RecordBench {
     result.put("pageSize", PAGE);
     result.put("processors", Runtime.getRuntime().availableProcessors());
     result.put("java", Runtime.version().feature());
+    result.put("otherLoad", ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
     Path file = Files.createTempDirectory(Path.of(arguments[1]), "record").resolve("bench.db");
     try (Database sqlite = Database.file(file)) {
       Map<String, Object> measured =
           new RecordBench("jdbc:sqlite:" + file + "?busy_timeout=60000", sqlite, uses).measure();
-      measured.put("fileMB", Files.size(file) / 1_000_000);
+      measured.put("diskMB", Files.size(file) / 1_000_000);
       result.put("SQLite", measured);
+    } finally {
+      Files.deleteIfExists(file);
+      Files.delete(file.getParent());
     }
-    System.err.println(Json.text(result));
     if (arguments.length > 2) {
-      try (Database postgres = Database.server(arguments[2])) {
-        result.put("PostgreSQL", new RecordBench(arguments[2], postgres, uses).measure());
+      String url = rewriting(arguments[2]);
+      try (Database postgres = Database.server(url)) {
+        RecordBench bench = new RecordBench(url, postgres, uses);
+        Map<String, Object> measured = bench.measure();
+        measured.put("diskMB", bench.sizeOnServer() / 1_000_000);
+        result.put("PostgreSQL", measured);
       }
     }
     System.out.println(Json.text(result));
+  }
+
+  /** Rows of one batch go to the server as one statement. */
+  private static String rewriting(String url) {
+    return url + (url.contains("?") ? "&" : "?") + "reWriteBatchedInserts=true";
+  }
+
+  private long sizeOnServer() throws SQLException {
+    try (Connection connection = DriverManager.getConnection(url);
+        Statement statement = connection.createStatement();
+        ResultSet size = statement.executeQuery("SELECT pg_database_size(current_database())")) {
+      size.next();
+      return size.getLong(1);
+    }
   }
 
   private Map<String, Object> measure() throws Exception {
@@ -109,17 +134,17 @@ public final class RecordBench {
     for (String index : indexes) {
       Matcher named = INDEX.matcher(index);
       if (named.matches()) {
-        run("DROP INDEX " + named.group(1));
+        run(List.of("DROP INDEX " + named.group(1)));
       }
     }
     long start = System.nanoTime();
     fill();
     result.put("fillS", since(start));
     start = System.nanoTime();
-    for (String index : indexes) {
-      run(index);
-    }
-    run("ANALYZE cut_record");
+    List<String> make = new ArrayList<>(List.of(roomToSort()));
+    make.addAll(indexes);
+    make.add("ANALYZE cut_record");
+    run(make);
     result.put("indexS", since(start));
     System.err.println(result);
     SplittableRandom chance = new SplittableRandom(3);
@@ -178,10 +203,19 @@ public final class RecordBench {
     }
   }
 
-  private void run(String sql) throws SQLException {
+  private String roomToSort() {
+    return database.onServer()
+        ? "SET maintenance_work_mem = '256MB'"
+        : "PRAGMA cache_size = -256000";
+  }
+
+  /** All of them over one connection. */
+  private void run(List<String> statements) throws SQLException {
     try (Connection connection = DriverManager.getConnection(url);
         Statement statement = connection.createStatement()) {
-      statement.execute(sql);
+      for (String sql : statements) {
+        statement.execute(sql);
+      }
     }
   }
 
@@ -209,6 +243,9 @@ public final class RecordBench {
         some.add(statement(i, chance));
       }
       record.appendAll(some, at(from));
+      if ((from + BATCH) % TOLD_EVERY == 0) {
+        System.err.println((from + BATCH) + " of " + uses + " uses");
+      }
     }
   }
 

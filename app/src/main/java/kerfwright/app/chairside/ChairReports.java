@@ -58,7 +58,6 @@ public final class ChairReports {
         : switch (refusal) {
           case UNKNOWN_INSTRUMENT -> say.at("chairside.entry-unknown-instrument");
           case ID_TAKEN -> say.at("chairside.entry-id-taken");
-          case BUSY -> say.at("chairside.entry-busy");
           default -> say.at("chairside.entry-unsound");
         };
   }

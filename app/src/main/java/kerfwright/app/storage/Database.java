@@ -6,6 +6,8 @@ import com.zaxxer.hikari.pool.HikariPool;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.concurrent.locks.Lock;
+import java.util.concurrent.locks.ReentrantLock;
 import kerfwright.app.input.BadInput;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -20,13 +22,14 @@ public final class Database implements AutoCloseable {
   public static final String FILE = "kerfwright.db";
 
   private static final String SQLITE_SETTINGS =
-      "?journal_mode=WAL&synchronous=FULL&busy_timeout=5000&foreign_keys=true";
+      "?journal_mode=WAL&synchronous=FULL&busy_timeout=30000&foreign_keys=true";
   private static final String WRITING = "&transaction_mode=IMMEDIATE";
   private static final String NEWEST = "latest";
   private static final String POSTGRES = "jdbc:postgresql:";
 
   private final HikariDataSource connections;
   private final Jdbi jdbi;
+  private final Lock turn = new ReentrantLock(true);
 
   private Database(HikariDataSource connections) {
     this.connections = connections;
@@ -70,7 +73,7 @@ public final class Database implements AutoCloseable {
     config.setJdbcUrl(url);
     config.setMaximumPoolSize(6);
     config.setMinimumIdle(1);
-    config.setConnectionTimeout(10_000);
+    config.setConnectionTimeout(30_000);
     config.setPoolName("kerfwright");
     HikariDataSource connections;
     try {
@@ -91,6 +94,11 @@ public final class Database implements AutoCloseable {
           shown, "cannot be brought to this program's schema: " + stuck.getMessage());
     }
     return new Database(connections);
+  }
+
+  /** For those of this process who want to write at once: first come, first served. */
+  Lock turn() {
+    return turn;
   }
 
   Jdbi jdbi() {

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.locks.Lock;
+import java.util.function.Supplier;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerConflict;
 import kerfwright.practice.drawer.DrawerEntry;
@@ -24,9 +26,31 @@ import org.jdbi.v3.core.statement.Query;
 /** The drawer in a database. */
 public final class StoredDrawer implements Drawer {
   private final Jdbi jdbi;
+  private final Lock turn;
 
   public StoredDrawer(Database database) {
     this.jdbi = database.jdbi();
+    this.turn = database.turn();
+  }
+
+  @Override
+  public <T> T inTurn(Supplier<T> all) {
+    turn.lock();
+    try {
+      // what is read and written within, by whichever storage of this database, joins in
+      return jdbi.inTransaction(
+          handle -> {
+            holdBack(handle);
+            return all.get();
+          });
+    } finally {
+      turn.unlock();
+    }
+  }
+
+  /** Until the transaction is over, others who write wait here. */
+  static void holdBack(Handle handle) {
+    handle.execute("UPDATE stock_revision SET revision = revision");
   }
 
   @Override
@@ -193,7 +217,12 @@ public final class StoredDrawer implements Drawer {
 
   @Override
   public void write(List<DrawerEntry> entries) throws DrawerConflict {
-    jdbi.useTransaction(handle -> write(handle, entries));
+    turn.lock();
+    try {
+      jdbi.useTransaction(handle -> write(handle, entries));
+    } finally {
+      turn.unlock();
+    }
   }
 
   /** As part of a larger change. */

@@ -43,6 +43,10 @@ public final class StoredRecord implements CutRecord {
     Object[] result = new Object[1];
     jdbi.<DrawerConflict>useTransaction(
         handle -> {
+          if (!moves.isEmpty()) {
+            // in the order everybody takes them, so that no two wait for each other
+            StoredDrawer.holdBack(handle);
+          }
           Chain end = lockedEnd(handle);
           Optional<RecordEntry> known = find(handle, "id", statement.id());
           Correction correction = statement.correction();

@@ -7,32 +7,53 @@ import java.io.BufferedReader;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
+import kerfwright.catalogue.number.DrawerFields;
+import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.drawer.TimeOrderedIds;
 import kerfwright.practice.record.ChainCheck;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class KilledProcessTest {
-  @Test
-  void aProcessKilledHardLosesNoAcknowledgedChange(@TempDir Path folder) throws Exception {
-    Path file = folder.resolve("kerfwright.db");
-    List<String> acknowledged = acknowledged(KilledWriter.class, file, 150);
-    try (Database database = Database.file(file)) {
+  private static final Map<String, String> DIAMOND =
+      Map.of("iso", "806 314 197 534 014", "head_length_mm", "8");
+
+  @TempDir Path folder;
+
+  private String place(boolean onServer) {
+    return onServer
+        ? PostgresOfTests.newDatabase()
+        : folder.resolve("kerfwright.db").toAbsolutePath().toString();
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void aProcessKilledHardLosesNoAcknowledgedChange(boolean onServer) throws Exception {
+    String place = place(onServer);
+    List<String> acknowledged = acknowledged(KilledWriter.class, place, 150);
+    try (Database database = KilledWriter.open(place)) {
       assertEquals(Set.copyOf(acknowledged), new StoredDrawer(database).taken(acknowledged));
       assertSound(database);
     }
   }
 
-  @Test
-  void itLosesNoUseAndNoLoadEitherAndTheChainHolds(@TempDir Path folder) throws Exception {
-    Path file = folder.resolve("kerfwright.db");
-    List<String> acknowledged = acknowledged(KilledRecordWriter.class, file, 60);
-    try (Database database = Database.file(file)) {
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void itLosesNoUseAndNoLoadEitherAndTheChainHolds(boolean onServer) throws Exception {
+    String place = place(onServer);
+    List<String> acknowledged = acknowledged(KilledRecordWriter.class, place, 60);
+    try (Database database = KilledWriter.open(place)) {
       StoredRecord record = new StoredRecord(database);
       StoredLoads loads = new StoredLoads(database);
       StoredDrawer drawer = new StoredDrawer(database);
@@ -58,7 +79,15 @@ class KilledProcessTest {
     }
   }
 
+  /** Whole, and held up by nothing the killed one left behind. */
   private static void assertSound(Database database) {
+    TimeOrderedIds ids = new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(10));
+    DrawerDesk desk = new DrawerDesk(new StoredDrawer(database), ids, Clock.systemUTC());
+    StockItem item = StockItem.fresh(desk.newId(), "AFTER", DrawerFields.of(DIAMOND));
+    assertTrue(desk.add(List.of(item), "").done());
+    if (database.onServer()) {
+      return;
+    }
     String sound =
         database
             .jdbi()
@@ -68,7 +97,7 @@ class KilledProcessTest {
   }
 
   /** What a process said it had written when it was killed. */
-  private static List<String> acknowledged(Class<?> program, Path file, int enough)
+  private static List<String> acknowledged(Class<?> program, String place, int enough)
       throws Exception {
     Process writer =
         new ProcessBuilder(
@@ -76,7 +105,7 @@ class KilledProcessTest {
                 "-cp",
                 System.getProperty("java.class.path"),
                 program.getName(),
-                file.toString())
+                place)
             .redirectError(ProcessBuilder.Redirect.DISCARD)
             .start();
     List<String> acknowledged = new ArrayList<>();
@@ -93,7 +122,7 @@ class KilledProcessTest {
     } finally {
       writer.destroyForcibly();
     }
-    assertTrue(writer.waitFor(20, TimeUnit.SECONDS));
+    assertTrue(writer.waitFor(2, TimeUnit.MINUTES));
     assertTrue(acknowledged.size() >= enough, "acknowledged " + acknowledged.size());
     return acknowledged;
   }

@@ -1,6 +1,5 @@
 package kerfwright.app.storage;
 
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +26,7 @@ final class KilledRecordWriter {
   private KilledRecordWriter() {}
 
   public static void main(String[] arguments) throws Exception {
-    Database database = Database.file(Path.of(arguments[0]));
+    Database database = KilledWriter.open(arguments[0]);
     Clock clock = Clock.systemUTC();
     TimeOrderedIds ids = new TimeOrderedIds(clock, new SplittableRandom(9));
     StoredDrawer stored = new StoredDrawer(database);

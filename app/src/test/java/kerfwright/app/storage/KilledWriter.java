@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import kerfwright.app.input.BadInput;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.StockItem;
@@ -14,10 +15,15 @@ import kerfwright.practice.drawer.TimeOrderedIds;
 final class KilledWriter {
   private KilledWriter() {}
 
+  /** A JDBC URL of a server, or a file. */
+  static Database open(String place) throws BadInput {
+    return place.startsWith("jdbc:") ? Database.server(place) : Database.file(Path.of(place));
+  }
+
   public static void main(String[] arguments) throws Exception {
     DrawerDesk desk =
         new DrawerDesk(
-            new StoredDrawer(Database.file(Path.of(arguments[0]))),
+            new StoredDrawer(open(arguments[0])),
             new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(9)),
             Clock.systemUTC());
     DrawerFields fields =

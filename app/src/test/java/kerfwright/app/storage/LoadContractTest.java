@@ -4,12 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -53,34 +50,10 @@ abstract class LoadContractTest {
   private static final DrawerFields DIAMOND =
       DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
 
-  /** Stands still until it is moved on. */
-  private static final class HandClock extends Clock {
-    private Instant now = Instant.parse("2026-03-02T08:00:00Z");
-
-    @Override
-    public synchronized Instant instant() {
-      now = now.plusMillis(1);
-      return now;
-    }
-
-    synchronized void pass(Duration time) {
-      now = now.plus(time);
-    }
-
-    @Override
-    public ZoneId getZone() {
-      return ZoneOffset.UTC;
-    }
-
-    @Override
-    public Clock withZone(ZoneId zone) {
-      return this;
-    }
-  }
-
   private final HandClock clock = new HandClock();
   private final TimeOrderedIds ids = new TimeOrderedIds(clock, new SplittableRandom(5));
   private Database database;
+  private Database other;
   private DrawerDesk drawer;
   private LoadDesk desk;
   private RecordDesk recordDesk;
@@ -89,21 +62,33 @@ abstract class LoadContractTest {
   /** A new, empty database. */
   abstract Database open() throws Exception;
 
+  /** The database opened last, as another process opens it. */
+  abstract Database again() throws Exception;
+
   @BeforeEach
   void start() throws Exception {
     database = open();
     StoredDrawer stored = new StoredDrawer(database);
     StoredRecord record = new StoredRecord(database);
-    StoredLoads loads = new StoredLoads(database);
     settings = new StoredSettings(database);
     drawer = new DrawerDesk(stored, ids, clock);
     recordDesk = new RecordDesk(record, stored, new StoredOrigins(database), ids, clock);
-    desk = new LoadDesk(loads, stored, settings, new Reach(loads, stored, record), ids, clock);
+    desk = desk(database, ids);
     set(Map.of("person.RP", "reprocessing", "person.AS", "assistant"));
+  }
+
+  private LoadDesk desk(Database in, TimeOrderedIds named) {
+    StoredDrawer stored = new StoredDrawer(in);
+    StoredLoads loads = new StoredLoads(in);
+    Reach reach = new Reach(loads, stored, new StoredRecord(in));
+    return new LoadDesk(loads, stored, new StoredSettings(in), reach, named, clock);
   }
 
   @AfterEach
   void stop() {
+    if (other != null) {
+      other.close();
+    }
     if (database != null) {
       database.close();
     }
@@ -386,7 +371,9 @@ abstract class LoadContractTest {
   }
 
   @Test
-  void ofReleaseAndFailureAtOnceNothingIsLeftClean() throws Exception {
+  void ofReleaseAndFailureAtOnceInTwoProcessesNothingIsLeftClean() throws Exception {
+    other = again();
+    LoadDesk there = desk(other, new TimeOrderedIds(clock, new SplittableRandom(6)));
     for (int round = 0; round < 6; round++) {
       List<StockItem> items = cleaned("R" + round, "Q" + round);
       Load load = passed(done(start(items)));
@@ -395,7 +382,7 @@ abstract class LoadContractTest {
         Future<LoadOutcome> release =
             people.submit(() -> desk.release(load.id(), load.version(), "RP"));
         Future<LoadOutcome> fail =
-            people.submit(() -> desk.fail(load.id(), "AS", "indicator misread"));
+            people.submit(() -> there.fail(load.id(), "AS", "indicator misread"));
         release.get();
         done(fail.get());
       } finally {

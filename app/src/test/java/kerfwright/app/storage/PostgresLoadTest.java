@@ -1,8 +1,16 @@
 package kerfwright.app.storage;
 
 class PostgresLoadTest extends LoadContractTest {
+  private String url;
+
   @Override
   Database open() throws Exception {
-    return Database.server(PostgresOfTests.newDatabase());
+    url = PostgresOfTests.newDatabase();
+    return again();
+  }
+
+  @Override
+  Database again() throws Exception {
+    return Database.server(url);
   }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -18,6 +17,8 @@ import java.util.UUID;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.drawer.DrawerDesk;
@@ -51,25 +52,33 @@ abstract class RecordContractTest {
       new Cut(200_000.0, 12.5, 20.0, 1.2, 50.0, Map.of("enamel", 3.25, "dentine", 1.0 / 3));
 
   private Database database;
+  private Database other;
   private DrawerDesk drawer;
   private RecordDesk desk;
   private StoredRecord record;
-  private final TimeOrderedIds ids = new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(5));
+  private final HandClock clock = new HandClock();
+  private final TimeOrderedIds ids = new TimeOrderedIds(clock, new SplittableRandom(5));
 
   /** A new, empty database. */
   abstract Database open() throws Exception;
+
+  /** The database opened last, as another process opens it. */
+  abstract Database again() throws Exception;
 
   @BeforeEach
   void start() throws Exception {
     database = open();
     StoredDrawer stored = new StoredDrawer(database);
-    drawer = new DrawerDesk(stored, ids, Clock.systemUTC());
+    drawer = new DrawerDesk(stored, ids, clock);
     record = new StoredRecord(database);
-    desk = new RecordDesk(record, stored, Origins.NONE, ids, Clock.systemUTC());
+    desk = new RecordDesk(record, stored, Origins.NONE, ids, clock);
   }
 
   @AfterEach
   void stop() {
+    if (other != null) {
+      other.close();
+    }
     if (database != null) {
       database.close();
     }
@@ -103,7 +112,7 @@ abstract class RecordContractTest {
   }
 
   private UseReport report(String caseReference, StockItem item) {
-    return report(caseReference, item, null, Instant.now());
+    return report(caseReference, item, null, clock.instant());
   }
 
   private UseReport report(String caseReference, StockItem item, PlanStep step, Instant at) {
@@ -127,7 +136,7 @@ abstract class RecordContractTest {
   @Test
   void aUseIsReadBackWholeAndMovesItsInstrument() {
     StockItem item = added("D1");
-    UseReport report = report("K-0412", item, new PlanStep("K-0412/a", 2), Instant.now());
+    UseReport report = report("K-0412", item, new PlanStep("K-0412/a", 2), clock.instant());
     RecordEntry entry = written(desk.log(report));
     assertEquals(entry, record.find(report.id()).orElseThrow());
     assertEquals(entry, record.at(1).orElseThrow());
@@ -193,7 +202,7 @@ abstract class RecordContractTest {
   @Test
   void usesWrittenAtOnceAreAllKeptAndTheChainHolds() throws Exception {
     StockItem item = added("D1");
-    Instant at = Instant.now();
+    Instant at = clock.instant();
     List<Logged> all = atOnce(24, i -> desk.log(report("K-" + i, item, null, at.plusMillis(i))));
     Set<Long> numbers = new HashSet<>();
     all.forEach(one -> numbers.add(written(one).number()));
@@ -203,6 +212,66 @@ abstract class RecordContractTest {
     ChainCheck check = ChainCheck.of(record);
     assertTrue(check.holds());
     assertEquals(24, check.sound().number());
+  }
+
+  @Test
+  void twoProcessesWriteUsesOfOneItemAndEachOneStands() throws Exception {
+    StockItem item = added("D1");
+    other = again();
+    TimeOrderedIds others = new TimeOrderedIds(clock, new SplittableRandom(6));
+    RecordDesk there =
+        new RecordDesk(
+            new StoredRecord(other), new StoredDrawer(other), Origins.NONE, others, clock);
+    Instant at = clock.instant();
+    List<Logged> all =
+        atOnce(
+            40,
+            i -> (i % 2 == 0 ? desk : there).log(report("K-" + i, item, null, at.plusMillis(i))));
+    Set<Long> numbers = new HashSet<>();
+    all.forEach(one -> numbers.add(written(one).number()));
+    assertEquals(40, numbers.size());
+    assertEquals(40, now(item.id()).uses());
+    assertTrue(ChainCheck.of(record).holds());
+  }
+
+  @Test
+  void aUseIsWrittenWhileOthersKeepChangingItsInstrument() throws Exception {
+    StockItem item = added("D1");
+    other = again();
+    TimeOrderedIds others = new TimeOrderedIds(clock, new SplittableRandom(6));
+    DrawerDesk there = new DrawerDesk(new StoredDrawer(other), others, clock);
+    List<Logged> uses = new ArrayList<>();
+    AtomicInteger changes = new AtomicInteger();
+    AtomicBoolean over = new AtomicBoolean();
+    ExecutorService people = Executors.newFixedThreadPool(2);
+    try {
+      List<Future<?>> changing = new ArrayList<>();
+      for (int i = 0; i < 2; i++) {
+        DrawerDesk one = i == 0 ? drawer : there;
+        changing.add(
+            people.submit(
+                () -> {
+                  while (!over.get()) {
+                    Pick pick = new Pick(item.id(), one.drawer().find(item.id()).get().version());
+                    String place = "place " + changes.incrementAndGet();
+                    one.edit(pick, draft -> draft.place = place, "");
+                  }
+                }));
+      }
+      for (int i = 0; i < 20; i++) {
+        uses.add(desk.log(report("K-" + i, item)));
+      }
+      over.set(true);
+      for (Future<?> one : changing) {
+        one.get();
+      }
+    } finally {
+      over.set(true);
+      people.shutdown();
+    }
+    uses.forEach(RecordContractTest::written);
+    assertEquals(20, now(item.id()).uses());
+    assertTrue(changes.get() > 0);
   }
 
   @Test
@@ -219,13 +288,13 @@ abstract class RecordContractTest {
   @Test
   void aUseMarkedByHandBeforeIsNotCountedTwice() {
     StockItem item = added("D1");
-    Instant during = Instant.now();
+    Instant during = clock.instant();
     move(item, InstrumentState.USED);
     assertEquals(List.of(), kinds(log("K-1", item)));
     assertEquals(1, now(item.id()).uses());
     // and a report that comes late, when it is being cleaned already
     StockItem late = added("D2");
-    Instant cut = Instant.now();
+    Instant cut = clock.instant();
     move(late, InstrumentState.CLEANING);
     RecordEntry entry = written(desk.log(report("K-1", late, null, cut)));
     assertEquals(List.of(), kinds(entry));
@@ -237,7 +306,7 @@ abstract class RecordContractTest {
   @Test
   void aLateReportTakesAnInstrumentOffTheNextTray() {
     StockItem item = added("D1");
-    Instant cut = Instant.now();
+    Instant cut = clock.instant();
     move(item, InstrumentState.ON_TRAY);
     written(desk.log(report("K-1", item, null, cut)));
     assertEquals(InstrumentState.USED, now(item.id()).state());
@@ -258,7 +327,7 @@ abstract class RecordContractTest {
     Cut fast = new Cut(400_000.0, null, null, null, null, Map.of());
     UseReport tooFast =
         new UseReport(
-            ids.next(), "K-1", TOOTH, null, added("D3").id(), "", "", fast, "AB", Instant.now());
+            ids.next(), "K-1", TOOTH, null, added("D3").id(), "", "", fast, "AB", clock.instant());
     Remark remark = written(desk.log(tooFast)).remarks().get(0);
     assertEquals(List.of("400000", "300000"), remark.arguments());
   }
@@ -266,7 +335,8 @@ abstract class RecordContractTest {
   @Test
   void aLotGivesOffOnePieceAndAPlanGoesOnWithIt() {
     StockItem lot = lot("L1", 3, true);
-    RecordEntry first = written(desk.log(report("K-1", lot, new PlanStep("p", 1), Instant.now())));
+    RecordEntry first =
+        written(desk.log(report("K-1", lot, new PlanStep("p", 1), clock.instant())));
     assertEquals("L1.1", first.use().instrument().label());
     assertEquals(lot.id(), first.use().instrument().pieceOf());
     assertEquals(2, now(lot.id()).pieces());
@@ -274,7 +344,8 @@ abstract class RecordContractTest {
     StockItem piece = now(first.use().instrument().id());
     assertEquals(InstrumentState.USED, piece.state());
     assertEquals(1, piece.uses());
-    RecordEntry second = written(desk.log(report("K-1", lot, new PlanStep("p", 2), Instant.now())));
+    RecordEntry second =
+        written(desk.log(report("K-1", lot, new PlanStep("p", 2), clock.instant())));
     assertEquals(piece.id(), second.use().instrument().id());
     assertEquals(List.of(), kinds(second));
     assertEquals(2, now(lot.id()).pieces());

@@ -20,7 +20,7 @@ class SqliteDrawerTest extends DrawerContractTest {
       assertEquals("wal", pragma(database, "journal_mode"));
       assertEquals("2", pragma(database, "synchronous"));
       assertEquals("1", pragma(database, "foreign_keys"));
-      assertEquals("5000", pragma(database, "busy_timeout"));
+      assertEquals("30000", pragma(database, "busy_timeout"));
     }
   }
 

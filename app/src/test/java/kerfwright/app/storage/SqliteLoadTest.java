@@ -10,4 +10,9 @@ class SqliteLoadTest extends LoadContractTest {
   Database open() throws Exception {
     return Database.file(folder.resolve("load.db"));
   }
+
+  @Override
+  Database again() throws Exception {
+    return open();
+  }
 }

@@ -10,4 +10,9 @@ class SqliteRecordTest extends RecordContractTest {
   Database open() throws Exception {
     return Database.file(folder.resolve("record.db"));
   }
+
+  @Override
+  Database again() throws Exception {
+    return open();
+  }
 }

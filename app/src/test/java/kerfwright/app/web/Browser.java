@@ -7,6 +7,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -36,6 +37,7 @@ final class Browser implements AutoCloseable {
             .chromium()
             .launch(
                 new BrowserType.LaunchOptions()
+                    .setTimeout(Patience.LONGEST.toMillis())
                     .setExecutablePath(executable)
                     .setArgs(
                         List.of(
@@ -55,6 +57,7 @@ final class Browser implements AutoCloseable {
       Assertions.fail("KERFWRIGHT_REQUIRE_BROWSER is 1, but there is no Chromium at " + PLACES);
     }
     Assumptions.assumeTrue(executable != null, "no Chromium on this machine");
+    PlaywrightAssertions.setDefaultAssertionTimeout(Patience.LONGEST.toMillis());
     return new Browser(executable);
   }
 
@@ -66,6 +69,7 @@ final class Browser implements AutoCloseable {
                 .setViewportSize(width, height)
                 .setJavaScriptEnabled(script)
                 .setColorScheme(scheme));
+    context.setDefaultTimeout(Patience.LONGEST.toMillis());
     Page page = context.newPage();
     page.onRequest(request -> requests.add(request.url()));
     page.onConsoleMessage(

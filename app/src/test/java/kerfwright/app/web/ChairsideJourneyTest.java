@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.ArrayList;
@@ -25,9 +24,6 @@ import org.junit.jupiter.api.Test;
 
 /** A plan run at the chair, in a real browser: nothing is lost and nothing is logged twice. */
 class ChairsideJourneyTest {
-  private static final LocatorAssertions.ContainsTextOptions PATIENT =
-      new LocatorAssertions.ContainsTextOptions().setTimeout(20_000);
-
   private static Browser browser;
   private static String example;
   private Served app;
@@ -58,7 +54,6 @@ class ChairsideJourneyTest {
   /** Opens the example under another case reference and begins to run it. */
   private Page begun(String reference, int width, int height, ColorScheme scheme) {
     Page page = browser.page(width, height, true, scheme);
-    page.setDefaultTimeout(12_000);
     String query = example.replaceFirst("K-\\d+", reference);
     page.navigate(app.address("/plan?" + query));
     page.locator("a[href^='/chairside?']").click();
@@ -105,11 +100,12 @@ class ChairsideJourneyTest {
 
   private static void everythingIsInTheRecord(Page page) {
     PlaywrightAssertions.assertThat(page.locator("#link"))
-        .containsText("Everything is in the record", PATIENT);
+        .containsText("Everything is in the record");
   }
 
   @Test
   void aWholeCaseIsRunByTheLargeAreasAndEveryStepStandsInTheRecordOnce() {
+    long start = System.nanoTime();
     Page page = begun("K-7101", 1180, 820, ColorScheme.LIGHT);
     int steps = steps(page);
     List<String> labels = new ArrayList<>();
@@ -128,6 +124,7 @@ class ChairsideJourneyTest {
     PlaywrightAssertions.assertThat(page.locator("#end")).isVisible();
     Browser.shoot(page, "chair-end");
     everythingIsInTheRecord(page);
+    double all = (System.nanoTime() - start) / 1e9;
     List<RecordEntry> entries = entries("K-7101");
     assertEquals(steps, entries.size());
     for (int i = 0; i < steps; i++) {
@@ -136,7 +133,7 @@ class ChairsideJourneyTest {
       assertEquals(labels.get(i), entry.use().instrument().label());
       assertEquals(page.locator("#by").innerText(), entry.use().by());
       Double seconds = entry.use().cut().totalSeconds();
-      assertTrue(seconds != null && seconds > 1 && seconds < 60, "" + seconds);
+      assertTrue(seconds != null && seconds > 1 && seconds < all, seconds + " of " + all);
       assertTrue(entry.use().cut().mm3ByMaterial().values().stream().allMatch(v -> v > 0));
     }
   }
@@ -153,7 +150,7 @@ class ChairsideJourneyTest {
     ready(page);
     PlaywrightAssertions.assertThat(page.locator("#step-no")).containsText("Step 2 of");
     PlaywrightAssertions.assertThat(page.locator("#forward-words")).containsText("Log step 2");
-    assertNotEquals("0:00", page.locator("#elapsed").innerText());
+    PlaywrightAssertions.assertThat(page.locator("#elapsed")).not().hasText("0:00");
     PlaywrightAssertions.assertThat(page.locator("#dots button.done")).hasCount(1);
     forward(page);
     everythingIsInTheRecord(page);
@@ -172,7 +169,7 @@ class ChairsideJourneyTest {
       page.waitForTimeout(300);
       forward(page);
     }
-    PlaywrightAssertions.assertThat(page.locator("#link")).containsText("No connection", PATIENT);
+    PlaywrightAssertions.assertThat(page.locator("#link")).containsText("No connection");
     page.reload();
     ready(page);
     PlaywrightAssertions.assertThat(page.locator("#step-no")).containsText("Step 3 of");
@@ -200,7 +197,7 @@ class ChairsideJourneyTest {
     page.waitForTimeout(300);
     forward(page);
     forward(page);
-    PlaywrightAssertions.assertThat(page.locator("#link")).containsText("No connection", PATIENT);
+    PlaywrightAssertions.assertThat(page.locator("#link")).containsText("No connection");
     assertEquals(1, entries("K-7104").size());
     page.unroute("**/chairside/log");
     everythingIsInTheRecord(page);
@@ -210,6 +207,8 @@ class ChairsideJourneyTest {
   @Test
   void aStepLoggedByMistakeIsTakenBackBeforeItReachesTheRecord() {
     Page page = begun("K-7105", 1180, 820, ColorScheme.LIGHT);
+    // however slow the machine is, the hand is quick enough
+    page.clock().setFixedTime(new java.util.Date());
     page.locator("#log").click();
     page.locator("#undo").click();
     PlaywrightAssertions.assertThat(page.locator("#step-no")).containsText("Step 1 of");
@@ -227,7 +226,7 @@ class ChairsideJourneyTest {
     Browser.shoot(page, "chair-swap");
     assertEquals("", Browser.barriers(page));
     choice.click();
-    PlaywrightAssertions.assertThat(page.locator("#label")).containsText(other, PATIENT);
+    PlaywrightAssertions.assertThat(page.locator("#label")).containsText(other);
     for (int i = 0; i < steps(page); i++) {
       page.locator("#dots button").nth(i).click();
       assertNotEquals(gone, page.locator("#label").innerText(), "step " + (i + 1));
@@ -260,7 +259,7 @@ class ChairsideJourneyTest {
     page.locator("#dots button").first().click();
     PlaywrightAssertions.assertThat(page.locator("#step-cautions"))
         .not()
-        .containsText("Swapped without connection", PATIENT);
+        .containsText("Swapped without connection");
     assertEquals(other, entries("K-7107").get(0).use().instrument().label());
   }
 

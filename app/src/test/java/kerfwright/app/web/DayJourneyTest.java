@@ -57,14 +57,7 @@ class DayJourneyTest {
   }
 
   private void untilDone() throws Exception {
-    for (int tries = 0; tries < 400; tries++) {
-      String board = app.get(DAY + "/board").body();
-      if (!board.contains("hx-get")) {
-        return;
-      }
-      Thread.sleep(150);
-    }
-    throw new AssertionError("the search does not end");
+    Patience.until(() -> app.get(DAY + "/board").body(), board -> !board.contains("hx-get"));
   }
 
   private String undone() throws Exception {
@@ -164,11 +157,9 @@ class DayJourneyTest {
   @Test
   void theUsualWeekIsSimulated() throws Exception {
     assertEquals(303, post("/day/week").statusCode());
-    String board = "";
-    for (int tries = 0; tries < 300 && !board.contains("simulated weeks"); tries++) {
-      Thread.sleep(200);
-      board = app.get("/day/week/board").body();
-    }
+    String board =
+        Patience.until(
+            () -> app.get("/day/week/board").body(), one -> one.contains("simulated weeks"));
     assertTrue(board.contains("<svg") && board.contains("To add"), board);
   }
 

@@ -192,15 +192,17 @@ class DrawerJourneyTest {
                 "otherwise",
                 "clean")
             .statusCode());
-    String done = null;
-    for (int tries = 0; tries < 300 && done == null; tries++) {
-      HttpResponse<String> progress = app.get(path + "/progress");
-      done = progress.headers().firstValue("Location").orElse(null);
-      if (done == null) {
-        assertTrue(progress.body().contains("rows read"), progress.body());
-        Thread.sleep(100);
-      }
-    }
+    String done =
+        Patience.until(
+                () -> app.get(path + "/progress"),
+                progress -> {
+                  boolean over = progress.headers().firstValue("Location").isPresent();
+                  assertTrue(over || progress.body().contains("rows read"), progress.body());
+                  return over;
+                })
+            .headers()
+            .firstValue("Location")
+            .orElseThrow();
     String page = app.get(done.replaceFirst("^http://[^/]+", "")).body();
     assertTrue(page.contains("3000 instruments: put into the drawer"), page.substring(0, 3000));
     String batch = found("name=\"batch\" value=\"([^\"]+)\"", page);

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.util.List;
 import java.util.Map;
@@ -23,9 +22,6 @@ class GermanJourneyTest {
           + " [...document.querySelectorAll('[aria-label]')].map(one =>"
           + " one.getAttribute('aria-label')).join(' | ') + ' | ' + document.title + ' | '"
           + " + document.body.innerText";
-
-  private static final LocatorAssertions.ContainsTextOptions PATIENT =
-      new LocatorAssertions.ContainsTextOptions().setTimeout(20_000);
 
   private static Browser browser;
   private static Served app;
@@ -70,7 +66,7 @@ class GermanJourneyTest {
     page.getByLabel("L\u00e4nge, mm").fill("4,0");
     page.getByLabel("Breite, mm").fill("3,0");
     PlaywrightAssertions.assertThat(page.locator("#preview"))
-        .containsText("Mit den \u00fcblichen Schichten", PATIENT);
+        .containsText("Mit den \u00fcblichen Schichten");
     page.getByText("\u00dcbliche Schichten einsetzen").click();
     PlaywrightAssertions.assertThat(page.locator("fieldset.layer")).not().hasCount(0);
     Browser.shoot(page, "case-german");

@@ -127,8 +127,11 @@ class PlanPageTest {
     PlaywrightAssertions.assertThat(page.locator("#copied")).containsText("Copied");
     assertEquals(page.url(), page.evaluate("navigator.clipboard.readText()"));
     page.locator("[data-copy-text]").click();
-    page.waitForTimeout(500);
-    String text = (String) page.evaluate("navigator.clipboard.readText()");
+    String link = page.url();
+    String text =
+        Patience.until(
+            () -> (String) page.evaluate("navigator.clipboard.readText()"),
+            one -> !one.equals(link));
     assertTrue(text.contains("K-0412") && text.contains("rpm"), text);
     assertEquals(app.get("/plan.txt?" + query).body(), text);
   }

@@ -134,11 +134,8 @@ class RecordJourneyTest {
                 "again")
             .statusCode());
     where(post("/records/verify"));
-    String verified = page("/records/verify");
-    for (int tries = 0; tries < 100 && !verified.contains("The chain holds"); tries++) {
-      Thread.sleep(50);
-      verified = page("/records/verify");
-    }
+    String verified =
+        Patience.until(() -> page("/records/verify"), one -> one.contains("The chain holds"));
     assertTrue(verified.contains("The chain holds: 9 entries"), verified);
   }
 

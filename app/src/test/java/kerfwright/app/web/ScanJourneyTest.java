@@ -29,8 +29,11 @@ class ScanJourneyTest {
       ([text, selector]) => {
         const target = selector ? document.querySelector(selector) : document.body;
         if (selector) target.focus();
+        let at = performance.now();
         const press = (key) => {
           const event = new KeyboardEvent("keydown", {key, bubbles: true, cancelable: true});
+          // as fast as a scanner, however busy the machine
+          Object.defineProperty(event, "timeStamp", {value: at += 5});
           const kept = target.dispatchEvent(event);
           if (kept && selector && key.length === 1) target.value += key;
           return kept;

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Supplier;
 
 /** Where the stock is kept. Removed items are found by their id only. */
 public interface Drawer {
@@ -37,6 +38,13 @@ public interface Drawer {
 
   /** Grows with every change of the stock. */
   long revision();
+
+  /**
+   * Does all this in turn: meanwhile nobody else, in this process or another, writes to the stock,
+   * to a load or to the record, so that what it reads still holds when it writes. What it wrote is
+   * kept together at its end, and nothing of it where it throws.
+   */
+  <T> T inTurn(Supplier<T> all);
 
   /**
    * Writes all these lines and the items after them, or nothing. Returns only when they are safe

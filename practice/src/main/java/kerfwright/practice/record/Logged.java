@@ -22,9 +22,7 @@ public record Logged(@Nullable RecordEntry entry, @Nullable Refusal refusal, boo
     /** It was corrected already; the newest correction is to be corrected. */
     CORRECTED_ALREADY,
     /** It says that a use did not take place: that is not corrected, a new use is entered. */
-    STRUCK,
-    /** The instrument was changed again and again meanwhile; trying again helps. */
-    BUSY
+    STRUCK
   }
 
   static Logged as(RecordEntry entry, boolean before) {

@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.concurrent.locks.Lock;
-import java.util.concurrent.locks.ReentrantLock;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerConflict;
 import kerfwright.practice.drawer.DrawerEntry;
@@ -22,11 +20,6 @@ import org.jspecify.annotations.Nullable;
  * not have been is written too, with its remarks.
  */
 public final class RecordDesk {
-  private static final int TRIES = 20;
-
-  /** Those who write here take turns, so that none is overtaken again and again. */
-  private final Lock turn = new ReentrantLock(true);
-
   private final CutRecord record;
   private final Drawer drawer;
   private final Origins origins;
@@ -53,7 +46,7 @@ public final class RecordDesk {
 
   /** Writes a use down, once however often it is sent, and moves the instrument on. */
   public Logged log(UseReport report) {
-    return again(
+    return inTurn(
         () -> {
           Optional<RecordEntry> before = record.find(report.id());
           if (before.isPresent()) {
@@ -94,7 +87,7 @@ public final class RecordDesk {
   }
 
   private Logged correct(UUID wrong, UUID id, @Nullable UseReport right, Correction correction) {
-    return again(
+    return inTurn(
         () -> {
           Optional<RecordEntry> known = record.find(id);
           if (known.isPresent()) {
@@ -133,23 +126,18 @@ public final class RecordDesk {
     Logged run() throws DrawerConflict, CorrectedMeanwhile;
   }
 
-  /** A use is a fact, whatever else happens to the instrument: tried until nobody is in between. */
-  private Logged again(Attempt attempt) {
-    turn.lock();
-    try {
-      for (int tries = 0; tries < TRIES; tries++) {
-        try {
-          return attempt.run();
-        } catch (DrawerConflict meanwhile) {
-          // looked at anew
-        } catch (CorrectedMeanwhile meanwhile) {
-          return Logged.refused(Logged.Refusal.CORRECTED_ALREADY);
-        }
-      }
-      return Logged.refused(Logged.Refusal.BUSY);
-    } finally {
-      turn.unlock();
-    }
+  /**
+   * A use is a fact, whatever else happens to the instrument: it waits for its turn, and is kept.
+   */
+  private Logged inTurn(Attempt attempt) {
+    return drawer.inTurn(
+        () -> {
+          try {
+            return attempt.run();
+          } catch (DrawerConflict | CorrectedMeanwhile never) {
+            throw new IllegalStateException("Somebody wrote out of turn", never);
+          }
+        });
   }
 
   /** One entry on its way, with the lines of the drawer it brings. */

@@ -23,8 +23,6 @@ import kerfwright.practice.setting.Settings;
  * that a person of an allowed role released.
  */
 public final class LoadDesk {
-  private static final int TRIES = 20;
-
   private final Loads loads;
   private final Drawer drawer;
   private final Settings settings;
@@ -53,7 +51,7 @@ public final class LoadDesk {
 
   /** Puts instruments into a steriliser and starts it. */
   public LoadOutcome start(NewLoad wanted) {
-    return again(
+    return inTurn(
         () -> {
           SettingValues set = settings.read();
           ReprocessingSetting own = ReprocessingSetting.of(set);
@@ -109,7 +107,7 @@ public final class LoadDesk {
   /** Writes down what the indicators show; a released load takes the spore test alone. */
   public LoadOutcome read(
       UUID id, int version, Map<Indicator, Indicator.Result> results, String by) {
-    return again(
+    return inTurn(
         () -> {
           Load load = loads.find(id).orElse(null);
           LoadCheck check = new LoadCheck(drawer, settings.read());
@@ -133,7 +131,7 @@ public final class LoadDesk {
 
   /** Releases a load: what is still in it becomes clean. */
   public LoadOutcome release(UUID id, int version, String by) {
-    return again(
+    return inTurn(
         () -> {
           Load load = loads.find(id).orElse(null);
           SettingValues set = settings.read();
@@ -159,7 +157,7 @@ public final class LoadDesk {
    * meanwhile, a load that someone fails is failed.
    */
   public LoadOutcome fail(UUID id, String by, String reason) {
-    return again(
+    return inTurn(
         () -> {
           Load load = loads.find(id).orElse(null);
           LoadCheck check = new LoadCheck(drawer, settings.read());
@@ -194,16 +192,16 @@ public final class LoadDesk {
     LoadOutcome run() throws LoadConflict, DrawerConflict;
   }
 
-  /** Looks again when someone was in between; what stands in the way is then seen and told. */
-  private static LoadOutcome again(Attempt attempt) {
-    for (int tries = 0; tries < TRIES; tries++) {
-      try {
-        return attempt.run();
-      } catch (LoadConflict | DrawerConflict meanwhile) {
-        // looked at anew
-      }
-    }
-    return LoadOutcome.refused(LoadRefusal.Kind.MEANWHILE);
+  /** What stands in the way is seen before anything is written. */
+  private LoadOutcome inTurn(Attempt attempt) {
+    return drawer.inTurn(
+        () -> {
+          try {
+            return attempt.run();
+          } catch (LoadConflict | DrawerConflict never) {
+            throw new IllegalStateException("Somebody wrote out of turn", never);
+          }
+        });
   }
 
   /** The lines of the drawer that go with a change of a load. */
