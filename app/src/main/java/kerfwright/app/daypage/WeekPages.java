@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import kerfwright.app.drawing.Chart;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
@@ -115,7 +116,7 @@ public final class WeekPages {
     values.put("points", state == null ? 0 : state.points().size());
     StockCurve curve = state == null ? null : state.curve();
     List<TypeLine> lines = new ArrayList<>();
-    String svg = "";
+    Chart chart = null;
     String result = "";
     if (curve != null) {
       StockPoint enough =
@@ -126,7 +127,7 @@ public final class WeekPages {
                 int now = curve.now().pieces().getOrDefault(type, 0);
                 lines.add(new TypeLine(types.brief(say, type), now, n, Math.max(0, n - now)));
               });
-      svg = new WeekCurve(say, curve).svg(enough);
+      chart = curve.points().size() < 2 ? null : WeekCurve.of(say, curve, enough);
       result =
           say.at(
               "day.week-result",
@@ -137,7 +138,7 @@ public final class WeekPages {
               curve.keptDays());
     }
     values.put("lines", lines);
-    values.put("svg", svg);
+    values.put("chart", chart);
     values.put("result", result);
     templates.html(call, template, values);
   }

@@ -7,11 +7,10 @@ import kerfwright.app.json.JsonText;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
-import kerfwright.planner.plan.HeatCurve;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.PulpHeat;
 
-/** What a script needs to move along the heat curve and show depth and step at that time. */
+/** What a script needs beside the heat curve to show step and depth at a time. */
 public final class PlanTrace {
   private PlanTrace() {}
 
@@ -22,12 +21,6 @@ public final class PlanTrace {
       return "";
     }
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    HeatCurve curve = pulp.curve();
-    json.set("timesS", JsonText.numbers(curve.timesS()));
-    json.set("lowK", JsonText.numbers(curve.lowK()));
-    json.set("typicalK", JsonText.numbers(curve.typicalK()));
-    json.set("highK", JsonText.numbers(curve.highK()));
-    json.put("comma", say.decimalComma());
     List<Double> starts = StepTimes.startsS(plan);
     var steps = json.putArray("steps");
     for (int i = 0; i < plan.steps().size(); i++) {

@@ -2,6 +2,7 @@ package kerfwright.app.plan;
 
 import kerfwright.app.drawing.AbrasiveSurface;
 import kerfwright.app.drawing.BladeSection;
+import kerfwright.app.drawing.Chart;
 import kerfwright.app.drawing.HeatChart;
 import kerfwright.app.drawing.InstrumentDrawing;
 import kerfwright.app.drawing.SectionDrawing;
@@ -12,6 +13,7 @@ import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.PulpHeat;
+import org.jspecify.annotations.Nullable;
 
 /** The drawings to scale. */
 public final class ScaleDrawings implements PlanDrawings {
@@ -24,12 +26,12 @@ public final class ScaleDrawings implements PlanDrawings {
   }
 
   @Override
-  public String heat(Say say, CutPlan plan) {
+  public @Nullable Chart heat(Say say, CutPlan plan) {
     PulpHeat pulp = plan.pulp();
     if (pulp == null || pulp.curve().timesS().size() < 2) {
-      return "";
+      return null;
     }
-    return HeatChart.draw(say, "heat", pulp.curve(), pulp.limitK(), StepTimes.startsS(plan));
+    return HeatChart.of(say, pulp.curve(), pulp.limitK(), StepTimes.startsS(plan));
   }
 
   @Override

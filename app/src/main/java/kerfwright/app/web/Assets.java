@@ -13,6 +13,7 @@ final class Assets {
   private record Asset(String resource, String type) {}
 
   private static final String SCRIPT = "text/javascript; charset=utf-8";
+  private static final String STYLE = "text/css; charset=utf-8";
   private static final String OWN = "/kerfwright/app/web/";
   private static final Map<String, Asset> KNOWN =
       Map.ofEntries(
@@ -31,6 +32,8 @@ final class Assets {
           style("plan.css"),
           script("case.js"),
           script("plan.js"),
+          style("chart.css"),
+          script("chart.js"),
           script("chairside.js"),
           script("chair-store.js"),
           script("chair-keys.js"),
@@ -39,9 +42,9 @@ final class Assets {
           script("chair-swap.js"),
           script("chair-worker.js"),
           Map.entry("icon.svg", new Asset(OWN + "icon.svg", "image/svg+xml")),
-          Map.entry(
-              "htmx.js",
-              new Asset("/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js", SCRIPT)));
+          library("htmx.js", "htmx.org/2.0.10/dist/htmx.min.js", SCRIPT),
+          library("uplot.js", "uplot/1.6.30/dist/uPlot.iife.min.js", SCRIPT),
+          library("uplot.css", "uplot/1.6.30/dist/uPlot.min.css", STYLE));
 
   private final Map<String, byte[]> loaded = new ConcurrentHashMap<>();
 
@@ -50,7 +53,11 @@ final class Assets {
   }
 
   private static Map.Entry<String, Asset> style(String name) {
-    return Map.entry(name, new Asset(OWN + name, "text/css; charset=utf-8"));
+    return Map.entry(name, new Asset(OWN + name, STYLE));
+  }
+
+  private static Map.Entry<String, Asset> library(String name, String file, String type) {
+    return Map.entry(name, new Asset("/META-INF/resources/webjars/" + file, type));
   }
 
   void serve(Context call) {

@@ -4,6 +4,7 @@
   const SVG = "http://www.w3.org/2000/svg";
   const trace = document.getElementById("trace");
   const slider = document.getElementById("scrub");
+  const figure = document.getElementById("chart-heat");
 
   function said(of, name, ...values) {
     return values.reduce((text, value, i) => text.replace("{" + i + "}", value), of.dataset[name]);
@@ -16,32 +17,26 @@
     return line;
   }
 
-  if (trace && slider) {
+  if (trace && slider && figure.chart) {
     const data = JSON.parse(trace.value);
-    const chart = document.querySelector(".heat-chart svg");
+    const { x: times, y: typical } = figure.chart.data.lines[0];
+    const { low, high } = figure.chart.data.band;
     const section = document.querySelector(".hero svg");
-    const time = chart.querySelector(".time-scale").dataset;
     const depth = section && section.querySelector(".depth-scale");
     const told = document.getElementById("scrub-told");
-    const upright = mark(chart, "scrub-line");
-    const dot = document.createElementNS(SVG, "circle");
-    dot.setAttribute("class", "scrub-dot");
-    dot.setAttribute("r", "4");
-    chart.append(dot);
     const level = depth && mark(section, "scrub-line");
-    const end = data.timesS[data.timesS.length - 1];
-    slider.max = String(Math.floor(end));
+    slider.max = String(Math.floor(figure.chart.data.end));
     slider.closest("[hidden]").hidden = false;
 
     const at = (values, s) => {
-      const i = Math.max(0, data.timesS.findIndex((t) => t >= s));
+      const i = Math.max(0, times.findIndex((t) => t >= s));
       if (i === 0) return values[0];
-      const share = (s - data.timesS[i - 1]) / (data.timesS[i] - data.timesS[i - 1]);
+      const share = (s - times[i - 1]) / (times[i] - times[i - 1]);
       return values[i - 1] + Math.min(1, share) * (values[i] - values[i - 1]);
     };
     const written = (number, digits) => {
       const text = number.toFixed(digits).replace(/^-(?=[0.]+$)/, "").replace("-", "\u2212");
-      return data.comma ? text.replace(".", ",") : text;
+      return figure.chart.data.comma ? text.replace(".", ",") : text;
     };
     const reached = (s) =>
       data.steps.reduce((deepest, step) => {
@@ -52,13 +47,7 @@
 
     const show = () => {
       const s = Number(slider.value);
-      const x = Number(time.left) + ((Number(time.right) - Number(time.left)) * s) / Number(time.end);
-      const k = at(data.typicalK, s);
-      const span = Number(time.high) - Number(time.low);
-      const y = Number(time.bottom) - ((Number(time.bottom) - Number(time.top)) * (k - Number(time.low))) / span;
-      upright.setAttribute("d", "M" + x + " " + time.top + "V" + time.bottom);
-      dot.setAttribute("cx", x);
-      dot.setAttribute("cy", y);
+      figure.chart.move(s);
       const mm = reached(s);
       const step = data.steps.find((one) => s >= one.fromS && s <= one.toS);
       if (level) {
@@ -72,20 +61,15 @@
       const doing = step
         ? said(told, "step", step.order, step.name)
         : said(told, s > data.steps[data.steps.length - 1].toS ? "after" : "change");
-      const words = said(told, "told", written(s, 0), written(k, 1), written(at(data.lowK, s), 1), written(at(data.highK, s), 1), doing, written(mm, 1));
+      const words = said(told, "told", written(s, 0), written(at(typical, s), 1), written(at(low, s), 1), written(at(high, s), 1), doing, written(mm, 1));
       told.textContent = words;
       slider.setAttribute("aria-valuetext", words);
     };
-    const follow = (event) => {
-      const box = chart.getBoundingClientRect();
-      const x = ((event.clientX - box.left) / box.width) * chart.viewBox.baseVal.width;
-      const share = (x - Number(time.left)) / (Number(time.right) - Number(time.left));
-      slider.value = String(Math.max(0, Math.min(1, share)) * Number(time.end));
-      show();
-    };
     slider.addEventListener("input", show);
-    chart.addEventListener("pointermove", follow);
-    chart.addEventListener("pointerdown", follow);
+    figure.addEventListener("chart-read", (event) => {
+      slider.value = String(event.detail);
+      show();
+    });
     show();
   }
 

@@ -5,6 +5,8 @@ import java.util.TreeMap;
 import kerfwright.app.drawing.StrokeDiagram.Site;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
+import kerfwright.catalogue.handpiece.HandpieceEntry;
+import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.ShankType;
@@ -44,9 +46,14 @@ final class DrawingSamples {
     all.put("section-bevel", SectionDrawing.draw(say, "t", InventedPlans.bevel()));
     all.put("section-refused", SectionDrawing.draw(say, "t", InventedPlans.refused()));
     java.util.List<Double> starts = java.util.List.of(0.0, 42.0, 70.0, 74.0, 80.0);
-    all.put("heat-rising", HeatChart.draw(say, "h", InventedPlans.heating(), 5.5, starts));
+    all.put("heat-rising", HeatChart.of(say, InventedPlans.heating(), 5.5, starts).svg(say, "h"));
     all.put(
-        "heat-below-zero", HeatChart.draw(say, "h", InventedPlans.coolingBelowZero(), 5.5, starts));
+        "heat-below-zero",
+        HeatChart.of(say, InventedPlans.coolingBelowZero(), 5.5, starts).svg(say, "h"));
+    for (HandpieceEntry entry : Handpieces.entries()) {
+      String name = entry.handpiece().id();
+      all.put("speed-" + name, SpeedChart.of(say, name, entry.handpiece().drive()).svg(say, "s"));
+    }
     all.put(
         "arch-permanent",
         ArchPicker.draw(

@@ -97,9 +97,9 @@ class MaterialPlotTest {
   void aSpeedChartFallsFromTheFreeSpeedToTheStallTorque() {
     for (HandpieceEntry entry : Handpieces.entries()) {
       String id = entry.handpiece().id();
-      SvgReader svg = new SvgReader(SpeedChart.draw(SAY, id, id, entry.handpiece().drive()));
+      SvgReader svg = new SvgReader(SpeedChart.of(SAY, id, entry.handpiece().drive()).svg(SAY, id));
       staysInside(svg);
-      List<Svg.Point> line = SvgReader.points(svg.withClass("speed").get(0));
+      List<Svg.Point> line = SvgReader.points(svg.withClass("line").get(0));
       for (int i = 1; i < line.size(); i++) {
         assertTrue(line.get(i).y() >= line.get(i - 1).y() - 0.01, id);
         assertTrue(line.get(i).x() >= line.get(i - 1).x() - 0.01, id);

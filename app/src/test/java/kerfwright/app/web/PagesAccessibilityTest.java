@@ -37,7 +37,8 @@ class PagesAccessibilityTest {
           "/day",
           "/day/trays",
           "/day/week",
-          "/day/settings");
+          "/day/settings",
+          "/reference/handpieces");
 
   private Served app;
   private Browser browser;

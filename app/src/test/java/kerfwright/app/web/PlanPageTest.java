@@ -64,7 +64,7 @@ class PlanPageTest {
     page.keyboard().press("End");
     PlaywrightAssertions.assertThat(told).containsText("After the last cut");
     PlaywrightAssertions.assertThat(told).containsText("4.1 mm deep");
-    var box = page.locator(".heat-chart svg").boundingBox();
+    var box = page.locator("#chart-heat .u-over").boundingBox();
     page.mouse().move(box.x + box.width * 0.4, box.y + box.height / 2);
     PlaywrightAssertions.assertThat(told).not().containsText("After the last cut");
     Browser.shoot(page, "plan-scrubbed");
