@@ -7,8 +7,15 @@ import kerfwright.quantity.Torque;
  * Electric motor with gears: M_bur = M_motor eta / i, n_bur = i n_motor; the speed set is held up
  * to the torque limit and the instrument stops there.
  *
- * <p>i gear ratio, eta efficiency. Leaves out: the small sag of a real controller. Source: machine
- * design handbooks; figures of the motor from the handpiece row of the catalogue.
+ * <table>
+ *   <caption>Symbols</caption>
+ *   <tr><td>M</td><td>N m</td><td>torque at the motor and at the instrument</td></tr>
+ *   <tr><td>n</td><td>1/s</td><td>speed of the motor and of the instrument</td></tr>
+ *   <tr><td>i, eta</td><td>-</td><td>gear ratio (above 1 the instrument is the faster), efficiency</td></tr>
+ * </table>
+ *
+ * <p>Valid from standstill to the speed set. Leaves out: the small sag of a real controller.
+ * Source: machine design handbooks; figures of the motor from the handpiece row of the catalogue.
  */
 public record GearedDrive(RotationalSpeed freeSpeed, Torque stallTorque) implements Drive {
   /** From the motor's figures: gear ratio above one raises the speed and lowers the torque. */

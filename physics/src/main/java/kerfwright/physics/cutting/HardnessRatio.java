@@ -4,9 +4,13 @@ package kerfwright.physics.cutting;
  * Whether a tool is hard enough to cut a layer: it needs about 1.2 times the layer's hardness.
  * Share left = (H_t/H - 1)/0.4, between 0 and 1.
  *
- * <p>H_t hardness of the tool, H of the layer, Pa. The straight line through the change of regime
- * is ours; it leaves out that a hard phase may wear a tool that is harder than the bulk, see
- * EdgeWear.
+ * <table>
+ *   <caption>Symbols</caption>
+ *   <tr><td>H_t, H</td><td>Pa</td><td>hardness of the tool, of the layer</td></tr>
+ * </table>
+ *
+ * <p>The straight line through the change of regime is ours; it leaves out that a hard phase may
+ * wear a tool that is harder than the bulk, see EdgeWear.
  *
  * <p>Below the ratio the tool's own edge yields first and the layer is only rubbed: why a polymer
  * bur stops at sound dentine or enamel. Source: Khrushchov MM. Wear 1974;28:69-88 and Richardson

@@ -9,11 +9,17 @@ package kerfwright.physics.cutting;
  * that move against the travel (with rotation: the chip starts at its thickest, the force pulls
  * on): F_x = -F_t cos(phi_s/2) against rotation, +F_t cos(phi_s/2) with it.
  *
- * <p>F_t force along the rim, N; phi_s engagement angle, rad: the contact lies on average half of
- * it ahead of the finished wall. Valid for a cut on one side; in a full slot the two halves cancel.
- * Leaves out the force at right angles to the rim, which pushes back by F sin(phi_s/2) in both
- * cases and stays small for shallow cuts. Geometry after any milling handbook; worked out in Song
- * XF et al. J Manuf Sci Eng 2013;135:011014 for dental ceramics.
+ * <table>
+ *   <caption>Symbols</caption>
+ *   <tr><td>F_x</td><td>N</td><td>force on the hand along the travel, forwards positive</td></tr>
+ *   <tr><td>F_t, F</td><td>N</td><td>force along the rim, force at right angles to it</td></tr>
+ *   <tr><td>phi_s</td><td>rad</td><td>engagement angle: the contact lies on average half of it ahead of the finished wall</td></tr>
+ * </table>
+ *
+ * <p>Valid for a cut on one side; in a full slot the two halves cancel. Leaves out the force at
+ * right angles to the rim, which pushes back by F sin(phi_s/2) in both cases and stays small for
+ * shallow cuts. Geometry after any milling handbook; worked out in Song XF et al. J Manuf Sci Eng
+ * 2013;135:011014 for dental ceramics.
  */
 public final class StrokeForces {
   /** Which side of the travel the work is on, seen from shank to tip. */

@@ -4,10 +4,17 @@ package kerfwright.physics.shaft;
  * Stress at the neck under a side load and a torque: sigma = 32 F L / (pi d^3), tau = 16 M / (pi
  * d^3), together sqrt(sigma^2 + 3 tau^2) after von Mises.
  *
- * <p>F side load, N, at a distance L, m, from the neck of diameter d, m; M torque, N m. Valid while
- * the neck stays elastic. Leaves out the fillet's stress concentration and shear of the side load.
- * Turning makes the bending fully reversed, so it is held against a fatigue strength, with a factor
- * for the fillet. Source: any machine-design handbook.
+ * <table>
+ *   <caption>Symbols</caption>
+ *   <tr><td>F, L</td><td>N, m</td><td>side load and its distance from the neck</td></tr>
+ *   <tr><td>M</td><td>N m</td><td>torque</td></tr>
+ *   <tr><td>d</td><td>m</td><td>diameter of the neck</td></tr>
+ *   <tr><td>sigma, tau</td><td>Pa</td><td>bending and shear stress</td></tr>
+ * </table>
+ *
+ * <p>Valid while the neck stays elastic. Leaves out the fillet's stress concentration and shear of
+ * the side load. Turning makes the bending fully reversed, so it is held against a fatigue
+ * strength, with a factor for the fillet. Source: any machine-design handbook.
  */
 public final class NeckStress {
   private NeckStress() {}

@@ -17,6 +17,18 @@ import kerfwright.physics.material.Substance;
  * (P/H)^(1/2) for a grain load P (Evans and Marshall 1981; factor from memory), weighted by f;
  * where nothing cracks, the torn layer is about four times Ra (project setting).
  *
+ * <table>
+ *   <caption>Symbols</caption>
+ *   <tr><td>Ra</td><td>m</td><td>mean roughness</td></tr>
+ *   <tr><td>d, g</td><td>m, -</td><td>grain size, rigidity of the bond</td></tr>
+ *   <tr><td>f</td><td>-</td><td>share of the load that cracks</td></tr>
+ *   <tr><td>z</td><td>-</td><td>blades</td></tr>
+ *   <tr><td>B</td><td>1/sqrt(m)</td><td>brittleness H/K_c; B0 = 4e3</td></tr>
+ *   <tr><td>H, E</td><td>Pa</td><td>hardness, Young's modulus</td></tr>
+ *   <tr><td>P</td><td>N</td><td>load on a grain</td></tr>
+ *   <tr><td>s, r</td><td>m</td><td>step-over, radius of the head</td></tr>
+ * </table>
+ *
  * <p>Ridge between two passes of a round head of radius r: s^2/(8 r), s step-over (standard
  * machining texts, from memory); valid for s well below r. Leaves out: scratches of a stray grain,
  * smearing of soft layers.
