@@ -1,11 +1,14 @@
 package kerfwright.app.daypage;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import kerfwright.app.words.Say;
 import kerfwright.practice.day.FreshTrays;
 import kerfwright.practice.day.Goal;
@@ -68,7 +71,14 @@ public record DayBoard(
       String end,
       List<String> pieces,
       List<String> labels,
-      boolean started) {}
+      boolean started) {
+    /** The items of the drawer that go in, for an address. */
+    public String asked() {
+      return URLEncoder.encode(
+          labels.stream().map(PlannedDay::itemLabel).distinct().collect(Collectors.joining(",")),
+          StandardCharsets.UTF_8);
+    }
+  }
 
   /** One remedy: what to do and what it leaves. */
   public record RemedyLine(int index, String words, String result, boolean canTake) {}
@@ -255,12 +265,17 @@ public record DayBoard(
     return shown == null ? "" : shown.label(ref) + " " + types.apply(ref.type());
   }
 
-  /** The next load that has not started, or null. */
+  /** The next load that has not started, or is due and may be started yet; null where none is. */
   public @Nullable LoadLine nextLoad() {
+    int due = shown == null ? nowMin : nowMin - shown.problem().loadMin();
     return loads().stream()
-        .filter(l -> !l.started() && l.startMin() >= nowMin)
+        .filter(l -> !l.started() && l.startMin() >= due)
         .findFirst()
         .orElse(null);
+  }
+
+  public boolean isDue(LoadLine load) {
+    return load.startMin() < nowMin;
   }
 
   public List<RemedyLine> remedies() {

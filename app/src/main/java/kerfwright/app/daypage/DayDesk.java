@@ -32,14 +32,22 @@ final class DayDesk {
   private final Drawer drawer;
   private final Settings settings;
   private final CaseNeeds needs;
+  private final DayRound round;
   private final Clock clock;
   private final Map<LocalDate, DayJob> jobs = new ConcurrentHashMap<>();
 
-  DayDesk(DayBooks books, Drawer drawer, Settings settings, CaseNeeds needs, Clock clock) {
+  DayDesk(
+      DayBooks books,
+      Drawer drawer,
+      Settings settings,
+      CaseNeeds needs,
+      DayRound round,
+      Clock clock) {
     this.books = books;
     this.drawer = drawer;
     this.settings = settings;
     this.needs = needs;
+    this.round = round;
     this.clock = clock;
   }
 
@@ -79,7 +87,7 @@ final class DayDesk {
       begin(book, before.problem(), before.pieces());
     } else {
       DrawerDay day = DrawerDay.of(book.bookings(), drawer, setting());
-      begin(book, day.problem(), day.pieces());
+      begin(book, round.started(date, day), day.pieces());
     }
   }
 
@@ -160,37 +168,45 @@ final class DayDesk {
 
   /** Makes a change; false where the day is another one by now. */
   boolean apply(DayBook book, Effect effect, String what) {
-    stop(book.date());
-    jobs.remove(book.date());
+    forget(book.date());
     DayFollowed followed = effect.followed();
     PlannedDay planned = followed == null ? null : followed.planned();
     return effect.possible() && books.write(book.with(effect.bookings(), planned), what);
   }
 
-  /** Keeps what happened with the plan. */
-  boolean happened(DayBook book, PlannedDay planned, String what) {
-    stop(book.date());
-    jobs.remove(book.date());
-    return books.write(book.with(book.bookings(), planned), what);
+  /** Lays the tray of one appointment. */
+  DayRound.Done lay(DayBook book, PlannedDay planned, String appointment) {
+    forget(book.date());
+    return round.lay(book, planned, appointment);
   }
 
-  /** The last version with another list or other facts comes back as the newest. */
-  boolean undo(LocalDate date) {
+  /** Follows the loads really started today. */
+  void loadsChanged() {
+    LocalDate today = today();
+    DayBook book = books.read(today);
+    if (book.planned() != null) {
+      forget(today);
+      round.follow(today);
+    }
+  }
+
+  private void forget(LocalDate date) {
+    stop(date);
+    jobs.remove(date);
+  }
+
+  /** The last version with another list or other facts comes back; empty where there is none. */
+  Optional<DayRound.Done> undo(LocalDate date) {
     DayBook now = books.read(date);
     for (int version = now.version() - 1; version >= 1; version--) {
       DayBook before = books.read(date, version);
-      if (!before.bookings().equals(now.bookings()) || !facts(before).equals(facts(now))) {
-        stop(date);
-        jobs.remove(date);
-        return books.write(now.with(before.bookings(), before.planned()), "undone");
+      if (!before.bookings().equals(now.bookings())
+          || !DayRound.facts(before).equals(DayRound.facts(now))) {
+        forget(date);
+        return Optional.of(round.bringBack(now, before));
       }
     }
-    return false;
-  }
-
-  private static FixedFacts facts(DayBook book) {
-    PlannedDay planned = book.planned();
-    return planned == null ? FixedFacts.NONE : planned.problem().facts();
+    return Optional.empty();
   }
 
   /** Takes a remedy and plans the changed day; false where it cannot be taken. */

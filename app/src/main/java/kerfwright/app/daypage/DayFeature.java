@@ -12,7 +12,10 @@ import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.daylist.PlannedDay;
+import kerfwright.practice.daylist.TrayDesk;
 import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.reprocessing.Loads;
 import kerfwright.practice.setting.Settings;
 
 /** The day wired together: its pages, and what it tells the first page. */
@@ -28,13 +31,16 @@ public final class DayFeature {
 
   public DayFeature(
       DayBooks books,
-      Drawer drawer,
+      DrawerDesk drawerDesk,
+      Loads loads,
       Settings settings,
       CaseNeeds needs,
       Templates templates,
       Clock clock) {
     this.clock = clock;
-    desk = new DayDesk(books, drawer, settings, needs, clock);
+    Drawer drawer = drawerDesk.drawer();
+    DayRound round = new DayRound(books, new TrayDesk(drawerDesk), loads, settings, clock);
+    desk = new DayDesk(books, drawer, settings, needs, round, clock);
     TypeWords types = new TypeWords(drawer);
     pages = new DayPages(desk, types, templates);
     week = new WeekPages(desk, types, templates);
@@ -47,6 +53,11 @@ public final class DayFeature {
     setting.routes(config);
     bookings.routes(config);
     pages.routes(config);
+  }
+
+  /** A load was started or failed: today's plan follows. */
+  public void loadsChanged() {
+    desk.loadsChanged();
   }
 
   /** The next appointments of today, for the first page. */

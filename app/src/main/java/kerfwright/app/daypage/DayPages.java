@@ -11,6 +11,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kerfwright.app.drawer.Notice;
+import kerfwright.app.drawer.RefusalWords;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
@@ -48,7 +50,6 @@ public final class DayPages {
     config.routes.post("/day/{date}/stop", this::stop, Role.LOCAL);
     config.routes.post("/day/{date}/remedy", this::remedy, Role.LOCAL);
     config.routes.post("/day/{date}/laid", this::laid, Role.LOCAL);
-    config.routes.post("/day/{date}/started", this::started, Role.LOCAL);
     config.routes.post("/day/{date}/undo", this::undo, Role.LOCAL);
   }
 
@@ -73,9 +74,14 @@ public final class DayPages {
   }
 
   void show(Context call, LocalDate date, String notice) {
+    show(call, date, notice, List.of());
+  }
+
+  private void show(Context call, LocalDate date, String notice, List<Notice.Line> lines) {
     Map<String, Object> values = new HashMap<>();
     values.put("board", look(call, date));
     values.put("notice", notice);
+    values.put("lines", lines);
     values.put("today", desk.today());
     templates.html(call, "day/day.jte", values);
   }
@@ -109,8 +115,9 @@ public final class DayPages {
 
   private void undo(Context call) {
     LocalDate date = date(call);
-    if (desk.undo(date)) {
-      back(call, date);
+    Optional<DayRound.Done> done = desk.undo(date);
+    if (done.isPresent()) {
+      answer(call, date, done.get(), "day.not-undone");
     } else {
       refuse(call, date, "day.nothing-to-undo");
     }
@@ -142,26 +149,26 @@ public final class DayPages {
     DayBook book = desk.books().read(date);
     PlannedDay planned = book.planned();
     String id = sent(call.formParam("booking"));
-    if (planned != null
-        && book.booking(id).isPresent()
-        && desk.happened(book, DayFollowed.laid(planned, id), "laid")) {
-      back(call, date);
-    } else {
+    if (planned == null || book.booking(id).isEmpty()) {
       refuse(call, date, "day.changed-meanwhile");
+      return;
     }
+    answer(call, date, desk.lay(book, planned, id), "day.not-laid");
   }
 
-  private void started(Context call) {
-    LocalDate date = date(call);
-    DayBook book = desk.books().read(date);
-    PlannedDay planned = book.planned();
-    Integer start = whole(call.formParam("start"), 1440);
-    if (planned != null
-        && start != null
-        && desk.happened(book, DayFollowed.started(planned, start), "started")) {
+  private void answer(Context call, LocalDate date, DayRound.Done done, String refused) {
+    if (done.written()) {
       back(call, date);
-    } else {
+    } else if (done.obstacles().isEmpty()) {
       refuse(call, date, "day.changed-meanwhile");
+    } else {
+      call.status(HttpStatus.CONFLICT);
+      Say say = templates.say(call);
+      show(
+          call,
+          date,
+          refused,
+          done.obstacles().stream().map(one -> RefusalWords.line(say, one)).toList());
     }
   }
 

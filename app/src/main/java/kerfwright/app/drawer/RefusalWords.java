@@ -12,7 +12,7 @@ import kerfwright.practice.drawer.Refusal;
 public final class RefusalWords {
   private RefusalWords() {}
 
-  static Notice.Line line(Say say, Obstacle obstacle) {
+  public static Notice.Line line(Say say, Obstacle obstacle) {
     return new Notice.Line(obstacle.label(), sentence(say, obstacle.why()));
   }
 
@@ -22,6 +22,9 @@ public final class RefusalWords {
     }
     if (why instanceof Refusal.Pieces pieces) {
       return say.at("drawer.refused-pieces", pieces.held(), pieces.held() - 1);
+    }
+    if (why instanceof Refusal.OnOtherTray other) {
+      return say.at("drawer.refused-on-other-tray", other.appointment());
     }
     return plain(say, (Refusal.Plain) why);
   }

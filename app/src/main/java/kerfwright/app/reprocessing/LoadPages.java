@@ -40,14 +40,24 @@ public final class LoadPages {
   private final Settings settings;
   private final Templates templates;
   private final Clock clock;
+  private final Runnable changed;
 
+  /**
+   * @param changed told whenever a load was started or failed
+   */
   public LoadPages(
-      Drawer drawer, LoadDesk desk, Settings settings, Templates templates, Clock clock) {
+      Drawer drawer,
+      LoadDesk desk,
+      Settings settings,
+      Templates templates,
+      Clock clock,
+      Runnable changed) {
     this.drawer = drawer;
     this.desk = desk;
     this.settings = settings;
     this.templates = templates;
     this.clock = clock;
+    this.changed = changed;
   }
 
   public void routes(JavalinConfig config) {
@@ -79,12 +89,13 @@ public final class LoadPages {
     Waiting waiting = Waiting.of(drawer, desk.loads(), own, clock.instant());
     Set<UUID> ticked = new HashSet<>();
     Map<UUID, String> sets = new HashMap<>();
+    Wanted wanted = Wanted.of(call.queryParam("pieces"), drawer);
     if (again) {
       Sent.picks(call).forEach(pick -> ticked.add(pick.item()));
     }
     for (Waiting.InCleaning one : waiting.cleaning()) {
       UUID id = one.item().id();
-      if (!again && one.over()) {
+      if (!again && (wanted.any() ? wanted.holds(one.item()) : one.over())) {
         ticked.add(id);
       }
       sets.put(id, again ? Sent.text(call, "set-" + id) : "");
@@ -99,6 +110,7 @@ public final class LoadPages {
     values.put("ticked", ticked);
     values.put("sets", sets);
     values.put("refusals", refusals);
+    values.put("absent", wanted.absent());
     templates.html(call, "reprocessing/new.jte", values);
   }
 
@@ -120,6 +132,7 @@ public final class LoadPages {
         desk.start(new NewLoad(Sent.text(call, "steriliser"), cycle, Sent.by(call), pouches));
     Load load = outcome.load();
     if (load != null) {
+      changed.run();
       call.redirect("/reprocessing/load/" + load.id(), HttpStatus.SEE_OTHER);
       return;
     }
@@ -189,6 +202,7 @@ public final class LoadPages {
       ask(call, load, outcome.refusals());
       return;
     }
+    changed.run();
     call.redirect("/reprocessing/load/" + load.id(), HttpStatus.SEE_OTHER);
   }
 }

@@ -20,12 +20,15 @@ final class RoundPages {
   private final RecordPages records;
   private final EntryPages entries;
 
-  RoundPages(OpenPractice open, Templates templates, Clock clock) {
+  /**
+   * @param loadsChanged told whenever a load was started or failed
+   */
+  RoundPages(OpenPractice open, Runnable loadsChanged, Templates templates, Clock clock) {
     Drawer drawer = open.desk().drawer();
     Settings settings = open.settings();
     LoadDesk desk = open.loads();
     this.reprocessing = new ReprocessingPages(open.desk(), desk, settings, templates, clock);
-    this.loads = new LoadPages(drawer, desk, settings, templates, clock);
+    this.loads = new LoadPages(drawer, desk, settings, templates, clock, loadsChanged);
     this.processing = new ProcessingSettingPages(settings, templates);
     this.records = new RecordPages(open.record().record(), drawer, desk.loads(), templates, clock);
     this.entries = new EntryPages(open.record(), drawer, settings, templates, clock);

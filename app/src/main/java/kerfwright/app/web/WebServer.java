@@ -53,7 +53,8 @@ public final class WebServer {
     this.day =
         new DayFeature(
             open.days(),
-            open.desk().drawer(),
+            open.desk(),
+            open.loads().loads(),
             open.settings(),
             new PlannedNeeds(wiring, desk),
             templates,
@@ -84,7 +85,7 @@ public final class WebServer {
     this.around = new AroundPages(open, templates, clock);
     this.settings = new SettingPages(open.settings(), templates);
     this.lists = new ImportPages(open.desk(), open.drafts(), templates);
-    this.round = new RoundPages(open, templates, clock);
+    this.round = new RoundPages(open, day::loadsChanged, templates, clock);
     this.chairside =
         new ChairsidePages(
             new ChairsidePages.Parts(

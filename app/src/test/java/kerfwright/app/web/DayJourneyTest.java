@@ -145,7 +145,7 @@ class DayJourneyTest {
   }
 
   @Test
-  void aTrayLaidAndALoadStartedAreKept() throws Exception {
+  void aTrayLaidMovesWithItsAppointment() throws Exception {
     assertEquals(303, post(DAY + "/laid", "booking", "A1").statusCode());
     HttpResponse<String> swap = app.get(DAY + "/move?booking=A1&start=12:05&chair=1");
     assertTrue(swap.body().contains("A1: 12:05"), "a laid tray moves with its appointment");

@@ -108,21 +108,6 @@ public record DayFollowed(
     return day.with(day.problem().withFacts(more), day.plan(), day.remedies());
   }
 
-  /** The same day with the loads planned for one minute started. */
-  public static PlannedDay started(PlannedDay day, int startMin) {
-    FixedFacts facts = day.problem().facts();
-    Set<SteriliserLoad> loads = new LinkedHashSet<>(facts.loads());
-    day.plan().loads().stream().filter(l -> l.startMin() == startMin).forEach(loads::add);
-    // trays of appointments begun by then hold what has happened to what is in the load
-    FixedFacts begun = DayReplanner.factsAt(day.problem(), day.plan(), startMin);
-    Set<TrayPlace> trays = new LinkedHashSet<>(facts.trays());
-    trays.addAll(begun.trays());
-    loads.addAll(begun.loads());
-    FixedFacts more =
-        new FixedFacts(Math.max(facts.nowMin(), startMin), List.copyOf(loads), List.copyOf(trays));
-    return day.with(day.problem().withFacts(more), day.plan(), day.remedies());
-  }
-
   /** The same plan with fresh instruments where it matters. */
   public static PlannedDay fresh(
       DayProblem problem, Map<String, List<String>> pieces, DayPlan plan) {

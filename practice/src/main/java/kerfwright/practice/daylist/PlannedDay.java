@@ -1,5 +1,7 @@
 package kerfwright.practice.daylist;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import kerfwright.practice.day.DayPlan;
@@ -28,6 +30,21 @@ public record PlannedDay(
   public String label(InstrumentRef ref) {
     List<String> known = pieces.getOrDefault(ref.type(), List.of());
     return ref.index() < known.size() ? known.get(ref.index()) : "+" + (ref.index() + 1);
+  }
+
+  /** The label of the item in the drawer: one piece of a lot is called by the lot and a number. */
+  public static String itemLabel(String label) {
+    int number = label.indexOf(" (");
+    return number < 0 ? label : label.substring(0, number);
+  }
+
+  /** The same day with a piece under another label. */
+  PlannedDay called(InstrumentRef ref, String label) {
+    Map<String, List<String>> others = new HashMap<>(pieces);
+    List<String> labels = new ArrayList<>(others.getOrDefault(ref.type(), List.of()));
+    labels.set(ref.index(), label);
+    others.put(ref.type(), labels);
+    return new PlannedDay(problem, others, plan, remedies);
   }
 
   public PlannedDay with(DayProblem other, DayPlan otherPlan, List<RemedyTold> otherRemedies) {

@@ -111,6 +111,40 @@ public final class DrawerDesk {
     return write(lines, obstacles);
   }
 
+  /** Lays instruments on a tray: a single one is moved, of a lot one piece is taken out first. */
+  public Outcome lay(List<Pick> picks, String note) {
+    List<Obstacle> obstacles = new ArrayList<>();
+    Lines lines = new Lines(note, null);
+    for (Pick pick : picks) {
+      StockItem item = current(pick, obstacles);
+      if (item == null) {
+        continue;
+      }
+      Optional<Refusal> against = MoveRule.againstByHand(item, InstrumentState.ON_TRAY);
+      if (against.isPresent()) {
+        obstacles.add(new Obstacle(item.id(), item.label(), against.get()));
+      } else if (item.lot()) {
+        lines.add(DrawerEntry.What.SPLIT, item, item.next(rest -> rest.pieces = item.pieces() - 1));
+        StockItem one = item.part(ids.next(), freeLabel(item.label()), 1);
+        lines.add(DrawerEntry.What.SPLIT, null, one.laid());
+      } else {
+        lines.add(DrawerEntry.What.MOVED, item, MoveRule.moved(item, InstrumentState.ON_TRAY));
+      }
+    }
+    return write(lines, obstacles);
+  }
+
+  /** A label for a piece of a lot: the lot's own, a hyphen and the first number that is free. */
+  private String freeLabel(String lot) {
+    int room = StockItem.LONGEST_LABEL - 6;
+    String stem = lot.substring(0, Math.min(room, lot.length())) + "-";
+    int number = 1;
+    while (!drawer.taken(List.of(stem + number)).isEmpty()) {
+      number++;
+    }
+    return stem + number;
+  }
+
   /** Takes a change back, whole, while nothing has happened to its items since. */
   public Outcome undo(UUID batch, String note) {
     List<Obstacle> obstacles = new ArrayList<>();

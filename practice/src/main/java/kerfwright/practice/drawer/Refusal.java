@@ -47,6 +47,13 @@ public sealed interface Refusal {
       implements Refusal {}
 
   /**
+   * It lies on another tray of the day already, and its use is not written down.
+   *
+   * @param appointment whose tray
+   */
+  record OnOtherTray(String appointment) implements Refusal {}
+
+  /**
    * A number of pieces that cannot be taken out of a lot.
    *
    * @param held pieces of the lot; from 1 to one less can be taken out

@@ -49,7 +49,10 @@ public record StockItem(
   /** Most pieces in a lot. */
   public static final int MOST_PIECES = 10_000;
 
-  private static final String LABEL = "[\\p{L}\\p{N}._/#-]{1,40}";
+  /** Most letters of a label. */
+  public static final int LONGEST_LABEL = 40;
+
+  private static final String LABEL = "[\\p{L}\\p{N}._/#-]{1," + LONGEST_LABEL + "}";
 
   public StockItem {
     if (!labelIsSound(label)) {
@@ -125,6 +128,13 @@ public record StockItem(
         cutMm3ByMaterial,
         state,
         false);
+  }
+
+  /** A new item that lies on a tray from its first version on. */
+  StockItem laid() {
+    Draft draft = new Draft(this);
+    draft.state = InstrumentState.ON_TRAY;
+    return draft.item();
   }
 
   /** The same as the first version of itself: for an item that was not written yet. */

@@ -1,0 +1,90 @@
+package kerfwright.practice.daylist;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import kerfwright.practice.day.Appointment;
+import kerfwright.practice.day.DayProblem;
+import kerfwright.practice.day.FixedFacts;
+import kerfwright.practice.day.InstrumentRef;
+import kerfwright.practice.day.InvalidDayException;
+import kerfwright.practice.day.SteriliserLoad;
+import kerfwright.practice.day.TrayPlace;
+
+/** Puts loads and trays together in the order of time, as far as one can follow from the other. */
+final class Happened {
+  private final DayProblem day;
+  private final int nowMin;
+  private final List<SteriliserLoad> loads = new ArrayList<>();
+  private final List<TrayPlace> trays = new ArrayList<>();
+  private final List<InstrumentRef> apart = new ArrayList<>();
+
+  Happened(DayProblem day, int nowMin) {
+    this.day = day;
+    this.nowMin = nowMin;
+  }
+
+  FixedFacts facts() {
+    return new FixedFacts(nowMin, loads, trays);
+  }
+
+  /** Pieces that were in a load in which they could not be yet. */
+  List<InstrumentRef> apart() {
+    return List.copyOf(apart);
+  }
+
+  void follow(List<SteriliserLoad> started, List<TrayPlace> laid) {
+    List<TrayPlace> open = new ArrayList<>(laid);
+    open.sort(Comparator.comparingInt(this::startMin));
+    List<SteriliserLoad> inOrder = new ArrayList<>(started);
+    inOrder.sort(Comparator.comparingInt(SteriliserLoad::startMin));
+    for (SteriliserLoad load : inOrder) {
+      while (!open.isEmpty() && startMin(open.get(0)) < load.startMin()) {
+        take(open.remove(0));
+      }
+      take(load);
+    }
+    open.forEach(this::take);
+  }
+
+  private int startMin(TrayPlace tray) {
+    return day.appointment(tray.appointment()).map(Appointment::startMin).orElse(0);
+  }
+
+  private void take(TrayPlace tray) {
+    trays.add(tray);
+    if (!possible()) {
+      trays.remove(trays.size() - 1);
+    }
+  }
+
+  private void take(SteriliserLoad load) {
+    loads.add(new SteriliserLoad(load.startMin(), List.of()));
+    int at = loads.size() - 1;
+    if (!possible()) {
+      // more sterilisers run than the day knows of
+      loads.remove(at);
+      apart.addAll(load.instruments());
+      return;
+    }
+    List<InstrumentRef> inside = new ArrayList<>();
+    for (InstrumentRef ref : load.instruments()) {
+      inside.add(ref);
+      loads.set(at, new SteriliserLoad(load.startMin(), inside));
+      if (!possible()) {
+        inside.remove(inside.size() - 1);
+        loads.set(at, new SteriliserLoad(load.startMin(), inside));
+        apart.add(ref);
+      }
+    }
+  }
+
+  private boolean possible() {
+    try {
+      day.withFacts(facts());
+      return true;
+    } catch (InvalidDayException contradicts) {
+      return false;
+    }
+  }
+}

@@ -1,0 +1,103 @@
+package kerfwright.practice.daylist;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import kerfwright.practice.day.Appointment;
+import kerfwright.practice.day.DayPlan;
+import kerfwright.practice.day.DayPlanner;
+import kerfwright.practice.day.DayProblem;
+import kerfwright.practice.day.DayProgress;
+import kerfwright.practice.day.DayReferee;
+import kerfwright.practice.day.FixedFacts;
+import kerfwright.practice.day.InstrumentRef;
+import kerfwright.practice.day.Need;
+import kerfwright.practice.day.SearchLimits;
+import kerfwright.practice.day.SteriliserLoad;
+import kerfwright.practice.day.Stock;
+import org.junit.jupiter.api.Test;
+
+/** What was really started stands, and the rest of the plan follows it. */
+class DayLoadedTest {
+  private static final InstrumentRef FIRST = new InstrumentRef("round", 0);
+
+  /** One piece, wanted at 0 and at 120 min; 20 min of cleaning, 45 min a load, every 15 min. */
+  private static PlannedDay aDayOfOnePiece() {
+    List<Appointment> appointments = new ArrayList<>();
+    for (int start : List.of(0, 120)) {
+      appointments.add(
+          Appointment.of(
+              "A" + start, start, start + 30, "1", List.of(new Need("round", 0, List.of()))));
+    }
+    DayProblem day =
+        new DayProblem(
+            LocalTime.of(8, 0),
+            540,
+            20,
+            45,
+            15,
+            1,
+            12,
+            List.of(new Stock("round", 10, List.of(0))),
+            appointments,
+            FixedFacts.NONE);
+    DayPlan plan =
+        DayPlanner.forThisMachine().plan(day, SearchLimits.ofSeconds(2), DayProgress.NONE);
+    assertEquals(List.of(), plan.shortages());
+    assertEquals(1, plan.loads().size());
+    return new PlannedDay(day, Map.of("round", List.of("D01")), plan, List.of());
+  }
+
+  private static DayLoaded loaded(SteriliserLoad... real) {
+    DayLoaded after = DayLoaded.of(aDayOfOnePiece(), List.of(real));
+    DayReferee.Verdict verdict =
+        DayReferee.judge(after.planned().problem(), after.planned().plan());
+    assertEquals(List.of(), verdict.errors());
+    return after;
+  }
+
+  @Test
+  void aLoadStartedLaterThanPlannedTakesThePlaceOfThePlannedOne() {
+    SteriliserLoad real = new SteriliserLoad(67, List.of(FIRST));
+    DayLoaded after = loaded(real);
+    assertEquals(List.of(real), after.planned().plan().loads(), "and no second one");
+    assertEquals(List.of(), after.planned().plan().shortages());
+    assertEquals(List.of(real), after.planned().problem().facts().loads());
+    assertEquals(List.of(), after.apart());
+  }
+
+  @Test
+  void aLoadThatComesTooLateLeavesTheTrayShortAndSaysSo() {
+    DayLoaded after = loaded(new SteriliserLoad(90, List.of(FIRST)));
+    assertEquals(1, after.planned().plan().shortages().size());
+  }
+
+  @Test
+  void aPieceThatCannotBeInALoadYetIsToldAndPlannedOn() {
+    // used until 30, clean enough for a load at 50
+    DayLoaded after = loaded(new SteriliserLoad(35, List.of(FIRST)));
+    assertEquals(List.of(FIRST), after.apart());
+    assertTrue(after.planned().problem().facts().loads().get(0).instruments().isEmpty());
+  }
+
+  @Test
+  void aLoadWithNothingOfTheDayTakesUpTheSteriliser() {
+    // until 95 nothing else can run, and what starts then is clean at 140
+    DayLoaded after = loaded(new SteriliserLoad(50, List.of()));
+    assertEquals(1, after.planned().plan().shortages().size());
+  }
+
+  @Test
+  void aFailedLoadIsNoFactAnyMore() {
+    PlannedDay before = loaded(new SteriliserLoad(67, List.of(FIRST))).planned();
+    DayLoaded after = DayLoaded.of(before, List.of());
+    assertFalse(after.planned().problem().facts().loads().stream().findAny().isPresent());
+    assertEquals(
+        List.of(), DayReferee.judge(after.planned().problem(), after.planned().plan()).errors());
+  }
+}
