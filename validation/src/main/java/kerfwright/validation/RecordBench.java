@@ -26,6 +26,7 @@ import java.util.regex.Pattern;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.StoredDrawer;
 import kerfwright.app.storage.StoredRecord;
+import kerfwright.app.storage.StoredSettings;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.drawer.DrawerDesk;
@@ -313,7 +314,14 @@ public final class RecordBench {
   }
 
   private Map<String, Object> logging(DrawerDesk drawer, SplittableRandom chance) {
-    RecordDesk desk = new RecordDesk(record, drawer.drawer(), Origins.NONE, ids, Clock.systemUTC());
+    RecordDesk desk =
+        new RecordDesk(
+            record,
+            drawer.drawer(),
+            Origins.NONE,
+            new StoredSettings(database),
+            ids,
+            Clock.systemUTC());
     double[] times = new double[ASKED];
     for (int i = -WARM_UP; i < ASKED; i++) {
       UUID instrument = instruments.get(any(chance) % INSTRUMENTS);

@@ -53,7 +53,6 @@ public final class DemoRounds {
           ProcessingStep.DRY, 3,
           ProcessingStep.INSPECT, 3,
           ProcessingStep.POUCH, 2,
-          ProcessingStep.CYCLE, 30,
           ProcessingStep.COOL, 15);
 
   private final LoadDesk loads;
@@ -75,6 +74,7 @@ public final class DemoRounds {
     set.put("person." + REPROCESSING, "reprocessing");
     // a quick round: 20 min until the load, 45 min in it
     MINUTES.forEach((step, minutes) -> set.put(step.setting(), Integer.toString(minutes)));
+    set.put(Cycle.B134.setting(), "30");
     settings.write(settings.read().version(), set);
     List<StockItem> items = items();
     move(items, InstrumentState.CLEANING);

@@ -106,7 +106,7 @@ public final class LoadPages {
     values.put("people", Person.all(set));
     values.put("by", again ? Sent.text(call, "by") : Sent.lastBy(call));
     values.put("steriliser", again ? Sent.text(call, "steriliser") : "");
-    values.put("cycle", again ? Sent.text(call, "cycle") : Cycle.B134.id());
+    values.put("cycle", again ? Sent.text(call, "cycle") : own.usual().id());
     values.put("ticked", ticked);
     values.put("sets", sets);
     values.put("refusals", refusals);

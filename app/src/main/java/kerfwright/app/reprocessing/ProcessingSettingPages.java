@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
+import kerfwright.practice.reprocessing.Cycle;
 import kerfwright.practice.reprocessing.ProcessingStep;
 import kerfwright.practice.reprocessing.ReprocessingSetting;
 import kerfwright.practice.setting.SettingValues;
@@ -38,7 +39,7 @@ public final class ProcessingSettingPages {
     SettingValues set = settings.read();
     ReprocessingSetting own = ReprocessingSetting.of(set);
     Function<String, String> shown =
-        name -> fault.isEmpty() ? set.text(name, "") : Sent.text(call, name);
+        name -> fault.isEmpty() ? kept(set, name) : Sent.text(call, name);
     templates.html(
         call,
         "reprocessing/settings.jte",
@@ -46,20 +47,37 @@ public final class ProcessingSettingPages {
             "set", set,
             "own", own,
             "shown", shown,
-            "fault", fault,
+            "fault", fault.isEmpty() ? "" : templates.say(call).at(fault, Cycle.leastMinutes()),
             "done", call.queryParam("done") != null));
+  }
+
+  private static String kept(SettingValues set, String name) {
+    boolean cycle = Stream.of(Cycle.values()).anyMatch(one -> one.setting().equals(name));
+    return set.text(name, cycle ? set.text(ProcessingStep.CYCLE.setting(), "") : "");
   }
 
   private void write(Context call) {
     Map<String, String> changed = new LinkedHashMap<>();
     String fault = "";
-    for (ProcessingStep step : ProcessingStep.values()) {
+    for (ProcessingStep step : ProcessingStep.timed()) {
       String minutes = Sent.text(call, step.setting());
       if (!minutes.matches("\\d{0,3}")) {
         fault = "reprocessing.fault-minutes";
       }
       changed.put(step.setting(), minutes);
     }
+    for (Cycle cycle : Cycle.values()) {
+      String minutes = Sent.text(call, cycle.setting());
+      if (!minutes.matches("|\\d{1,3}")
+          || !minutes.isEmpty() && Integer.parseInt(minutes) < Cycle.leastMinutes()) {
+        fault = "reprocessing.fault-cycle-minutes";
+      }
+      changed.put(cycle.setting(), minutes);
+    }
+    // the form showed it as the time of every cycle without one of its own
+    changed.put(ProcessingStep.CYCLE.setting(), "");
+    String usual = Sent.text(call, ReprocessingSetting.USUAL_CYCLE);
+    changed.put(ReprocessingSetting.USUAL_CYCLE, Cycle.byId(usual).map(Cycle::id).orElse(""));
     List<String> names =
         Stream.of(
                 Sent.text(call, ReprocessingSetting.STERILISERS)

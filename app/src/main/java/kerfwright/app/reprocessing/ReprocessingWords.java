@@ -15,6 +15,7 @@ import kerfwright.practice.reprocessing.Load;
 import kerfwright.practice.reprocessing.LoadEvent;
 import kerfwright.practice.reprocessing.LoadRefusal;
 import kerfwright.practice.reprocessing.ProcessingStep;
+import kerfwright.practice.reprocessing.ReprocessingSetting;
 import kerfwright.practice.setting.StaffRole;
 
 /** What reprocessing is called, in the language of the page. */
@@ -27,6 +28,11 @@ public final class ReprocessingWords {
 
   public static String cycle(Say say, Cycle cycle) {
     return say.at("reprocessing.cycle", cycle.type().name(), cycle.celsius());
+  }
+
+  /** A cycle with its own minutes. */
+  public static String cycle(Say say, Cycle cycle, ReprocessingSetting own) {
+    return say.at("reprocessing.cycle-takes", cycle(say, cycle), own.minutesOf(cycle));
   }
 
   public static String indicator(Say say, Indicator indicator) {

@@ -91,7 +91,13 @@ public final class OpenPractice implements AutoCloseable {
       StoredLoads loads = new StoredLoads(database);
       return new Desks(
           new DrawerDesk(drawer, ids, clock),
-          new RecordDesk(record, drawer, new StoredOrigins(database), ids, clock),
+          new RecordDesk(
+              record,
+              drawer,
+              new StoredOrigins(database),
+              new StoredSettings(database),
+              ids,
+              clock),
           new LoadDesk(
               loads,
               drawer,

@@ -58,7 +58,9 @@ class LearningDeskTest {
     StoredDrawer drawer = new StoredDrawer(database);
     StoredRecord kept = new StoredRecord(database);
     TimeOrderedIds ids = new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(5));
-    record = new RecordDesk(kept, drawer, Origins.NONE, ids, Clock.systemUTC());
+    record =
+        new RecordDesk(
+            kept, drawer, Origins.NONE, new StoredSettings(database), ids, Clock.systemUTC());
     desk = new LearningDesk(kept, runs, drawer, settings);
     DrawerDesk stock = new DrawerDesk(drawer, ids, Clock.systemUTC());
     item =

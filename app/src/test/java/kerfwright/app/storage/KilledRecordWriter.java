@@ -39,7 +39,8 @@ final class KilledRecordWriter {
         settings.read().version(),
         Map.of("reprocessing.sterilisers", sterilisers, "person.AB", "assistant"));
     DrawerDesk drawer = new DrawerDesk(stored, ids, clock);
-    RecordDesk uses = new RecordDesk(record, stored, new StoredOrigins(database), ids, clock);
+    RecordDesk uses =
+        new RecordDesk(record, stored, new StoredOrigins(database), settings, ids, clock);
     LoadDesk desk =
         new LoadDesk(loads, stored, settings, new Reach(loads, stored, record), ids, clock);
     DrawerFields fields =

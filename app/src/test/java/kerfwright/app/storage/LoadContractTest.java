@@ -72,7 +72,7 @@ abstract class LoadContractTest {
     StoredRecord record = new StoredRecord(database);
     settings = new StoredSettings(database);
     drawer = new DrawerDesk(stored, ids, clock);
-    recordDesk = new RecordDesk(record, stored, new StoredOrigins(database), ids, clock);
+    recordDesk = new RecordDesk(record, stored, new StoredOrigins(database), settings, ids, clock);
     desk = desk(database, ids);
     set(Map.of("person.RP", "reprocessing", "person.AS", "assistant"));
   }
@@ -166,7 +166,7 @@ abstract class LoadContractTest {
             pouch,
             "",
             Cut.UNTOLD,
-            "AB",
+            "AS",
             clock.instant());
     return recordDesk.log(report).written().orElseThrow();
   }

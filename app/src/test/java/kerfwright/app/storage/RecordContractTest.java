@@ -56,6 +56,7 @@ abstract class RecordContractTest {
   private DrawerDesk drawer;
   private RecordDesk desk;
   private StoredRecord record;
+  private StoredSettings settings;
   private final HandClock clock = new HandClock();
   private final TimeOrderedIds ids = new TimeOrderedIds(clock, new SplittableRandom(5));
 
@@ -71,7 +72,8 @@ abstract class RecordContractTest {
     StoredDrawer stored = new StoredDrawer(database);
     drawer = new DrawerDesk(stored, ids, clock);
     record = new StoredRecord(database);
-    desk = new RecordDesk(record, stored, Origins.NONE, ids, clock);
+    settings = new StoredSettings(database);
+    desk = new RecordDesk(record, stored, Origins.NONE, settings, ids, clock);
   }
 
   @AfterEach
@@ -221,7 +223,12 @@ abstract class RecordContractTest {
     TimeOrderedIds others = new TimeOrderedIds(clock, new SplittableRandom(6));
     RecordDesk there =
         new RecordDesk(
-            new StoredRecord(other), new StoredDrawer(other), Origins.NONE, others, clock);
+            new StoredRecord(other),
+            new StoredDrawer(other),
+            Origins.NONE,
+            new StoredSettings(other),
+            others,
+            clock);
     Instant at = clock.instant();
     List<Logged> all =
         atOnce(
@@ -409,6 +416,20 @@ abstract class RecordContractTest {
         drawer
             .edit(new Pick(opened.id(), opened.version()), draft -> draft.singleUse = false, "")
             .done());
+  }
+
+  @Test
+  void byWhomIsCheckedWhereThePracticeHasNamedItsPeople() {
+    assertTrue(settings.write(settings.read().version(), Map.of("person.CD", "clinician")));
+    StockItem item = added("D1");
+    RecordEntry entry = log("K-1", item);
+    assertEquals(List.of(new Remark(Remark.Kind.UNKNOWN_PERSON, List.of("AB"))), entry.remarks());
+    assertEquals(
+        Logged.Refusal.UNKNOWN_PERSON, desk.strike(entry.id(), ids.next(), "AB", "slip").refusal());
+    UseReport right = report("K-1", item);
+    assertEquals(List.of(), kinds(written(desk.correct(entry.id(), right, "CD", "tooth"))));
+    assertTrue(settings.write(settings.read().version(), Map.of("person.AB", "clinician")));
+    assertEquals(List.of(), kinds(log("K-1", item)));
   }
 
   @Test

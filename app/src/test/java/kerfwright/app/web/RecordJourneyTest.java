@@ -9,10 +9,14 @@ import java.net.URLEncoder;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kerfwright.practice.reprocessing.Load;
+import kerfwright.practice.reprocessing.Loads;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -172,8 +176,8 @@ class RecordJourneyTest {
             "/reprocessing/settings",
             "version",
             version,
-            "reprocessing.cycle-min",
-            "0",
+            "reprocessing.cycle-b-134-min",
+            "3",
             "reprocessing.may-release",
             "reprocessing",
             "reprocessing.sterilisers",
@@ -182,6 +186,17 @@ class RecordJourneyTest {
         422,
         post("/reprocessing/settings", "version", version, "reprocessing.dry-min", "x")
             .statusCode());
+    String tooShort =
+        post(
+                "/reprocessing/settings",
+                "version",
+                version,
+                "reprocessing.cycle-b-134-min",
+                "2",
+                "reprocessing.may-release",
+                "reprocessing")
+            .body();
+    assertTrue(tooShort.contains("whole numbers from 3 to 999"), tooShort);
     List<String> used = all("name=\"pick\" value=\"([^\"]+)\" checked", page("/reprocessing"));
     where(post("/reprocessing/clean", "pick", used.get(0)));
     String form = page("/reprocessing/load/new");
@@ -209,8 +224,11 @@ class RecordJourneyTest {
     assertTrue(unwrapped.body().contains("unwrapped solid instruments only"));
     assertTrue(unwrapped.body().contains("value=\"crown set\""));
     wanted[5] = "b-134";
+    assertTrue(page("/reprocessing/load/new").contains("B 134 °C, 3 min"));
+    assertTrue(page("/reprocessing/load/new").contains("B 121 °C, 72 min"));
     String load = where(post("/reprocessing/load/new", wanted));
-    HttpResponse<String> early = post(load + "/release", "version", "1", "by", "AB");
+    startedEarlier(load, Duration.ofMinutes(4));
+    HttpResponse<String> early = post(load + "/release", "version", "2", "by", "AB");
     assertEquals(409, early.statusCode());
     assertTrue(early.body().contains("The role of AB may not release"), early.body());
     assertTrue(early.body().contains("Not read yet: Chemical indicators"));
@@ -218,7 +236,7 @@ class RecordJourneyTest {
         post(
             load + "/read",
             "version",
-            "1",
+            "2",
             "by",
             "CD",
             "parameters",
@@ -229,7 +247,7 @@ class RecordJourneyTest {
             "passed",
             "spores",
             "not-read"));
-    where(post(load + "/release", "version", "2", "by", "EF"));
+    where(post(load + "/release", "version", "3", "by", "EF"));
     assertTrue(page(load).contains(">released<"));
     assertTrue(page("/drawer/item/" + item).contains("state-clean"));
     String label = first("<h1>([^ ]+) ", page("/drawer/item/" + item));
@@ -258,5 +276,24 @@ class RecordJourneyTest {
     String failed = page(load);
     assertTrue(failed.contains("1 case:") && failed.contains("K-0888"), failed);
     assertTrue(failed.contains("state-quarantine"));
+  }
+
+  /** Nobody waits here until the cycle is over. */
+  private void startedEarlier(String page, Duration by) throws Exception {
+    Loads loads = app.practice().loads().loads();
+    Load load = loads.find(UUID.fromString(page.replaceAll(".*/", ""))).orElseThrow();
+    loads.write(
+        new Load(
+            load.id(),
+            load.version() + 1,
+            load.name(),
+            load.steriliser(),
+            load.cycle(),
+            load.started().minus(by),
+            load.minutes(),
+            load.state(),
+            load.pouches(),
+            load.events()),
+        List.of());
   }
 }

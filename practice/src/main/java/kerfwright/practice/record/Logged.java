@@ -22,7 +22,9 @@ public record Logged(@Nullable RecordEntry entry, @Nullable Refusal refusal, boo
     /** It was corrected already; the newest correction is to be corrected. */
     CORRECTED_ALREADY,
     /** It says that a use did not take place: that is not corrected, a new use is entered. */
-    STRUCK
+    STRUCK,
+    /** Whoever corrects is none of the practice's people. */
+    UNKNOWN_PERSON
   }
 
   static Logged as(RecordEntry entry, boolean before) {

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -13,6 +14,8 @@ import kerfwright.practice.drawer.DrawerConflict;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
+import kerfwright.practice.setting.Person;
+import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,14 +26,21 @@ public final class RecordDesk {
   private final CutRecord record;
   private final Drawer drawer;
   private final Origins origins;
+  private final Settings settings;
   private final TimeOrderedIds ids;
   private final Clock clock;
 
   public RecordDesk(
-      CutRecord record, Drawer drawer, Origins origins, TimeOrderedIds ids, Clock clock) {
+      CutRecord record,
+      Drawer drawer,
+      Origins origins,
+      Settings settings,
+      TimeOrderedIds ids,
+      Clock clock) {
     this.record = record;
     this.drawer = drawer;
     this.origins = origins;
+    this.settings = settings;
     this.ids = ids;
     this.clock = clock;
   }
@@ -103,6 +113,9 @@ public final class RecordDesk {
           if (!record.correctionsOf(List.of(wrong)).isEmpty()) {
             return Logged.refused(Logged.Refusal.CORRECTED_ALREADY);
           }
+          if (unknown(correction.by())) {
+            return Logged.refused(Logged.Refusal.UNKNOWN_PERSON);
+          }
           Optional<StockItem> named =
               drawer.find(right == null ? old.use().instrument().id() : right.item());
           if (named.isEmpty()) {
@@ -120,6 +133,13 @@ public final class RecordDesk {
                   new Statement(id, use, correction, writing.remarks), writing.at, writing.lines),
               false);
         });
+  }
+
+  /** A practice that has named nobody yet takes all initials. */
+  private boolean unknown(String initials) {
+    List<Person> people = Person.all(settings.read());
+    String capitals = initials.toUpperCase(Locale.ROOT);
+    return !people.isEmpty() && people.stream().noneMatch(one -> one.initials().equals(capitals));
   }
 
   private interface Attempt {
@@ -176,6 +196,10 @@ public final class RecordDesk {
       remarks.addAll(judged.remarks());
       remarks.addAll(origin.remarks());
       remarks.addAll(UsedAs.remarks(piece, report, at));
+      boolean asBefore = instead != null && instead.use().by().equals(report.by());
+      if (!asBefore && unknown(report.by())) {
+        remarks.add(Remark.of(Remark.Kind.UNKNOWN_PERSON, report.by()));
+      }
       return new CutUse(
           report.caseReference(),
           report.tooth(),

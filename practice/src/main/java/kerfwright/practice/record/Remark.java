@@ -34,6 +34,8 @@ public record Remark(Kind kind, List<String> arguments) {
     NOT_IN_POUCH("not-in-pouch"),
     /** Set faster than the maker allows; arguments: set and greatest speed, per minute. */
     TOO_FAST("too-fast"),
+    /** Whoever reported it is none of the practice's people; argument: initials. */
+    UNKNOWN_PERSON("unknown-person"),
     /** The device's clock is ahead of this machine's. */
     CLOCK_AHEAD("clock-ahead");
 

@@ -2,6 +2,9 @@ package kerfwright.practice.reprocessing;
 
 import java.util.Arrays;
 import java.util.Optional;
+import kerfwright.catalogue.reprocessing.ReprocessingFigure;
+import kerfwright.catalogue.reprocessing.ReprocessingFigures;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A cycle of a small steam steriliser. The letter belongs to the cycle (EN 13060): B takes wrapped
@@ -19,6 +22,9 @@ public enum Cycle {
     S,
     N
   }
+
+  /** Project setting: the exposure at 121 degC (15 min) is that much longer than at 134 (3 min). */
+  private static final int LONGER_AT_121_MIN = 12;
 
   private final String id;
   private final Type type;
@@ -41,6 +47,35 @@ public enum Cycle {
   /** Temperature of the exposure, degC. */
   public int celsius() {
     return celsius;
+  }
+
+  /** What is known of how long it takes as a whole; null where the time is a project setting. */
+  public @Nullable ReprocessingFigure figure() {
+    return this == B134 ? ProcessingStep.CYCLE.figure() : null;
+  }
+
+  /** Minutes as a whole where the practice has not set them. */
+  public int usualMinutes() {
+    return ProcessingStep.CYCLE.usualMinutes() + (celsius < 134 ? LONGER_AT_121_MIN : 0);
+  }
+
+  /** The setting that holds the practice's own minutes. */
+  public String setting() {
+    return "reprocessing.cycle-" + id + "-min";
+  }
+
+  /** Shorter than the exposure at 134 degC no cycle is, whatever was set. */
+  public static int leastMinutes() {
+    Double exposure = shortestExposure().numbers().typical();
+    if (exposure == null) {
+      throw new IllegalStateException("No exposure is told");
+    }
+    return (int) Math.ceil(exposure);
+  }
+
+  /** The exposure behind the least minutes. */
+  public static ReprocessingFigure shortestExposure() {
+    return ReprocessingFigures.packaged().find("exposure-4").orElseThrow();
   }
 
   public static Optional<Cycle> byId(String id) {

@@ -84,7 +84,7 @@ public final class LoadDesk {
                   wanted.steriliser(),
                   wanted.cycle(),
                   now,
-                  own.minutesOf(ProcessingStep.CYCLE),
+                  own.minutesOf(wanted.cycle()),
                   Load.State.RUNNING,
                   pouches,
                   List.of(event));

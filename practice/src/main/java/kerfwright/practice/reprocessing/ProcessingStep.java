@@ -1,5 +1,7 @@
 package kerfwright.practice.reprocessing;
 
+import java.util.List;
+import java.util.stream.Stream;
 import kerfwright.catalogue.reprocessing.ReprocessingFigure;
 import kerfwright.catalogue.reprocessing.ReprocessingFigures;
 
@@ -51,7 +53,15 @@ public enum ProcessingStep {
     return usual ? (int) Math.round(high) : 0;
   }
 
-  /** The setting that holds the practice's own minutes. */
+  /** The steps that have one time each; a cycle of the steriliser has its own. */
+  public static List<ProcessingStep> timed() {
+    return Stream.of(values()).filter(one -> one != CYCLE).toList();
+  }
+
+  /**
+   * The setting that holds the practice's own minutes; of the cycle, those of a practice that has
+   * not told its cycles apart.
+   */
   public String setting() {
     return "reprocessing." + id + "-min";
   }

@@ -19,7 +19,9 @@ import org.jspecify.annotations.Nullable;
  * How this practice reprocesses. What the makers of instrument, steriliser and washer say (ISO
  * 17664) comes first.
  *
- * @param minutes of every step, 0 for a step left out
+ * @param minutes of every step, 0 for a step left out; of the cycle, those of the usual one
+ * @param cycles minutes of every cycle as a whole
+ * @param usual the cycle loads are usually run with, by which days are planned
  * @param sterilisers their names
  * @param mayRelease roles that may release a load
  * @param shelfDays days a pouch stays sterile, null where only an event ends it: torn, wet, opened
@@ -27,12 +29,15 @@ import org.jspecify.annotations.Nullable;
  */
 public record ReprocessingSetting(
     Map<ProcessingStep, Integer> minutes,
+    Map<Cycle, Integer> cycles,
+    Cycle usual,
     List<String> sterilisers,
     Set<StaffRole> mayRelease,
     @Nullable Integer shelfDays,
     boolean wrappedInS) {
   public static final String RELEASE = "reprocessing.may-release";
   public static final String STERILISERS = "reprocessing.sterilisers";
+  public static final String USUAL_CYCLE = "reprocessing.usual-cycle";
   public static final String SHELF = "reprocessing.shelf-days";
   public static final String WRAPPED_IN_S = "reprocessing.wrapped-in-s";
 
@@ -44,18 +49,28 @@ public record ReprocessingSetting(
 
   public ReprocessingSetting {
     minutes = Map.copyOf(minutes);
+    cycles = Map.copyOf(cycles);
     sterilisers = List.copyOf(sterilisers);
     mayRelease = Set.copyOf(mayRelease);
   }
 
   public static ReprocessingSetting of(SettingValues set) {
     Map<ProcessingStep, Integer> minutes = new EnumMap<>(ProcessingStep.class);
-    for (ProcessingStep step : ProcessingStep.values()) {
+    for (ProcessingStep step : ProcessingStep.timed()) {
       minutes.put(step, Math.max(0, set.whole(step.setting(), step.usualMinutes())));
     }
+    Map<Cycle, Integer> cycles = new EnumMap<>(Cycle.class);
+    for (Cycle cycle : Cycle.values()) {
+      int all = set.whole(ProcessingStep.CYCLE.setting(), cycle.usualMinutes());
+      cycles.put(cycle, Math.max(Cycle.leastMinutes(), set.whole(cycle.setting(), all)));
+    }
+    Cycle usual = Cycle.byId(set.text(USUAL_CYCLE, "")).orElse(Cycle.B134);
+    minutes.put(ProcessingStep.CYCLE, cycles.getOrDefault(usual, usual.usualMinutes()));
     String shelf = set.text(SHELF, Integer.toString(usualShelfDays()));
     return new ReprocessingSetting(
         minutes,
+        cycles,
+        usual,
         sterilisers(set),
         roles(set),
         shelf.matches("[1-9]\\d{0,3}") ? Integer.valueOf(shelf) : null,
@@ -119,6 +134,10 @@ public record ReprocessingSetting(
 
   public int minutesOf(ProcessingStep step) {
     return minutes.getOrDefault(step, 0);
+  }
+
+  public int minutesOf(Cycle cycle) {
+    return cycles.getOrDefault(cycle, cycle.usualMinutes());
   }
 
   /** Last day of a pouch sterilised that day, null where an event alone ends it. */
