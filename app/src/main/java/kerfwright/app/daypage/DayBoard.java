@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import kerfwright.app.words.Say;
@@ -24,6 +25,7 @@ import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DaySetting;
 import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.daylist.RemedyTold;
+import kerfwright.practice.restock.Wish;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,6 +38,7 @@ import org.jspecify.annotations.Nullable;
  * @param setting what days look like here
  * @param nowMin minute of the day, 0 where it has not begun
  * @param types names of types
+ * @param wishes what stands on the order list
  */
 public record DayBoard(
     Say say,
@@ -44,7 +47,8 @@ public record DayBoard(
     DayJob.@Nullable State job,
     DaySetting setting,
     int nowMin,
-    UnaryOperator<String> types) {
+    UnaryOperator<String> types,
+    Set<Wish> wishes) {
   private static final int TRAYS_AHEAD = 3;
   private static final int MOST_SHORT = 4;
 
@@ -81,7 +85,8 @@ public record DayBoard(
   }
 
   /** One remedy: what to do and what it leaves. */
-  public record RemedyLine(int index, String words, String result, boolean canTake) {}
+  public record RemedyLine(
+      int index, String words, String result, boolean canTake, boolean canBuy, boolean onList) {}
 
   public boolean running() {
     return job != null && job.running();
@@ -291,8 +296,18 @@ public record DayBoard(
               told.shortagesAfter(),
               told.loadsAfter(),
               Math.round(told.costMin()));
-      boolean canTake = !running() && !(told.remedy() instanceof Remedy.BuyMore);
-      lines.add(new RemedyLine(lines.size(), words.of(told.remedy()), result, canTake));
+      boolean buy = told.remedy() instanceof Remedy.BuyMore;
+      boolean onList =
+          told.remedy() instanceof Remedy.BuyMore more
+              && wishes.contains(new Wish(more.type(), book.date(), more.pieces()));
+      lines.add(
+          new RemedyLine(
+              lines.size(),
+              words.of(told.remedy()),
+              result,
+              !running() && !buy,
+              !running() && buy && !onList,
+              onList));
     }
     return lines;
   }

@@ -15,7 +15,9 @@ import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.daylist.TrayDesk;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.record.CutRecord;
 import kerfwright.practice.reprocessing.Loads;
+import kerfwright.practice.restock.Wishes;
 import kerfwright.practice.setting.Settings;
 
 /** The day wired together: its pages, and what it tells the first page. */
@@ -33,6 +35,8 @@ public final class DayFeature {
       DayBooks books,
       DrawerDesk drawerDesk,
       Loads loads,
+      Wishes wishes,
+      CutRecord record,
       Settings settings,
       CaseNeeds needs,
       Templates templates,
@@ -42,8 +46,8 @@ public final class DayFeature {
     DayRound round = new DayRound(books, new TrayDesk(drawerDesk), loads, settings, clock);
     desk = new DayDesk(books, drawer, settings, needs, round, clock);
     TypeWords types = new TypeWords(drawer);
-    pages = new DayPages(desk, types, templates);
-    week = new WeekPages(desk, types, templates);
+    pages = new DayPages(desk, wishes, types, templates);
+    week = new WeekPages(desk, record, types, templates, clock);
     setting = new DaySettingPages(settings, desk, templates);
     bookings = new BookingPages(desk, types, templates, needs);
   }

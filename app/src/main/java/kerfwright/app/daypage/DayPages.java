@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kerfwright.app.drawer.Notice;
 import kerfwright.app.drawer.RefusalWords;
 import kerfwright.app.input.BadInput;
@@ -18,6 +19,7 @@ import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.practice.day.InvalidDayException;
+import kerfwright.practice.day.Remedy;
 import kerfwright.practice.day.Shortage;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.BookingFault;
@@ -26,16 +28,20 @@ import kerfwright.practice.daylist.DayChange;
 import kerfwright.practice.daylist.DayFollowed;
 import kerfwright.practice.daylist.DaySetting;
 import kerfwright.practice.daylist.PlannedDay;
+import kerfwright.practice.restock.Wish;
+import kerfwright.practice.restock.Wishes;
 import org.jspecify.annotations.Nullable;
 
 /** The page of a day, and what can be done on it. */
 public final class DayPages {
   private final DayDesk desk;
+  private final Wishes wishes;
   private final TypeWords types;
   private final Templates templates;
 
-  DayPages(DayDesk desk, TypeWords types, Templates templates) {
+  DayPages(DayDesk desk, Wishes wishes, TypeWords types, Templates templates) {
     this.desk = desk;
+    this.wishes = wishes;
     this.types = types;
     this.templates = templates;
   }
@@ -49,6 +55,7 @@ public final class DayPages {
     config.routes.post("/day/{date}/plan", this::plan, Role.LOCAL);
     config.routes.post("/day/{date}/stop", this::stop, Role.LOCAL);
     config.routes.post("/day/{date}/remedy", this::remedy, Role.LOCAL);
+    config.routes.post("/day/{date}/buy", this::buy, Role.LOCAL);
     config.routes.post("/day/{date}/laid", this::laid, Role.LOCAL);
     config.routes.post("/day/{date}/undo", this::undo, Role.LOCAL);
   }
@@ -70,7 +77,14 @@ public final class DayPages {
     boolean best = job != null && job.planned() != null && (job.running() || kept == null);
     PlannedDay shown = best && job != null ? job.planned() : kept;
     return new DayBoard(
-        say, book, shown, job, desk.setting(), desk.nowMin(date), type -> types.brief(say, type));
+        say,
+        book,
+        shown,
+        job,
+        desk.setting(),
+        desk.nowMin(date),
+        type -> types.brief(say, type),
+        Set.copyOf(wishes.all()));
   }
 
   void show(Context call, LocalDate date, String notice) {
@@ -138,6 +152,22 @@ public final class DayPages {
             && index < planned.remedies().size()
             && desk.take(date, planned.remedies().get(index).remedy());
     if (taken) {
+      back(call, date);
+    } else {
+      refuse(call, date, "day.remedy-gone");
+    }
+  }
+
+  /** Puts what a remedy wants bought on the order list. */
+  private void buy(Context call) {
+    LocalDate date = date(call);
+    PlannedDay planned = desk.books().read(date).planned();
+    Integer index = whole(call.formParam("remedy"), 999);
+    if (planned != null
+        && index != null
+        && index < planned.remedies().size()
+        && planned.remedies().get(index).remedy() instanceof Remedy.BuyMore more) {
+      wishes.keep(new Wish(more.type(), date, more.pieces()));
       back(call, date);
     } else {
       refuse(call, date, "day.remedy-gone");
@@ -281,7 +311,8 @@ public final class DayPages {
             null,
             desk.setting(),
             desk.nowMin(book.date()),
-            type -> types.brief(say, type));
+            type -> types.brief(say, type),
+            Set.of());
     values.put("board", after);
     values.put("possible", effect != null && effect.possible());
     values.put("faults", faults);

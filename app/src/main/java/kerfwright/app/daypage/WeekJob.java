@@ -3,7 +3,6 @@ package kerfwright.app.daypage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import kerfwright.practice.day.DayProblem;
 import kerfwright.practice.horizon.StockCurve;
 import kerfwright.practice.horizon.StockPoint;
 import kerfwright.practice.horizon.StockStudy;
@@ -17,7 +16,7 @@ final class WeekJob implements Runnable {
   static final int WEEKS = 40;
   static final long SEED = 1;
 
-  private final List<DayProblem> days;
+  private final WeekDays days;
   private final Map<String, Double> prices;
   private final List<StockPoint> points = new ArrayList<>();
   private @Nullable StockCurve curve;
@@ -27,7 +26,7 @@ final class WeekJob implements Runnable {
   /**
    * @param prices what one instrument of a type costs; 1 where nobody has said
    */
-  WeekJob(List<DayProblem> days, Map<String, Double> prices) {
+  WeekJob(WeekDays days, Map<String, Double> prices) {
     this.days = days;
     this.prices = prices;
   }
@@ -43,6 +42,10 @@ final class WeekJob implements Runnable {
     return new State(List.copyOf(points), curve, failed);
   }
 
+  WeekDays days() {
+    return days;
+  }
+
   void stop() {
     stop = true;
   }
@@ -51,7 +54,7 @@ final class WeekJob implements Runnable {
   public void run() {
     try {
       StockCurve made =
-          new StockStudy(days, type -> prices.getOrDefault(type, 1.0), WEEKS, SEED)
+          new StockStudy(days.days(), type -> prices.getOrDefault(type, 1.0), WEEKS, SEED)
               .curve(this::add, () -> stop);
       synchronized (this) {
         curve = made;

@@ -3,7 +3,7 @@ package kerfwright.app.daypage;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.time.LocalDate;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,52 +13,42 @@ import kerfwright.app.drawing.Chart;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.InvalidDayException;
-import kerfwright.practice.daylist.DrawerDay;
 import kerfwright.practice.daylist.TypeName;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.horizon.StockCurve;
 import kerfwright.practice.horizon.StockPoint;
+import kerfwright.practice.record.CutRecord;
 import org.jspecify.annotations.Nullable;
 
 /** How many of each type the usual week needs: the curve of shortages against cost. */
 public final class WeekPages {
-  private static final int MOST_DAYS = 60;
   private static final double TROUBLED_WEEKS = 0.1;
 
   private final DayDesk desk;
+  private final CutRecord record;
+  private final Clock clock;
   private final TypeWords types;
   private final Templates templates;
   private volatile @Nullable WeekJob job;
 
-  WeekPages(DayDesk desk, TypeWords types, Templates templates) {
+  WeekPages(DayDesk desk, CutRecord record, TypeWords types, Templates templates, Clock clock) {
     this.desk = desk;
+    this.record = record;
+    this.clock = clock;
     this.types = types;
     this.templates = templates;
   }
 
   void routes(JavalinConfig config) {
-    config.routes.get("/day/week", call -> show(call, "day/week.jte"), Role.LOCAL);
-    config.routes.get("/day/week/board", call -> show(call, "day/week-board.jte"), Role.LOCAL);
+    config.routes.get("/day/week", this::page, Role.LOCAL);
+    config.routes.get("/day/week/board", this::board, Role.LOCAL);
     config.routes.post("/day/week", this::study, Role.LOCAL);
     config.routes.post("/day/week/stop", this::stop, Role.LOCAL);
   }
 
-  private List<DayProblem> days() {
-    List<DayProblem> days = new ArrayList<>();
-    for (LocalDate date : desk.books().before(desk.today().plusDays(1), MOST_DAYS)) {
-      try {
-        days.add(
-            DrawerDay.of(desk.books().read(date).bookings(), desk.drawer(), desk.setting())
-                .problem());
-      } catch (InvalidDayException outsideTodaysHours) {
-        // a day of other opening hours says nothing about a usual one
-      }
-    }
-    days.removeIf(day -> day.demand() == 0);
-    return days;
+  private WeekDays days() {
+    return WeekDays.of(desk, record, clock);
   }
 
   private Map<String, Double> prices() {
@@ -79,8 +69,8 @@ public final class WeekPages {
   }
 
   private void study(Context call) {
-    List<DayProblem> days = days();
-    if (!days.isEmpty()) {
+    WeekDays days = days();
+    if (!days.days().isEmpty()) {
       WeekJob before = job;
       if (before != null) {
         before.stop();
@@ -105,12 +95,20 @@ public final class WeekPages {
   /** One type: what there is and what is needed. */
   public record TypeLine(String type, int now, int needed, int add) {}
 
-  private void show(Context call, String template) {
-    Say say = templates.say(call);
+  private void page(Context call) {
+    Map<String, Object> values = board(templates.say(call));
+    values.put("from", days());
+    templates.html(call, "day/week.jte", values);
+  }
+
+  private void board(Context call) {
+    templates.html(call, "day/week-board.jte", board(templates.say(call)));
+  }
+
+  private Map<String, Object> board(Say say) {
     WeekJob known = job;
     WeekJob.State state = known == null ? null : known.state();
     Map<String, Object> values = new HashMap<>();
-    values.put("days", days().size());
     values.put("running", state != null && state.running());
     values.put("failed", state != null && state.failed());
     values.put("points", state == null ? 0 : state.points().size());
@@ -118,7 +116,7 @@ public final class WeekPages {
     List<TypeLine> lines = new ArrayList<>();
     Chart chart = null;
     String result = "";
-    if (curve != null) {
+    if (known != null && curve != null) {
       StockPoint enough =
           curve.enough(TROUBLED_WEEKS).orElse(curve.points().get(curve.points().size() - 1));
       new TreeMap<>(enough.pieces())
@@ -130,7 +128,7 @@ public final class WeekPages {
       chart = curve.points().size() < 2 ? null : WeekCurve.of(say, curve, enough);
       result =
           say.at(
-              "day.week-result",
+              known.days().fromRecord() ? "day.week-result-record" : "day.week-result",
               figure(say, curve.now().shortagesPerWeek()),
               figure(say, enough.shortagesPerWeek()),
               Math.round(100 * (1 - enough.quietWeeks())),
@@ -140,7 +138,7 @@ public final class WeekPages {
     values.put("lines", lines);
     values.put("chart", chart);
     values.put("result", result);
-    templates.html(call, template, values);
+    return values;
   }
 
   static String figure(Say say, double value) {

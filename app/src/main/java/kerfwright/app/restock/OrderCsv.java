@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import kerfwright.app.words.Say;
 import kerfwright.practice.restock.ArticleNeed;
 import kerfwright.practice.restock.RestockReport;
+import kerfwright.practice.restock.Wish;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -32,6 +33,10 @@ final class OrderCsv {
             need.reasons().stream()
                 .map(one -> RestockWords.reason(say, need, one, report.options().aheadWeeks()))
                 .collect(Collectors.joining(" ")));
+      }
+      for (Wish wish : report.unplaced()) {
+        csv.printRecord(
+            wish.pieces(), "", RestockWords.type(wish), "", "", 0, RestockWords.wish(say, wish));
       }
       return text.toString();
     } catch (IOException impossible) {

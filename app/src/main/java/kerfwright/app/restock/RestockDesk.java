@@ -27,6 +27,8 @@ import kerfwright.practice.restock.PastUses;
 import kerfwright.practice.restock.RestockOptions;
 import kerfwright.practice.restock.RestockReport;
 import kerfwright.practice.restock.Restocking;
+import kerfwright.practice.restock.WishedArticles;
+import kerfwright.practice.restock.Wishes;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,6 +39,7 @@ import org.jspecify.annotations.Nullable;
  * @param record the cut record
  * @param procedures procedure of a step of a plan, where it is known
  * @param days the day lists, which ask for instruments
+ * @param wishes what planned days lack
  * @param wearFactor how many times as fast as in the literature an item wears here
  * @param clock tells the day
  */
@@ -46,6 +49,7 @@ public record RestockDesk(
     CutRecord record,
     Function<PlanStep, Optional<String>> procedures,
     DayBooks days,
+    Wishes wishes,
     ToDoubleFunction<StockItem> wearFactor,
     Clock clock) {
   private static final int PORTION = 1000;
@@ -58,7 +62,9 @@ public record RestockDesk(
     ZoneId zone = clock.getZone();
     Instant from = today().minusWeeks(options.historyWeeks()).atStartOfDay(zone).toInstant();
     List<PastUse> uses = PastUses.since(record, from, zone, procedures);
-    return new Restocking(today(), options, wearFactor).report(items(), uses, outlook(options));
+    List<StockItem> items = items();
+    return new Restocking(today(), options, wearFactor)
+        .report(items, uses, outlook(options, items));
   }
 
   private List<StockItem> items() {
@@ -72,7 +78,8 @@ public record RestockDesk(
     }
   }
 
-  private Restocking.Outlook outlook(RestockOptions options) {
+  private Restocking.Outlook outlook(RestockOptions options, List<StockItem> items) {
+    WishedArticles wished = WishedArticles.of(wishes.all(), items);
     Map<String, Integer> asked = UsesAskedFor.byType(days, today(), options.aheadWeeks());
     Map<UUID, LocalDate> expires = packages.expiries();
     LocalDate began =
@@ -94,6 +101,11 @@ public record RestockDesk(
       @Override
       public int planned(Article article) {
         return asked.getOrDefault(TypeName.of(article.properties()), 0);
+      }
+
+      @Override
+      public WishedArticles wishes() {
+        return wished;
       }
     };
   }

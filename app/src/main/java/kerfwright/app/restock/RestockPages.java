@@ -2,13 +2,21 @@ package kerfwright.app.restock;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
 import kerfwright.app.print.Paper;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.practice.restock.RestockOptions;
 import kerfwright.practice.restock.RestockReport;
+import kerfwright.practice.restock.Wish;
 import org.jspecify.annotations.Nullable;
 
 /** What to buy, why, and what cutting costs. */
@@ -23,6 +31,8 @@ public final class RestockPages {
 
   public void routes(JavalinConfig config) {
     config.routes.get("/restock", this::show, Role.LOCAL);
+    config.routes.post("/restock/wish", this::keep, Role.LOCAL);
+    config.routes.post("/restock/wish/drop", this::drop, Role.LOCAL);
     config.routes.get("/restock.csv", this::csv, Role.LOCAL);
     config.routes.get("/restock.pdf", this::pdf, Role.LOCAL);
   }
@@ -42,7 +52,39 @@ public final class RestockPages {
 
   private void show(Context call) {
     RestockReport report = desk.report(options(call));
-    templates.html(call, "restock/restock.jte", Map.of("report", report));
+    Map<String, Object> values = new HashMap<>();
+    values.put("report", report);
+    values.put("dropped", wish(call::queryParam).orElse(null));
+    templates.html(call, "restock/restock.jte", values);
+  }
+
+  /** A wish as sent; empty where it is none. */
+  private static Optional<Wish> wish(Function<String, @Nullable String> sent) {
+    String type = Objects.requireNonNullElse(sent.apply("type"), "");
+    String pieces = Objects.requireNonNullElse(sent.apply("pieces"), "");
+    String day = Objects.requireNonNullElse(sent.apply("day"), "");
+    if (!type.matches("[a-z0-9-]{1,120}") || !pieces.matches("[1-9]\\d{0,2}")) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(new Wish(type, LocalDate.parse(day), Integer.parseInt(pieces)));
+    } catch (DateTimeParseException noDay) {
+      return Optional.empty();
+    }
+  }
+
+  private void keep(Context call) {
+    wish(call::formParam).ifPresent(desk.wishes()::keep);
+    call.redirect("/restock", HttpStatus.SEE_OTHER);
+  }
+
+  /** Takes a wish off; the page offers to put it back. */
+  private void drop(Context call) {
+    Optional<Wish> wish = wish(call::formParam);
+    wish.ifPresent(one -> desk.wishes().drop(one.type(), one.day()));
+    String told =
+        wish.map(w -> "?type=" + w.type() + "&day=" + w.day() + "&pieces=" + w.pieces()).orElse("");
+    call.redirect("/restock" + told, HttpStatus.SEE_OTHER);
   }
 
   private void csv(Context call) {

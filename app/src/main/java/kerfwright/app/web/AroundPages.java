@@ -48,6 +48,7 @@ final class AroundPages {
             open.record().record(),
             planned::procedure,
             open.days(),
+            open.wishes(),
             item -> open.learning().get().wear(item.properties().kind()).typical(),
             clock);
     this.restock = new RestockPages(needs, templates);

@@ -39,6 +39,7 @@ import kerfwright.app.storage.StoredPackages;
 import kerfwright.app.storage.StoredRecord;
 import kerfwright.app.storage.StoredRuns;
 import kerfwright.app.storage.StoredSettings;
+import kerfwright.app.storage.StoredWishes;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.practice.chairside.CutRuns;
@@ -52,6 +53,7 @@ import kerfwright.practice.label.Packages;
 import kerfwright.practice.record.RecordDesk;
 import kerfwright.practice.reprocessing.LoadDesk;
 import kerfwright.practice.reprocessing.Reach;
+import kerfwright.practice.restock.Wishes;
 import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
 
@@ -229,6 +231,11 @@ public final class OpenPractice implements AutoCloseable {
 
   public DayBooks days() {
     return new StoredDays(database, Clock.systemUTC());
+  }
+
+  /** What planned days lack and is to be ordered. */
+  public Wishes wishes() {
+    return new StoredWishes(database);
   }
 
   public Settings settings() {

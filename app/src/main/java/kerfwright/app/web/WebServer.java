@@ -55,6 +55,8 @@ public final class WebServer {
             open.days(),
             open.desk(),
             open.loads().loads(),
+            open.wishes(),
+            open.record().record(),
             open.settings(),
             new PlannedNeeds(wiring, desk),
             templates,

@@ -88,6 +88,25 @@ class DayJourneyTest {
   }
 
   @Test
+  void whatToBuyGoesOnTheOrderListWithItsReasonAndOffAgain() throws Exception {
+    String page = app.get(DAY).body();
+    String index = found("action=\"" + DAY + "/buy\"><input[^>]*value=\"(\\d+)\"", page);
+    assertEquals(303, post(DAY + "/buy", "remedy", index).statusCode());
+    assertTrue(app.get(DAY).body().contains("On the order list"));
+    String order = app.get("/restock").body();
+    assertTrue(order.contains("lacks it; one more ends that"), order);
+    assertTrue(app.get("/restock.csv").body().contains("lacks it"));
+    String type = found("name=\"type\" value=\"([^\"]+)\"", order);
+    String[] wish = {"type", type, "day", LocalDate.now().toString(), "pieces", "1"};
+    HttpResponse<String> off = post("/restock/wish/drop", wish);
+    String told = app.get(off.headers().firstValue("Location").orElseThrow()).body();
+    assertTrue(told.contains("Put it back") && !told.contains("lacks it"));
+    assertEquals(303, post("/restock/wish", wish).statusCode());
+    assertTrue(app.get("/restock").body().contains("lacks it"));
+    assertEquals(409, post(DAY + "/buy", "remedy", "998").statusCode());
+  }
+
+  @Test
   void aMoveTellsWhatBreaksBeforeAnythingChanges() throws Exception {
     String before = app.get(DAY + "/board").body();
     String move = "/move?booking=A12&start=08:50&chair=2";

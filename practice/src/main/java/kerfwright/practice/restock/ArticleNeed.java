@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param order pieces to buy, 0 for none
  * @param price price of a piece, null where none is known
  * @param reasons why, in order of weight
+ * @param wishes what planned days lack of it
  * @param wornOut when the last use of what is here is had: early, typical, late; null where nothing
  *     is used
  */
@@ -40,14 +41,18 @@ public record ArticleNeed(
     int order,
     @Nullable BigDecimal price,
     List<Reason> reasons,
+    List<Wish> wishes,
     LocalDate @Nullable [] wornOut) {
   public ArticleNeed {
     labels = List.copyOf(labels);
     reasons = List.copyOf(reasons);
+    wishes = List.copyOf(wishes);
   }
 
   /** Why something should be bought, or should be looked at. */
   public enum Reason {
+    /** A planned day lacks it, and somebody put it on the list. */
+    WISHED,
     /** Fewer uses are left than the weeks ahead take. */
     BELOW_NEED,
     /** Enough at the typical figures, not at the cautious ones. */

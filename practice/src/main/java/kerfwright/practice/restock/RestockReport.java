@@ -9,17 +9,28 @@ import java.util.Objects;
  *
  * @param options how far was looked
  * @param needs by article, those to order first
+ * @param unplaced what planned days lack and nothing here is like; to order too
  * @param costs what cutting costs
  * @param weeksOfHistory weeks the record really reaches back, at most those of the options
  */
 public record RestockReport(
-    RestockOptions options, List<ArticleNeed> needs, Costs costs, double weeksOfHistory) {
+    RestockOptions options,
+    List<ArticleNeed> needs,
+    List<Wish> unplaced,
+    Costs costs,
+    double weeksOfHistory) {
   public RestockReport {
     needs = List.copyOf(needs);
+    unplaced = List.copyOf(unplaced);
   }
 
   public List<ArticleNeed> orders() {
     return needs.stream().filter(one -> one.order() > 0).toList();
+  }
+
+  /** Things to order, of what is here and of what is not. */
+  public int toOrder() {
+    return orders().size() + unplaced.size();
   }
 
   /** What the orders with a known price cost. */
@@ -32,6 +43,6 @@ public record RestockReport(
 
   /** Orders without a known price. */
   public long unpriced() {
-    return orders().stream().filter(one -> one.price() == null).count();
+    return orders().stream().filter(one -> one.price() == null).count() + unplaced.size();
   }
 }

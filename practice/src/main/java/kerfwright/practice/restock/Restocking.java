@@ -24,7 +24,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Uses are taken as a Poisson process: with N uses in the weeks of history the weeks ahead take
  * N ahead / history, and with 95 percent no more than that plus 1.645 times its root. A piece is
  * good for the uses {@link UsesLeft} says. So many pieces are ordered that the typical life of all
- * covers the cautious need. Pieces that expire within the weeks ahead do not count.
+ * covers the cautious need, or as many as a planned day lacks where that is more. Pieces that
+ * expire within the weeks ahead do not count.
  */
 public final class Restocking {
   private static final double CAUTIOUS = 1.645;
@@ -56,6 +57,9 @@ public final class Restocking {
 
     /** Uses of an article that days already planned ask for. */
     int planned(Article article);
+
+    /** What planned days lack. */
+    WishedArticles wishes();
   }
 
   /**
@@ -99,7 +103,7 @@ public final class Restocking {
             recent,
             byId::get,
             item -> UsesLeft.of(item, wearFactor.applyAsDouble(item)).shareOfUse());
-    return new RestockReport(options, needs, costs, weeks);
+    return new RestockReport(options, needs, outlook.wishes().unplaced(), costs, weeks);
   }
 
   private static Article article(StockItem item) {
@@ -135,7 +139,12 @@ public final class Restocking {
     double perPiece = article.singleUse() ? 1 : here.usesOfNewPiece;
     int busiest = used.values().stream().mapToInt(Integer::intValue).max().orElse(0);
     int order = (int) Math.ceil(Math.max(0, high - here.left[1]) / perPiece - 1e-9);
+    List<Wish> wishes = outlook.wishes().of(article);
+    int wished = wishes.stream().mapToInt(Wish::pieces).max().orElse(0);
     List<ArticleNeed.Reason> reasons = new ArrayList<>();
+    if (wished > 0) {
+      reasons.add(ArticleNeed.Reason.WISHED);
+    }
     if (order > 0) {
       reasons.add(
           here.left[1] < need
@@ -151,7 +160,7 @@ public final class Restocking {
     if (busiest > here.pieces && !article.singleUse()) {
       reasons.add(ArticleNeed.Reason.BUSIEST_DAY);
     }
-    if (all == 0 && planned == 0) {
+    if (all == 0 && planned == 0 && wished == 0) {
       reasons.add(ArticleNeed.Reason.UNUSED);
     }
     return new ArticleNeed(
@@ -166,9 +175,10 @@ public final class Restocking {
         high,
         planned,
         busiest,
-        order,
+        Math.max(order, wished),
         price(items),
         reasons,
+        wishes,
         weekly == 0 ? null : wornOut(here.left, weekly));
   }
 

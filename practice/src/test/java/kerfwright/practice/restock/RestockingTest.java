@@ -22,11 +22,12 @@ class RestockingTest {
       Map.of("iso", "806 314 197 534 014", "head_length_mm", "8.0", "max_rpm", "450000");
   private static final Map<String, String> CARBIDE =
       Map.of("kind", "carbide", "us", "330", "shank", "FG", "blades", "6", "overall_mm", "19");
-  private static final Restocking.Outlook NOTHING_MORE = outlook(Map.of(), 0);
+  private static final Restocking.Outlook NOTHING_MORE = outlook(Map.of(), 0, List.of(), List.of());
 
   private int made;
 
-  private static Restocking.Outlook outlook(Map<UUID, LocalDate> expires, int planned) {
+  private static Restocking.Outlook outlook(
+      Map<UUID, LocalDate> expires, int planned, List<Wish> wishes, List<StockItem> items) {
     return new Restocking.Outlook() {
       @Override
       public LocalDate began() {
@@ -41,6 +42,11 @@ class RestockingTest {
       @Override
       public int planned(Article article) {
         return planned;
+      }
+
+      @Override
+      public WishedArticles wishes() {
+        return WishedArticles.of(wishes, items);
       }
     };
   }
@@ -95,6 +101,27 @@ class RestockingTest {
   }
 
   @Test
+  void whatADayLacksIsOrderedThoughTheLifeWouldLast() {
+    StockItem item = item("D1", DIAMOND, 100, 0);
+    String type = kerfwright.practice.daylist.TypeName.of(item.properties());
+    List<Wish> wishes =
+        List.of(
+            new Wish(type, TODAY, 2),
+            new Wish(type, TODAY.plusDays(1), 3),
+            new Wish("ceramic-round-010", TODAY, 1));
+    RestockReport report =
+        new Restocking(TODAY, RestockOptions.USUAL, any -> 1)
+            .report(
+                List.of(item), uses(item, 1, 7, 1), outlook(Map.of(), 0, wishes, List.of(item)));
+    ArticleNeed need = report.orders().get(0);
+    assertEquals(3, need.order(), "as many as the day that lacks most");
+    assertEquals(List.of(Reason.WISHED), need.reasons());
+    assertEquals(2, need.wishes().size());
+    assertEquals(List.of(wishes.get(2)), report.unplaced(), "nothing here is like it");
+    assertEquals(2, report.toOrder());
+  }
+
+  @Test
   void whatIsPlentifulIsNotOrdered() {
     StockItem item = item("D1", DIAMOND, 100, 0);
     RestockReport report = report(List.of(item), uses(item, 1, 7, 1));
@@ -136,7 +163,10 @@ class RestockingTest {
     Restocking restocking = new Restocking(TODAY, RestockOptions.USUAL, any -> 1);
     ArticleNeed expiring =
         restocking
-            .report(List.of(item), List.of(), outlook(Map.of(item.id(), TODAY.plusDays(3)), 0))
+            .report(
+                List.of(item),
+                List.of(),
+                outlook(Map.of(item.id(), TODAY.plusDays(3)), 0, List.of(), List.of()))
             .needs()
             .stream()
             .findFirst()
@@ -144,7 +174,10 @@ class RestockingTest {
     assertEquals(null, expiring, "nothing usable is left and nothing is asked for");
     ArticleNeed planned =
         restocking
-            .report(List.of(item), List.of(), outlook(Map.of(item.id(), TODAY.plusDays(90)), 40))
+            .report(
+                List.of(item),
+                List.of(),
+                outlook(Map.of(item.id(), TODAY.plusDays(90)), 40, List.of(), List.of()))
             .needs()
             .get(0);
     assertTrue(planned.order() > 0);

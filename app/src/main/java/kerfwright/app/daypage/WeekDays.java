@@ -1,0 +1,82 @@
+package kerfwright.app.daypage;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import kerfwright.practice.day.DayProblem;
+import kerfwright.practice.day.InvalidDayException;
+import kerfwright.practice.daylist.Booking;
+import kerfwright.practice.daylist.DrawerDay;
+import kerfwright.practice.daylist.TypeName;
+import kerfwright.practice.horizon.RecordedDays;
+import kerfwright.practice.record.CutRecord;
+import kerfwright.practice.record.CutUse;
+import kerfwright.practice.record.RecordEntry;
+import kerfwright.practice.restock.PastUses;
+
+/**
+ * The days a usual week is drawn from: those of the cut record where it holds enough of them, else
+ * the day lists.
+ *
+ * @param days the days, with the present stock
+ * @param fromRecord whether the record tells them
+ * @param recorded days the record tells
+ */
+public record WeekDays(List<DayProblem> days, boolean fromRecord, int recorded) {
+  private static final int WEEKS = 13;
+  private static final int MOST_DAYS = 60;
+
+  static WeekDays of(DayDesk desk, CutRecord record, Clock clock) {
+    List<DayProblem> recorded =
+        problems(desk, RecordedDays.of(uses(desk, record, clock), desk.setting()));
+    if (recorded.size() >= RecordedDays.ENOUGH) {
+      return new WeekDays(recorded, true, recorded.size());
+    }
+    List<List<Booking>> lists = new ArrayList<>();
+    for (LocalDate date : desk.books().before(desk.today().plusDays(1), MOST_DAYS)) {
+      lists.add(desk.books().read(date).bookings());
+    }
+    return new WeekDays(problems(desk, lists), false, recorded.size());
+  }
+
+  private static List<DayProblem> problems(DayDesk desk, List<List<Booking>> lists) {
+    List<DayProblem> days = new ArrayList<>();
+    for (List<Booking> bookings : lists) {
+      try {
+        days.add(DrawerDay.of(bookings, desk.drawer(), desk.setting()).problem());
+      } catch (InvalidDayException outsideTodaysHours) {
+        // a day of other opening hours says nothing about a usual one
+      }
+    }
+    days.removeIf(day -> day.demand() == 0);
+    return days.size() > MOST_DAYS ? days.subList(days.size() - MOST_DAYS, days.size()) : days;
+  }
+
+  private static List<RecordedDays.Use> uses(DayDesk desk, CutRecord record, Clock clock) {
+    Instant from = desk.today().minusWeeks(WEEKS).atStartOfDay(clock.getZone()).toInstant();
+    Map<UUID, Optional<String>> types = new HashMap<>();
+    List<RecordedDays.Use> uses = new ArrayList<>();
+    for (RecordEntry entry : PastUses.entries(record, from)) {
+      CutUse use = entry.use();
+      types
+          .computeIfAbsent(
+              use.instrument().id(),
+              id -> desk.drawer().find(id).map(item -> TypeName.of(item.properties())))
+          .ifPresent(
+              type ->
+                  uses.add(
+                      new RecordedDays.Use(
+                          LocalDateTime.ofInstant(use.at(), clock.getZone()),
+                          use.caseReference() + " " + use.tooth().fdi(),
+                          type)));
+    }
+    return uses;
+  }
+}
