@@ -233,6 +233,16 @@ public record DayBoard(
     return lines;
   }
 
+  /** The page of one tray, what lies on it. */
+  public String trayPage(String id) {
+    return TrayLabels.page(book.date(), id);
+  }
+
+  /** Where the labels of the day's trays are printed. */
+  public String trayLabels() {
+    return TrayLabels.sheet(book.date(), book.bookings());
+  }
+
   /** The next few trays that have not been laid. */
   public List<TrayLine> nextTrays() {
     List<TrayLine> next = new ArrayList<>();

@@ -28,6 +28,7 @@ import kerfwright.practice.daylist.DayChange;
 import kerfwright.practice.daylist.DayFollowed;
 import kerfwright.practice.daylist.DaySetting;
 import kerfwright.practice.daylist.PlannedDay;
+import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.restock.Wish;
 import kerfwright.practice.restock.Wishes;
 import org.jspecify.annotations.Nullable;
@@ -49,6 +50,7 @@ public final class DayPages {
   void routes(JavalinConfig config) {
     config.routes.get("/day", call -> call.redirect("/day/" + desk.today()), Role.LOCAL);
     config.routes.get("/day/{date}", call -> show(call, date(call), ""), Role.LOCAL);
+    config.routes.get("/day/{date}/tray", this::tray, Role.LOCAL);
     config.routes.get("/day/{date}/board", this::board, Role.LOCAL);
     config.routes.get("/day/{date}/move", this::effect, Role.LOCAL);
     config.routes.post("/day/{date}/move", this::move, Role.LOCAL);
@@ -99,6 +101,38 @@ public final class DayPages {
     values.put("today", desk.today());
     templates.html(call, "day/day.jte", values);
   }
+
+  private void tray(Context call) {
+    LocalDate date = date(call);
+    DayBoard board = look(call, date);
+    String id = sent(call.queryParam("id"));
+    Booking booking =
+        board.book().booking(id).orElseThrow(() -> new NotFoundResponse("no appointment " + id));
+    DayBoard.TrayLine line =
+        board.trays().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+    List<OnTray> pieces = new ArrayList<>();
+    for (int i = 0; i < line.labels().size(); i++) {
+      String label = PlannedDay.itemLabel(line.labels().get(i));
+      pieces.add(new OnTray(line.pieces().get(i), desk.drawer().labelled(label).orElse(null)));
+    }
+    templates.html(
+        call,
+        "day/tray.jte",
+        Map.of(
+            "date", date,
+            "booking", booking,
+            "tray", line,
+            "pieces", pieces,
+            "needs",
+                booking.needs().stream()
+                    .map(one -> types.brief(templates.say(call), one.type()))
+                    .toList(),
+            "planned", board.planned(),
+            "labels", TrayLabels.sheet(date, List.of(booking))));
+  }
+
+  /** A piece of a tray, and what it is in the drawer by now; null where it is not there. */
+  public record OnTray(String words, @Nullable StockItem item) {}
 
   private void board(Context call) {
     templates.html(call, "day/board.jte", Map.of("board", look(call, date(call))));

@@ -3,6 +3,7 @@ package kerfwright.app.web;
 import io.javalin.config.JavalinConfig;
 import java.time.Clock;
 import kerfwright.app.backup.BackupPages;
+import kerfwright.app.daypage.TrayLabels;
 import kerfwright.app.label.ItemLabels;
 import kerfwright.app.label.LabelPages;
 import kerfwright.app.label.LabelSource;
@@ -14,6 +15,7 @@ import kerfwright.app.reprocessing.LoadLabels;
 import kerfwright.app.restock.RestockDesk;
 import kerfwright.app.restock.RestockPages;
 import kerfwright.app.template.Templates;
+import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.label.OwnCode;
 import kerfwright.practice.reprocessing.Load;
@@ -30,13 +32,17 @@ final class AroundPages {
   AroundPages(OpenPractice open, Templates templates, Clock clock) {
     Drawer drawer = open.desk().drawer();
     Loads loads = open.loads().loads();
-    this.scans = new ScanPages(drawer, open.packages(), targets(drawer, loads), templates, clock);
+    this.scans =
+        new ScanPages(
+            drawer, open.packages(), targets(drawer, loads, open.days()), templates, clock);
+    TrayLabels trays = new TrayLabels(open.days());
     LoadLabels ofLoads = new LoadLabels(loads);
     LabelSource source =
         new LabelSource()
             .with(OwnCode.Kind.INSTRUMENT, new ItemLabels(drawer))
             .with(OwnCode.Kind.POUCH, ofLoads::pouch)
-            .with(OwnCode.Kind.LOAD, ofLoads::load);
+            .with(OwnCode.Kind.LOAD, ofLoads::load)
+            .with(OwnCode.Kind.TRAY, trays::label);
     this.labels = new LabelPages(source, open.settings(), templates);
     this.backup =
         new BackupPages(open.backups(), open.database(), open.settings(), templates, clock);
@@ -55,9 +61,10 @@ final class AroundPages {
     this.learning = new LearningPages(open.learning(), open.settings(), templates, clock);
   }
 
-  /** A pouch leads to its load: there stands whether it was released. */
-  private static ScanTargets targets(Drawer drawer, Loads loads) {
+  /** A pouch leads to its load: there stands whether it was released. A tray leads to its day. */
+  private static ScanTargets targets(Drawer drawer, Loads loads, DayBooks days) {
     return new ScanTargets(drawer)
+        .with(OwnCode.Kind.TRAY, new TrayLabels(days)::page)
         .with(OwnCode.Kind.LOAD, id -> loads.find(id).map(AroundPages::page))
         .with(OwnCode.Kind.POUCH, id -> loads.holding(id).map(AroundPages::page));
   }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
@@ -36,6 +37,7 @@ class PagesAccessibilityTest {
           "/records/verify",
           "/day",
           "/day/trays",
+          "/day/" + LocalDate.now() + "/tray?id=A1",
           "/day/week",
           "/day/settings",
           "/reference/handpieces");

@@ -11,9 +11,13 @@ import java.net.URLEncoder;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kerfwright.practice.daylist.Booking;
+import kerfwright.practice.daylist.DayBooks;
+import kerfwright.practice.daylist.TrayId;
 import kerfwright.practice.label.OwnCode;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -95,6 +99,26 @@ class ScanJourneyTest {
     String code = new OwnCode(OwnCode.Kind.INSTRUMENT, id).text();
     assertEquals("/drawer/item/" + id + "?scanned=1", place(scan(code)));
     assertTrue(app.get(place(scan(code))).body().contains("D01"));
+  }
+
+  @Test
+  void aTrayLeadsToItsPiecesOnTheDayAndHasALabel() throws Exception {
+    DayBooks days = app.practice().days();
+    LocalDate date = LocalDate.now();
+    Booking booking = days.read(date).bookings().get(0);
+    UUID tray = TrayId.of(date, booking);
+    String code = new OwnCode(OwnCode.Kind.TRAY, tray).text();
+    String page = place(scan(code));
+    assertEquals("/day/" + date + "/tray?id=" + booking.id(), page);
+    String shown = app.get(page).body();
+    assertTrue(shown.contains("Tray of " + booking.id()), shown);
+    assertTrue(shown.contains(booking.caseReference()), shown);
+    assertTrue(app.get("/labels?tray=" + tray).body().contains(booking.caseReference()));
+    UUID other = TrayId.of(date.plusDays(1), booking);
+    assertTrue(
+        scan(new OwnCode(OwnCode.Kind.TRAY, other).text())
+            .body()
+            .contains("its tray is not known"));
   }
 
   @Test
