@@ -299,6 +299,7 @@ final class InventedPlans {
         one,
         Message.of("cue.even"),
         List.of(),
-        List.of());
+        List.of(),
+        1);
   }
 }

@@ -184,7 +184,8 @@ public final class APlan {
             Finding.warn(
                 "top-speed",
                 Message.of("finding.maximum-speed", Message.of("figure.rpm", "450 000")),
-                PRACTICE)));
+                PRACTICE)),
+        1);
   }
 
   static DrawerInstrument diamond() {

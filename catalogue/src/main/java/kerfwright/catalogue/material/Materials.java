@@ -36,16 +36,8 @@ public final class Materials {
 
   public static Materials load(Sources sources, Faults faults) {
     List<Row> list = Table.read("material/list.csv", LIST_HEADER, faults);
-    List<String> ids = list.stream().map(row -> row.text("id")).toList();
-    List<PropertyTables.Published> published =
-        PropertyTables.published(
-            Table.read("material/values.csv", PropertyTables.PUBLISHED, faults), ids, sources);
-    List<ModelInput> inputs =
-        PropertyTables.inputs(
-            Table.read("model-input/values.csv", PropertyTables.INPUT, faults),
-            ids,
-            published,
-            sources);
+    PropertyTables tables =
+        PropertyTables.read(list, "material/values.csv", "model-input/values.csv", sources, faults);
     Map<String, MaterialReport> byId = new LinkedHashMap<>();
     Set<String> seen = new HashSet<>();
     for (Row row : list) {
@@ -53,7 +45,7 @@ public final class Materials {
       String label = row.required("label");
       String group = row.oneOf("group", GROUPS);
       boolean inCases = row.oneOf("case_material", List.of("yes", "no")).equals("yes");
-      List<ModelInput> own = inputs.stream().filter(i -> i.materialId().equals(id)).toList();
+      List<ModelInput> own = tables.inputsOf(id);
       Optional<Material.Spread> spread = SpreadOfInputs.of(own, row);
       if (row.sound() && spread.isPresent()) {
         Material material =
@@ -61,7 +53,7 @@ public final class Materials {
                 id,
                 label,
                 Material.Group.valueOf(group.toUpperCase(Locale.ROOT)),
-                bestFirst(published, id),
+                bestFirst(tables.published(), id),
                 spread.get());
         byId.put(id, new MaterialReport(material, inCases, row.text("note"), own));
       }

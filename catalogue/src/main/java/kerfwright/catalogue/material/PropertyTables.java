@@ -7,13 +7,20 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import kerfwright.catalogue.source.Sources;
+import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.table.Numbers;
 import kerfwright.catalogue.table.Row;
+import kerfwright.catalogue.table.Table;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.SourceKey;
 
-/** Reads the two shapes of property tables: published values, and what the models take. */
-final class PropertyTables {
+/**
+ * The two tables of properties.
+ *
+ * @param published published values
+ * @param inputs what the models take
+ */
+record PropertyTables(List<PropertyTables.Published> published, List<ModelInput> inputs) {
   static final List<String> PUBLISHED =
       List.of(
           "id",
@@ -47,7 +54,20 @@ final class PropertyTables {
   /** A published row and the material it belongs to. */
   record Published(String materialId, PropertyValue value) {}
 
-  private PropertyTables() {}
+  /** Both tables of the materials on a list. */
+  static PropertyTables read(
+      List<Row> list, String publishedFile, String inputFile, Sources sources, Faults faults) {
+    List<String> ids = list.stream().map(row -> row.text("id")).toList();
+    List<Published> published =
+        published(Table.read(publishedFile, PUBLISHED, faults), ids, sources);
+    return new PropertyTables(
+        published, inputs(Table.read(inputFile, INPUT, faults), ids, published, sources));
+  }
+
+  /** What the models take for one material. */
+  List<ModelInput> inputsOf(String materialId) {
+    return inputs.stream().filter(i -> i.materialId().equals(materialId)).toList();
+  }
 
   static List<Published> published(List<Row> table, List<String> materials, Sources sources) {
     List<Published> rows = new ArrayList<>();

@@ -31,24 +31,15 @@ public final class ToolMaterials {
 
   public static ToolMaterials load(Sources sources, Faults faults) {
     List<Row> list = Table.read("tool-material/list.csv", LIST_HEADER, faults);
-    List<String> ids = list.stream().map(row -> row.text("id")).toList();
-    List<PropertyTables.Published> published =
-        PropertyTables.published(
-            Table.read("tool-material/published.csv", PropertyTables.PUBLISHED, faults),
-            ids,
-            sources);
-    List<ModelInput> inputs =
-        PropertyTables.inputs(
-            Table.read("tool-material/values.csv", PropertyTables.INPUT, faults),
-            ids,
-            published,
-            sources);
+    PropertyTables tables =
+        PropertyTables.read(
+            list, "tool-material/published.csv", "tool-material/values.csv", sources, faults);
     Map<String, ToolMaterial> byId = new LinkedHashMap<>();
     Set<String> seen = new HashSet<>();
     for (Row row : list) {
       String id = row.uniqueId("id", seen);
       String label = row.required("label");
-      List<ModelInput> own = inputs.stream().filter(i -> i.materialId().equals(id)).toList();
+      List<ModelInput> own = tables.inputsOf(id);
       Range<Pressure> hardness = pressure(own, Property.HARDNESS);
       Range<Pressure> young = pressure(own, Property.YOUNG_MODULUS);
       Range<Double> density = number(own, Property.DENSITY);
