@@ -58,10 +58,6 @@ public record CoolSequence(List<TimedCut> sequence, WallHistory shown) {
 
   /** How long a sequence is followed, changes and the time after it included. */
   public static double lastsS(List<TimedCut> sequence) {
-    double sum = PulpWall.AFTER_S;
-    for (CutHeat cut : SequenceHeat.cuts(sequence)) {
-      sum += cut.changeS() + cut.durationS();
-    }
-    return sum;
+    return Stages.of(SequenceHeat.cuts(sequence)).endS() + PulpWall.AFTER_S;
   }
 }

@@ -1,5 +1,6 @@
 package kerfwright.planner.heat;
 
+import java.util.Arrays;
 import kerfwright.catalogue.limit.SafetyLimits;
 import kerfwright.physics.heat.ThermalDose;
 
@@ -39,8 +40,29 @@ public record WallHistory(double[] timesS, double[] riseK, double bodyC) {
 
   /** Rise at a time, the last one after the end. */
   public double at(double timeS) {
-    int index = java.util.Arrays.binarySearch(timesS, timeS);
-    int i = index >= 0 ? index : Math.min(-index - 1, riseK.length - 1);
-    return riseK.length == 0 ? 0 : riseK[i];
+    return riseK.length == 0 ? 0 : riseK[index(timeS)];
+  }
+
+  /** Least rise from a time to another, both included. */
+  public double lowestK(double fromS, double toS) {
+    double lowest = at(toS);
+    for (int i = riseK.length == 0 ? 0 : index(fromS); i < riseK.length && timesS[i] <= toS; i++) {
+      lowest = Math.min(lowest, riseK[i]);
+    }
+    return lowest;
+  }
+
+  /** Greatest rise from a time to another, both included. */
+  public double highestK(double fromS, double toS) {
+    double highest = at(toS);
+    for (int i = riseK.length == 0 ? 0 : index(fromS); i < riseK.length && timesS[i] <= toS; i++) {
+      highest = Math.max(highest, riseK[i]);
+    }
+    return highest;
+  }
+
+  private int index(double timeS) {
+    int found = Arrays.binarySearch(timesS, timeS);
+    return found >= 0 ? found : Math.min(-found - 1, riseK.length - 1);
   }
 }

@@ -17,6 +17,8 @@ import kerfwright.planner.choice.Segment;
 import kerfwright.planner.heat.CutHeat;
 import kerfwright.planner.heat.HeatInputs;
 import kerfwright.planner.heat.PulpWall;
+import kerfwright.planner.heat.SequenceHeat;
+import kerfwright.planner.heat.Stages;
 import kerfwright.planner.heat.WallHistory;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.sequence.Change;
@@ -42,8 +44,10 @@ public final class Sampler {
   private final double[] above;
   private final double[] dose;
   private final double[] dentine;
-  private final double[][] curves;
+  private final double[][] lowest;
+  private final double[][] highest;
   private final double curveEveryS;
+  private final Stages planned;
 
   private static final int FIGURES = 10;
 
@@ -61,8 +65,10 @@ public final class Sampler {
     above = new double[samples];
     dose = new double[samples];
     dentine = new double[samples];
-    curves = new double[CURVE_POINTS][samples];
+    lowest = new double[CURVE_POINTS][samples];
+    highest = new double[CURVE_POINTS][samples];
     curveEveryS = Math.max(0.25, lastsS / CURVE_POINTS);
+    planned = Stages.of(SequenceHeat.cuts(sequence));
   }
 
   /** Draws all samples with a seed. */
@@ -80,10 +86,11 @@ public final class Sampler {
     double[] low = new double[CURVE_POINTS];
     double[] high = new double[CURVE_POINTS];
     for (int i = 0; i < CURVE_POINTS; i++) {
-      Arrays.sort(curves[i]);
+      Arrays.sort(lowest[i]);
+      Arrays.sort(highest[i]);
       times[i] = (i + 1) * curveEveryS;
-      low[i] = Percentiles.at(curves[i], 0.05);
-      high[i] = Percentiles.at(curves[i], 0.95);
+      low[i] = Percentiles.at(lowest[i], 0.05);
+      high[i] = Percentiles.at(highest[i], 0.95);
     }
     return new SampledPlan(
         spreads,
@@ -130,8 +137,13 @@ public final class Sampler {
     peak[s] = history.peakK();
     above[s] = history.secondsAboveLimit();
     dose[s] = history.cem43Min();
+    Stages stages = Stages.of(heat);
+    double from = 0;
     for (int i = 0; i < CURVE_POINTS; i++) {
-      curves[i][s] = history.at((i + 1) * curveEveryS);
+      double to = planned.mapS((i + 1) * curveEveryS, stages);
+      lowest[i][s] = history.lowestK(from, to);
+      highest[i][s] = history.highestK(from, to);
+      from = to;
     }
   }
 
