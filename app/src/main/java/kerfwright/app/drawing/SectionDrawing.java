@@ -21,6 +21,8 @@ import kerfwright.quantity.Range;
 public final class SectionDrawing {
   private static final double WIDTH = 320;
   private static final double PULP = 30;
+  private static final double PAGE = 190;
+  private static final double CARD = 130;
 
   private final Say say;
   private final String id;
@@ -28,18 +30,23 @@ public final class SectionDrawing {
   private final SectionLayout at;
   private final SectionLabels labels;
 
-  private SectionDrawing(Say say, String id, CutPlan plan) {
+  private SectionDrawing(Say say, String id, CutPlan plan, double least) {
     this.say = say;
     this.id = id;
     this.plan = plan;
-    SectionLayout first = SectionLayout.of(plan, 190);
-    double tall = Math.max(190, Math.min(300, labels(first).height() - PULP));
+    SectionLayout first = SectionLayout.of(plan, least);
+    double tall = Math.max(least, Math.min(300, labels(first).height() - PULP));
     this.at = SectionLayout.of(plan, tall);
     this.labels = labels(at);
   }
 
   public static String draw(Say say, String id, CutPlan plan) {
-    return new SectionDrawing(say, id, plan).draw();
+    return new SectionDrawing(say, id, plan, PAGE).draw();
+  }
+
+  /** The same no taller than its words need, for a small sheet of paper. */
+  public static String low(Say say, String id, CutPlan plan) {
+    return new SectionDrawing(say, id, plan, CARD).draw();
   }
 
   private String draw() {

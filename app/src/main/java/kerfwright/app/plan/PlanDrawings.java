@@ -11,6 +11,9 @@ public interface PlanDrawings {
   /** The tooth cut open: layers and how deep each step goes, to scale. */
   String section(Say say, CutPlan plan);
 
+  /** The same for a small sheet of paper. */
+  String lowSection(Say say, CutPlan plan);
+
   /** Rise at the pulp wall against time; null where nothing is cut near a pulp. */
   @Nullable Chart heat(Say say, CutPlan plan);
 

@@ -26,6 +26,11 @@ public final class ScaleDrawings implements PlanDrawings {
   }
 
   @Override
+  public String lowSection(Say say, CutPlan plan) {
+    return plan.steps().isEmpty() ? "" : SectionDrawing.low(say, "section", plan);
+  }
+
+  @Override
   public @Nullable Chart heat(Say say, CutPlan plan) {
     PulpHeat pulp = plan.pulp();
     if (pulp == null || pulp.curve().timesS().size() < 2) {

@@ -13,6 +13,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** Pages on paper: a document in XHTML becomes PDF; it loads nothing from anywhere. */
 public final class Paper {
@@ -39,6 +41,15 @@ public final class Paper {
       builder.toStream(out);
       builder.run();
       return out.toByteArray();
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+  }
+
+  /** How many pages a document has. */
+  static int pages(byte[] pdf) {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return document.getNumberOfPages();
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }

@@ -9,16 +9,24 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import kerfwright.app.EnglishWords;
+import kerfwright.app.Wiring;
 import kerfwright.app.plan.APlan;
+import kerfwright.app.plan.CardReasons;
 import kerfwright.app.plan.ScaleDrawings;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
+import kerfwright.planner.PlanOptions;
+import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.plan.CutPlan;
+import kerfwright.quantity.Finding;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class PlanCardTest {
   private static final byte[] CARD =
@@ -33,7 +41,7 @@ class PlanCardTest {
       float height = document.getPage(0).getMediaBox().getHeight() / 72 * 25.4f;
       assertEquals(148, width, 0.5);
       assertEquals(210, height, 0.5);
-      String text = new PDFTextStripper().getText(document);
+      String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
       for (String needed :
           new String[] {
             "Tooth 16: access cavity",
@@ -50,6 +58,39 @@ class PlanCardTest {
         assertTrue(text.contains(needed), needed + " in " + text);
       }
       assertFalse(text.contains("#"), "a sign without a glyph is shown as #");
+    }
+  }
+
+  @Test
+  void everyCautionIsOnTheCardWithWhatSpeaksAgainstThePlan() throws IOException {
+    Say say = Say.in(Language.ENGLISH);
+    try (PDDocument document = Loader.loadPDF(CARD)) {
+      String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+      for (Finding caution : APlan.throughACrown().cautions()) {
+        assertTrue(text.contains(say.of(caution.message())), say.of(caution.message()));
+      }
+      for (String against : CardReasons.opposing(say, APlan.throughACrown()).keySet()) {
+        assertTrue(text.contains(against), against + " in " + text);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void anOrdinaryCaseHasWhatToDoInFrontAndTheCautionsBehind(Language language) throws Exception {
+    Say say = Say.in(language);
+    Wiring wiring = Wiring.production();
+    for (CutCase cutCase : wiring.demoCases().read()) {
+      CutPlan plan =
+          wiring.plans().plan(cutCase, wiring.demoDrawer().read(), new PlanOptions(64, 1));
+      byte[] card = PlanCard.pdf(say, plan, new ScaleDrawings());
+      try (PDDocument document = Loader.loadPDF(card)) {
+        assertEquals(2, document.getNumberOfPages(), cutCase.reference());
+        PDFTextStripper back = new PDFTextStripper();
+        back.setStartPage(2);
+        String behind = back.getText(document);
+        assertTrue(behind.contains(say.at("plan.always-mind")), behind);
+      }
     }
   }
 
