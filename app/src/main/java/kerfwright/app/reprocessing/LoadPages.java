@@ -86,7 +86,7 @@ public final class LoadPages {
     SettingValues set = settings.read();
     ReprocessingSetting own = ReprocessingSetting.of(set);
     boolean again = call.formParam("sent") != null;
-    Waiting waiting = Waiting.of(drawer, desk.loads(), own, clock.instant());
+    Waiting waiting = Waiting.of(drawer, desk.loads(), own, clock.instant(), 0);
     Set<UUID> ticked = new HashSet<>();
     Map<UUID, String> sets = new HashMap<>();
     Wanted wanted = Wanted.of(call.queryParam("pieces"), drawer);

@@ -53,7 +53,7 @@ public final class ReprocessingPages {
     ReprocessingSetting own = ReprocessingSetting.of(set);
     Instant now = clock.instant();
     Map<String, Object> values = new HashMap<>();
-    values.put("waiting", Waiting.of(drawer.drawer(), loads.loads(), own, now));
+    values.put("waiting", Waiting.of(drawer.drawer(), loads.loads(), own, now, page(call)));
     values.put("running", loads.loads().running());
     values.put(
         "recent",
@@ -64,6 +64,11 @@ public final class ReprocessingPages {
     values.put("now", now);
     values.put("obstacles", obstacles);
     templates.html(call, "reprocessing/overview.jte", values);
+  }
+
+  private static int page(Context call) {
+    String sent = call.queryParam("used");
+    return sent != null && sent.matches("\\d{1,6}") ? Integer.parseInt(sent) - 1 : 0;
   }
 
   private void move(Context call, InstrumentState to) {

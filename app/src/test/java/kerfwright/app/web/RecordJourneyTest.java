@@ -12,9 +12,14 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kerfwright.catalogue.number.DrawerFields;
+import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.reprocessing.Load;
 import kerfwright.practice.reprocessing.Loads;
 import org.junit.jupiter.api.AfterEach;
@@ -165,6 +170,30 @@ class RecordJourneyTest {
     assertTrue(page("/records?tooth=99&from=x&load=none&instrument=none").contains("No tooth"));
     assertEquals(404, app.get("/records/none").statusCode());
     assertEquals(404, app.get("/reprocessing/load/none").statusCode());
+  }
+
+  @Test
+  void manyUsedInstrumentsAreShownInPages() throws Exception {
+    try (Served many = Served.empty()) {
+      DrawerDesk desk = many.practice().desk();
+      DrawerFields fields =
+          DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
+      List<StockItem> items = new ArrayList<>();
+      for (int i = 0; i < 230; i++) {
+        items.add(
+            StockItem.fresh(desk.newId(), "U" + i, fields)
+                .next(draft -> draft.state = InstrumentState.USED)
+                .asNew());
+      }
+      assertTrue(desk.add(items, "").done());
+      String first = many.get("/reprocessing").body();
+      assertEquals(100, all("name=\"pick\" value=\"([^\"]+)\" checked", first).size());
+      assertTrue(first.contains("1 to 100 of 230"), first);
+      String last = many.get("/reprocessing?used=3").body();
+      assertEquals(30, all("name=\"pick\" value=\"([^\"]+)\" checked", last).size());
+      assertTrue(last.contains("201 to 230 of 230") && !last.contains("rel=\"next\""), last);
+      assertTrue(many.get("/reprocessing?used=99").body().contains("1 to 100 of 230"));
+    }
   }
 
   @Test
