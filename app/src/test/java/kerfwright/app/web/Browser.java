@@ -112,6 +112,30 @@ final class Browser implements AutoCloseable {
             .collect(Collectors.joining("\n"));
   }
 
+  /** What is too pale to read, the colours alone. */
+  static String paleness(Page page) {
+    return new AxeBuilder(page)
+        .withRules(List.of("color-contrast")).analyze().getViolations().stream()
+            .map(Browser::inWords)
+            .collect(Collectors.joining("\n"));
+  }
+
+  /** What reaches beyond the window, so that the page scrolls sideways; empty where all fits. */
+  static String over(Page page) {
+    return (String)
+        page.evaluate(
+            "() => { const root = document.documentElement; const wide = root.clientWidth;"
+                + " if (root.scrollWidth <= wide) return '';"
+                + " const scrolled = one => { for (let up = one.parentElement; up; up = up.parentElement)"
+                + " if (up !== root && up !== document.body"
+                + " && getComputedStyle(up).overflowX !== 'visible') return true; return false; };"
+                + " const beyond = one => one.getBoundingClientRect().right > wide + 1;"
+                + " return (root.scrollWidth - wide) + ' px: '"
+                + " + [...document.body.querySelectorAll('*')]"
+                + ".filter(one => beyond(one) && !scrolled(one) && ![...one.children].some(beyond))"
+                + ".slice(0, 5).map(one => one.outerHTML.slice(0, 160)).join(' | '); }");
+  }
+
   private static String inWords(Rule rule) {
     return rule.getId()
         + ": "
