@@ -14,11 +14,6 @@ public final class EnglishWords {
 
   private EnglishWords() {}
 
-  /** Without what an instrument's list left open: the catalogue says that in English only. */
-  public static String withoutAssumptions(String text) {
-    return text.replaceAll("\\s+", " ").replaceAll("Angenommen: .*?\\)\\.", "");
-  }
-
   /** Each word found, with what stands around it. */
   public static List<String> in(String text) {
     List<String> found = new ArrayList<>();
