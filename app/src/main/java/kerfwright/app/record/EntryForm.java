@@ -19,6 +19,7 @@ import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.catalogue.tooth.ToothNotation;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.label.OwnCode;
 import kerfwright.practice.record.Cut;
 import kerfwright.practice.record.CutUse;
 import kerfwright.practice.record.PlanStep;
@@ -188,7 +189,11 @@ public record EntryForm(Map<String, String> values, Map<String, String> faults) 
 
     @Nullable StockItem item(Drawer drawer, @Nullable RecordEntry before) {
       String label = form.at("instrument");
-      Optional<StockItem> found = drawer.labelled(label);
+      Optional<StockItem> found =
+          OwnCode.read(label)
+              .filter(code -> code.kind() == OwnCode.Kind.INSTRUMENT)
+              .flatMap(code -> drawer.find(code.id()))
+              .or(() -> drawer.labelled(label));
       if (found.isEmpty() && before != null && before.use().instrument().label().equals(label)) {
         // renamed or taken out since
         found = drawer.find(before.use().instrument().id());

@@ -9,6 +9,8 @@ import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.reprocessing.ReprocessingFigure;
 import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.label.OwnCode;
 import kerfwright.practice.reprocessing.Cycle;
 import kerfwright.practice.reprocessing.Indicator;
 import kerfwright.practice.reprocessing.Load;
@@ -33,6 +35,11 @@ public final class ReprocessingWords {
   /** A cycle with its own minutes. */
   public static String cycle(Say say, Cycle cycle, ReprocessingSetting own) {
     return say.at("reprocessing.cycle-takes", cycle(say, cycle), own.minutesOf(cycle));
+  }
+
+  /** By what a scanner finds an instrument in a list. */
+  public static String codes(StockItem item) {
+    return item.label() + " " + new OwnCode(OwnCode.Kind.INSTRUMENT, item.id()).text();
   }
 
   public static String indicator(Say say, Indicator indicator) {

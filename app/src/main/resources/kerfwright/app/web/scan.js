@@ -1,5 +1,6 @@
 // A scanner that types like a keyboard: a burst of keys ended by Enter opens what was scanned.
-// People type slower than this, so fields stay theirs; what a burst typed into one is taken out.
+// People type slower than this, so fields stay theirs; what a burst typed into one is taken out,
+// unless the field is for what is scanned.
 "use strict";
 (() => {
   const NEXT_KEY_MS = 50;
@@ -23,6 +24,17 @@
       }
       return one.value !== one.defaultValue;
     });
+
+  // on a page with a list to tick, what is scanned is ticked
+  const tick = (code) => {
+    const one = [...document.querySelectorAll("input[type=checkbox][data-codes]")].find((box) =>
+      box.dataset.codes.toUpperCase().split(" ").includes(code.toUpperCase()));
+    if (!one) return false;
+    one.checked = true;
+    one.focus();
+    one.scrollIntoView({ block: "center" });
+    return true;
+  };
 
   const open = (code) => {
     const waiting = document.getElementById("scan-top");
@@ -48,11 +60,16 @@
       if (!scanned) return;
       event.preventDefault();
       event.stopImmediatePropagation();
+      if (field && field.dataset.scanHere !== undefined) {
+        field.value = code;
+        field.dispatchEvent(new Event("input", { bubbles: true }));
+        return;
+      }
       if (field) {
         field.value = before;
         field.dispatchEvent(new Event("input", { bubbles: true }));
       }
-      open(code);
+      if (!tick(code)) open(code);
       return;
     }
     if (!printable && !separator) {

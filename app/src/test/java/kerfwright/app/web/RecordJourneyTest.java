@@ -20,6 +20,7 @@ import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.label.OwnCode;
 import kerfwright.practice.reprocessing.Load;
 import kerfwright.practice.reprocessing.Loads;
 import org.junit.jupiter.api.AfterEach;
@@ -279,7 +280,6 @@ class RecordJourneyTest {
     where(post(load + "/release", "version", "3", "by", "EF"));
     assertTrue(page(load).contains(">released<"));
     assertTrue(page("/drawer/item/" + item).contains("state-clean"));
-    String label = first("<h1>([^ ]+) ", page("/drawer/item/" + item));
     String id = first("name=\"id\" value=\"([^\"]+)\"", page("/records/new"));
     String at = java.time.LocalDateTime.now().plusMinutes(1).toString().substring(0, 16);
     where(
@@ -292,7 +292,7 @@ class RecordJourneyTest {
             "tooth",
             "11",
             "instrument",
-            label,
+            new OwnCode(OwnCode.Kind.INSTRUMENT, UUID.fromString(item)).text(),
             "by",
             "AB",
             "at",

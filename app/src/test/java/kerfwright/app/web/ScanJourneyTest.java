@@ -3,7 +3,9 @@ package kerfwright.app.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.net.URI;
@@ -12,6 +14,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -210,6 +213,39 @@ class ScanJourneyTest {
     assertEquals(code, page.inputValue("#scan-top"));
     assertTrue(page.isVisible("#scan-unsaved"));
     assertEquals("AB", page.inputValue("input[name=initials]:not([type=hidden])"));
+
+    // every page that shows or takes an instrument, tray, pouch or load
+    for (String path :
+        List.of(
+            "/",
+            "/day",
+            "/day/" + LocalDate.now() + "/tray?id=A1",
+            "/drawer",
+            "/drawer/new",
+            "/reprocessing",
+            "/reprocessing/load/new",
+            "/records",
+            "/records/new",
+            "/labels",
+            "/restock")) {
+      page.navigate(app.address(path));
+      page.evaluate(TYPED, new Object[] {code, null});
+      page.waitForURL("**/drawer/item/" + id + "**");
+    }
+
+    // a field for what is scanned takes it, and its form knows what it means
+    page.navigate(app.address("/records/new"));
+    page.evaluate(TYPED, new Object[] {code, "#instrument"});
+    assertEquals(code, page.inputValue("#instrument"));
+    assertTrue(page.url().endsWith("/records/new"));
+
+    // where things are ticked, what is scanned is ticked
+    page.navigate(app.address("/reprocessing"));
+    Locator box = page.locator("form[action='/reprocessing/clean'] input[name=pick]").first();
+    String used = box.getAttribute("data-codes").split(" ")[1];
+    box.uncheck();
+    page.evaluate(TYPED, new Object[] {used, null});
+    PlaywrightAssertions.assertThat(box).isChecked();
 
     // few keys are no scan: enter does what it always does
     page.navigate(app.address("/drawer"));

@@ -1,7 +1,9 @@
 package kerfwright.practice.reprocessing;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kerfwright.catalogue.reprocessing.ReprocessingFigure;
 import kerfwright.catalogue.reprocessing.ReprocessingFigures;
 import org.jspecify.annotations.Nullable;
@@ -76,6 +78,11 @@ public enum Cycle {
   /** The exposure behind the least minutes. */
   public static ReprocessingFigure shortestExposure() {
     return ReprocessingFigures.packaged().find("exposure-4").orElseThrow();
+  }
+
+  /** Those a load of pouches may be run with. */
+  public static List<Cycle> forPouches() {
+    return Stream.of(values()).filter(one -> one.type != Type.N).toList();
   }
 
   public static Optional<Cycle> byId(String id) {

@@ -64,7 +64,10 @@ public record ReprocessingSetting(
       int all = set.whole(ProcessingStep.CYCLE.setting(), cycle.usualMinutes());
       cycles.put(cycle, Math.max(Cycle.leastMinutes(), set.whole(cycle.setting(), all)));
     }
-    Cycle usual = Cycle.byId(set.text(USUAL_CYCLE, "")).orElse(Cycle.B134);
+    Cycle usual =
+        Cycle.byId(set.text(USUAL_CYCLE, ""))
+            .filter(Cycle.forPouches()::contains)
+            .orElse(Cycle.B134);
     minutes.put(ProcessingStep.CYCLE, cycles.getOrDefault(usual, usual.usualMinutes()));
     String shelf = set.text(SHELF, Integer.toString(usualShelfDays()));
     return new ReprocessingSetting(
