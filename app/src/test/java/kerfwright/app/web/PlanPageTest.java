@@ -141,7 +141,7 @@ class PlanPageTest {
     Page page = plan(ColorScheme.LIGHT);
     byte[] pdf = page.pdf(new Page.PdfOptions().setFormat("A4").setPreferCSSPageSize(true));
     try (PDDocument document = Loader.loadPDF(pdf)) {
-      assertTrue(document.getNumberOfPages() <= 4, document.getNumberOfPages() + " pages");
+      assertTrue(document.getNumberOfPages() <= 3, document.getNumberOfPages() + " pages");
       org.apache.pdfbox.text.PDFTextStripper first = new org.apache.pdfbox.text.PDFTextStripper();
       first.setEndPage(1);
       String words = first.getText(document);

@@ -6,6 +6,7 @@ import java.util.Arrays;
 final class ColumnRecorder {
   private final int[] element;
   private final double[] depthM;
+  private final SpotReading[] reading;
   private final double[] peakC;
   private final TimedOutputs outputs;
 
@@ -20,9 +21,11 @@ final class ColumnRecorder {
     int probes = depthsMm.length;
     element = new int[probes];
     depthM = new double[probes];
+    reading = new SpotReading[probes];
     for (int p = 0; p < probes; p++) {
       depthM[p] = depthsMm[p] * 1e-3;
       element[p] = grid.elementAt(depthM[p]);
+      reading[p] = new SpotReading();
     }
     outputs = new TimedOutputs(probes + 2, everyS, durationS);
     now = new double[probes + 2];
@@ -39,7 +42,9 @@ final class ColumnRecorder {
     peakFloorC = Math.max(peakFloorC, floorC);
     for (int p = 0; p < probes; p++) {
       double value =
-          depthM[p] <= column.floorM() ? floorC : column.temperatureC(depthM[p], element[p]);
+          depthM[p] <= column.floorM()
+              ? floorC
+              : column.temperatureC(depthM[p], element[p], reading[p]);
       now[p] = value;
       peakC[p] = Math.max(peakC[p], value);
     }

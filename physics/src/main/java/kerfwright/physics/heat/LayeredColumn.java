@@ -66,6 +66,14 @@ public final class LayeredColumn {
   private final ColumnChain plane = new ColumnChain();
   private final ColumnChain spot = new ColumnChain();
   private final ColumnGrid grid = new ColumnGrid();
+  private final SpotReading atFloor = new SpotReading();
+
+  /** Counts every change of floor, rim or coolant outside. */
+  private int shape;
+
+  private double shapedFloorM;
+  private double shapedRimM;
+  private Coolant shapedOutside = Coolant.NONE;
   private double coldRim;
   private double rimM;
   private double sideShare;
@@ -126,6 +134,7 @@ public final class LayeredColumn {
     row = 0;
     floorM = 0;
     cutM = 0;
+    shape++;
   }
 
   private void run(HeatStretch stretch, double startS, ColumnRecorder out) {
@@ -146,17 +155,26 @@ public final class LayeredColumn {
       if (onEnd - doneS > tiny) {
         flux = stretch.fluxWPerM2();
         onSpot = stretch.spotWhileOn();
-        phase(startS + doneS, onEnd - doneS, stretch.feedMmPerS() * 1e-3, out);
+        phase(
+            startS + doneS,
+            whole(onEnd - doneS, stretch.onS(), tiny),
+            stretch.feedMmPerS() * 1e-3,
+            out);
         doneS = onEnd;
       }
       double offEnd = Math.min(stretch.durationS(), (cycle + 1) * period);
       if (offEnd - doneS > tiny) {
         flux = 0;
         onSpot = stretch.spotWhileOff();
-        phase(startS + doneS, offEnd - doneS, 0, out);
+        phase(startS + doneS, whole(offEnd - doneS, stretch.offS(), tiny), 0, out);
         doneS = offEnd;
       }
     }
+  }
+
+  /** A whole phase is exactly as long as the one before, so that the same factors serve. */
+  private static double whole(double lengthS, double wholeS, double tiny) {
+    return Math.abs(lengthS - wholeS) < tiny ? wholeS : lengthS;
   }
 
   private void phase(double fromS, double lengthS, double feedMPerS, ColumnRecorder out) {
@@ -186,7 +204,7 @@ public final class LayeredColumn {
       if (feedMPerS > 0) {
         lower(startM + feedMPerS * (s + 0.5) * step);
         shape();
-        spot.factor(0.5 * step);
+        spot.factorTop();
       }
       if (damped) {
         plane.halfStep();
@@ -212,14 +230,14 @@ public final class LayeredColumn {
   }
 
   double floorC() {
-    return underFloor() + spotPart(floorM);
+    return underFloor() + spotPart(floorM, atFloor);
   }
 
   /** Temperature at a depth that lies in an element. */
-  double temperatureC(double depthM, int element) {
+  double temperatureC(double depthM, int element, SpotReading reading) {
     double share = (depthM - grid.z[element]) / (grid.z[element + 1] - grid.z[element]);
     double undisturbed = plane.t[element] + share * (plane.t[element + 1] - plane.t[element]);
-    return undisturbed + spotPart(depthM);
+    return undisturbed + spotPart(depthM, reading);
   }
 
   /** The undisturbed body's temperature at the floor. */
@@ -240,7 +258,7 @@ public final class LayeredColumn {
         flux
             + h * (onSpot.temperatureC() - underFloor())
             - undisturbed
-            - lost * (spot.t[row] - spotPart(floorM));
+            - lost * (spot.t[row] - spotPart(floorM, atFloor));
   }
 
   /** Moves the floor node along the temperature it finds. */
@@ -279,26 +297,39 @@ public final class LayeredColumn {
     spot.loss[row] = onSpot.coefficientWPerM2K();
     double hole = 1 - Math.sqrt(0.5 + 0.5 * spotRadiusM / (spotRadiusM + floorM));
     rimM = spotRadiusM * (1 - COLD_RIM * coldRim) * (1 - hole * (1 - coldRim));
+    if (floorM != shapedFloorM || rimM != shapedRimM || !outside.equals(shapedOutside)) {
+      shape++;
+      shapedFloorM = floorM;
+      shapedRimM = rimM;
+      shapedOutside = outside;
+    }
   }
 
   /** W at a depth: what the spot changes on the axis. */
-  double spotPart(double depthM) {
-    double x = depthM - floorM;
-    int j = row;
-    double plain = spot.t[row];
-    if (x > 1e-9) {
-      while (j + 2 < grid.z.length && grid.z[j + 1] < depthM) {
-        j++;
+  private double spotPart(double depthM, SpotReading reading) {
+    if (!reading.isFor(shape)) {
+      reading.begin(shape);
+      double x = depthM - floorM;
+      int j = row;
+      if (x > 1e-9) {
+        while (j + 2 < grid.z.length && grid.z[j + 1] < depthM) {
+          j++;
+        }
+        reading.put(SpotReading.Term.PLAIN, 1, j, share(j, depthM));
+      } else {
+        reading.put(SpotReading.Term.PLAIN, 1, row, 0);
       }
-      plain = at(j, depthM);
+      atDistance(reading, SpotReading.Term.RIM, j, depthM, rimM);
+      atDistance(reading, SpotReading.Term.SIDE, j, depthM, sideDistanceM);
     }
-    return plain - atDistance(j, depthM, rimM) + sideShare * atDistance(j, depthM, sideDistanceM);
+    return reading.of(spot.t, sideShare);
   }
 
   /**
    * P where warmth gets to in the time it takes along the slant from a depth to a ring, times phi.
    */
-  private double atDistance(int element, double depthM, double ringM) {
+  private void atDistance(
+      SpotReading reading, SpotReading.Term term, int element, double depthM, double ringM) {
     double x = depthM - floorM;
     double h = outside.coefficientWPerM2K();
     double fromFloor = grid.delay(row, floorM);
@@ -314,15 +345,15 @@ public final class LayeredColumn {
       phi = (h * resistance + 1) / (h * resistance * longer + 1);
     }
     if (wanted >= grid.wholeDelay()) {
-      return phi * spot.t[grid.cells()];
+      reading.put(term, phi, grid.cells(), 0);
+      return;
     }
     int j = grid.elementOfDelay(element, wanted);
-    return phi * at(j, grid.depthOfDelayM(j, wanted));
+    reading.put(term, phi, j, share(j, grid.depthOfDelayM(j, wanted)));
   }
 
-  private double at(int element, double depthM) {
+  private double share(int element, double depthM) {
     double top = element == row ? floorM : grid.z[element];
-    double share = (depthM - top) / (grid.z[element + 1] - top);
-    return spot.t[element] + share * (spot.t[element + 1] - spot.t[element]);
+    return (depthM - top) / (grid.z[element + 1] - top);
   }
 }
