@@ -19,10 +19,12 @@ import kerfwright.practice.record.Cut;
 import kerfwright.practice.record.UseReport;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 
 /** Restock and our own pace, as their pages show them. */
+@Tag("journey")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class AroundJourneyTest {
   private Served app;
@@ -35,6 +37,7 @@ class AroundJourneyTest {
   @AfterAll
   void stop() {
     if (app != null) {
+      Browser.picture(app, "/restock", "journey-10-restock");
       app.close();
     }
   }

@@ -101,6 +101,17 @@ final class Browser implements AutoCloseable {
             .setFullPage(true));
   }
 
+  /** A picture of a page at the end of a test that needs no browser itself. */
+  static void picture(Served app, String path, String name) {
+    if (PLACES.stream().anyMatch(Files::isExecutable)) {
+      try (Browser browser = start()) {
+        Page page = browser.page();
+        page.navigate(app.address(path));
+        shoot(page, name);
+      }
+    }
+  }
+
   /** What the accessibility check (WCAG 2.2, levels A and AA) finds; empty where all is well. */
   static String barriers(Page page) {
     return new AxeBuilder(page)

@@ -20,9 +20,11 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A plan run at the chair, in a real browser: nothing is lost and nothing is logged twice. */
+@Tag("journey")
 class ChairsideJourneyTest {
   private static Browser browser;
   private static String example;
@@ -109,20 +111,20 @@ class ChairsideJourneyTest {
     Page page = begun("K-7101", 1180, 820, ColorScheme.LIGHT);
     int steps = steps(page);
     List<String> labels = new ArrayList<>();
-    Browser.shoot(page, "chair-begun");
+    Browser.shoot(page, "journey-04-chair-begun");
     for (int i = 0; i < steps; i++) {
       labels.add(page.locator("#label").innerText());
       forward(page);
       PlaywrightAssertions.assertThat(page.locator("#forward-words")).containsText("Log step");
       page.waitForTimeout(1100);
       if (i == 0) {
-        Browser.shoot(page, "chair-cutting");
+        Browser.shoot(page, "journey-04-chair-cutting");
       }
       forward(page);
     }
     forward(page);
     PlaywrightAssertions.assertThat(page.locator("#end")).isVisible();
-    Browser.shoot(page, "chair-end");
+    Browser.shoot(page, "journey-04-chair-end");
     everythingIsInTheRecord(page);
     double all = (System.nanoTime() - start) / 1e9;
     List<RecordEntry> entries = entries("K-7101");
@@ -174,7 +176,7 @@ class ChairsideJourneyTest {
     ready(page);
     PlaywrightAssertions.assertThat(page.locator("#step-no")).containsText("Step 3 of");
     PlaywrightAssertions.assertThat(page.locator("#dots button.done")).hasCount(2);
-    Browser.shoot(page, "chair-offline");
+    Browser.shoot(page, "journey-04-chair-offline");
     assertEquals(List.of(), entries("K-7103"));
     app.regain();
     page.context().setOffline(false);
@@ -223,7 +225,7 @@ class ChairsideJourneyTest {
     page.locator("#open-swap").click();
     Locator choice = page.locator(".swap-choice").last();
     String other = choice.locator("b").innerText();
-    Browser.shoot(page, "chair-swap");
+    Browser.shoot(page, "journey-04-chair-swap");
     assertEquals("", Browser.barriers(page));
     choice.click();
     PlaywrightAssertions.assertThat(page.locator("#label")).containsText(other);
@@ -286,7 +288,7 @@ class ChairsideJourneyTest {
     page.keyboard().type("ZZ99");
     page.keyboard().press("Enter");
     PlaywrightAssertions.assertThat(page.locator("#alarm")).containsText("ZZ99 was scanned");
-    Browser.shoot(page, "chair-wrong-scan");
+    Browser.shoot(page, "journey-04-chair-wrong-scan");
     page.locator("#alarm-close").click();
     forward(page);
     page.locator("#dots button").nth(1).click();
@@ -316,7 +318,7 @@ class ChairsideJourneyTest {
     page.clock().fastForward(600_000);
     PlaywrightAssertions.assertThat(page.locator("#change")).isVisible();
     PlaywrightAssertions.assertThat(page.locator("#where")).containsText("longer than planned");
-    Browser.shoot(page, "chair-change-now");
+    Browser.shoot(page, "journey-04-chair-change-now");
     assertEquals("", Browser.barriers(page));
   }
 

@@ -16,12 +16,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 
 /**
  * The day of the demo practice: planned, moved, late, remedied, undone; with and without script.
  */
+@Tag("journey")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class DayJourneyTest {
   private static final String DAY = "/day/" + LocalDate.now();
@@ -198,7 +200,7 @@ class DayJourneyTest {
       page.keyboard().press("ArrowRight");
       page.keyboard().press("Enter");
       page.waitForSelector("#effect >> text=A16: 14:55");
-      Browser.shoot(page, "day");
+      Browser.shoot(page, "journey-08-day-moved");
       assertEquals("", String.join("\n", browser.complaints()));
     }
   }

@@ -15,9 +15,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The drawer's pages as a browser without script asks for them. */
+@Tag("journey")
 class DrawerJourneyTest {
   private Served app;
 
@@ -208,6 +210,7 @@ class DrawerJourneyTest {
     String batch = found("name=\"batch\" value=\"([^\"]+)\"", page);
     assertTrue(followed(post("/drawer/undo", "batch", batch)).contains("taken back"));
     assertFalse(app.get("/drawer?q=I2999").body().contains("name=\"pick\""));
+    Browser.picture(app, "/drawer", "journey-06-drawer-list");
   }
 
   @Test

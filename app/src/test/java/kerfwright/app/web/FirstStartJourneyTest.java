@@ -6,9 +6,11 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A practice starts for the first time: five questions at most, of use after each. */
+@Tag("journey")
 class FirstStartJourneyTest {
   private static Served app;
   private static Browser browser;
@@ -34,7 +36,7 @@ class FirstStartJourneyTest {
     Page page = browser.page();
     page.navigate(app.address("/"));
     question(page, "question 1 of 5");
-    Browser.shoot(page, "first-start-1");
+    Browser.shoot(page, "journey-01-first-start-asked");
     assertEquals("", Browser.barriers(page));
     page.getByLabel("Universal: 3").check(force());
     save(page);
@@ -69,7 +71,7 @@ class FirstStartJourneyTest {
     save(page);
 
     PlaywrightAssertions.assertThat(page.locator(".question")).hasCount(0);
-    Browser.shoot(page, "first-start-done");
+    Browser.shoot(page, "journey-01-first-start-done");
     page.navigate(app.address("/settings"));
     PlaywrightAssertions.assertThat(page.locator("main")).containsText("AB");
     // the drawer alone is still empty, and says what to do

@@ -12,11 +12,13 @@ import java.util.List;
 import kerfwright.app.input.BadInput;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a clinician does, in a real browser. */
+@Tag("journey")
 class JourneyTest {
   private static Browser browser;
   private static Served app;
@@ -58,13 +60,13 @@ class JourneyTest {
     Locator preview = page.locator("#preview");
     PlaywrightAssertions.assertThat(preview).containsText("pulp wall");
     PlaywrightAssertions.assertThat(preview).containsText("With the usual layers");
-    Browser.shoot(page, "case-filled-in");
+    Browser.shoot(page, "journey-02-case-filled-in");
     page.locator("p.actions button").click();
     PlaywrightAssertions.assertThat(page.locator("h1")).containsText("Tooth 26: access cavity");
     assertTrue(page.locator("section.step").count() >= 2);
     assertTrue(page.locator("figure.hero svg").isVisible());
     PlaywrightAssertions.assertThat(page.locator("section.cautions")).isVisible();
-    Browser.shoot(page, "plan");
+    Browser.shoot(page, "journey-02-case-planned");
     page.getByText("Change the case").click();
     assertEquals("K-7001", page.getByLabel("Case reference").inputValue());
   }
@@ -180,7 +182,7 @@ class JourneyTest {
     typical.first().fill("1.05");
     PlaywrightAssertions.assertThat(boundary).containsText("1.05 mm");
     assertEquals("", Browser.barriers(page));
-    Browser.shoot(page, "case-boundaries");
+    Browser.shoot(page, "journey-02-case-boundaries");
   }
 
   private static List<String> everyPage(Page page) {
@@ -276,7 +278,7 @@ class JourneyTest {
     page.pdf(
         new Page.PdfOptions()
             .setFormat("A4")
-            .setPath(java.nio.file.Path.of("target/screenshots/plan-a4.pdf")));
+            .setPath(java.nio.file.Path.of("target/screenshots/journey-02-case-printed.pdf")));
   }
 
   @Test

@@ -17,9 +17,11 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The plan in a real browser: its heat, its questions, its copies, its print. */
+@Tag("journey")
 class PlanPageTest {
   private static Browser browser;
   private static Served app;
@@ -67,7 +69,7 @@ class PlanPageTest {
     var box = page.locator("#chart-heat .u-over").boundingBox();
     page.mouse().move(box.x + box.width * 0.4, box.y + box.height / 2);
     PlaywrightAssertions.assertThat(told).not().containsText("After the last cut");
-    Browser.shoot(page, "plan-scrubbed");
+    Browser.shoot(page, "journey-03-plan-along-the-heat");
   }
 
   @Test
@@ -79,7 +81,7 @@ class PlanPageTest {
       page.locator("input[name=load]").fill("0.5");
       PlaywrightAssertions.assertThat(first).hasClass(java.util.regex.Pattern.compile(".*worse.*"));
       PlaywrightAssertions.assertThat(first).containsText("+");
-      Browser.shoot(page, "plan-what-if-" + scheme);
+      Browser.shoot(page, "journey-03-plan-what-if-" + scheme);
       page.locator("input[name=water]").fill("0");
       PlaywrightAssertions.assertThat(page.locator("#what-if-answer"))
           .containsText("Not allowed: step");

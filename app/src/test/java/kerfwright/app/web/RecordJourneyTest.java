@@ -25,9 +25,11 @@ import kerfwright.practice.reprocessing.Load;
 import kerfwright.practice.reprocessing.Loads;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Reprocessing and the record through the pages, as people go through them. */
+@Tag("journey")
 class RecordJourneyTest {
   private Served app;
 
@@ -147,6 +149,7 @@ class RecordJourneyTest {
     String verified =
         Patience.until(() -> page("/records/verify"), one -> one.contains("The chain holds"));
     assertTrue(verified.contains("The chain holds: 9 entries"), verified);
+    Browser.picture(app, "/records", "journey-05-record-entries");
   }
 
   @Test
@@ -305,6 +308,7 @@ class RecordJourneyTest {
     String failed = page(load);
     assertTrue(failed.contains("1 case:") && failed.contains("K-0888"), failed);
     assertTrue(failed.contains("state-quarantine"));
+    Browser.picture(app, "/reprocessing", "journey-05-record-reprocessing");
   }
 
   /** Nobody waits here until the cycle is over. */

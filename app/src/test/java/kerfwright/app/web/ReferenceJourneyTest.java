@@ -11,11 +11,13 @@ import com.microsoft.playwright.options.Media;
 import kerfwright.app.input.BadInput;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Looking things up, in a real browser. */
+@Tag("journey")
 class ReferenceJourneyTest {
   private static Browser browser;
   private static Served app;
@@ -57,7 +59,7 @@ class ReferenceJourneyTest {
       assertTrue(wide <= width, path + " is " + wide + " wide on " + width);
       number++;
       if (width == 360 || width == 1280) {
-        Browser.shoot(page, "reference-" + number + "-" + width);
+        Browser.shoot(page, "journey-09-reference-" + number + "-" + width);
       }
     }
   }

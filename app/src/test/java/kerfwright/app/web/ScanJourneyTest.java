@@ -24,10 +24,12 @@ import kerfwright.practice.daylist.TrayId;
 import kerfwright.practice.label.OwnCode;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 
 /** From a scanned code to the page it names, with a scanner and without. */
+@Tag("journey")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ScanJourneyTest {
   private static final String GTIN = "09501101530003";
@@ -136,6 +138,7 @@ class ScanJourneyTest {
     assertEquals(422, misread.statusCode());
     assertTrue(misread.body().contains("is 4 and should be 3"), misread.body());
     assertTrue(scan("").body().contains("Scan an instrument"));
+    Browser.picture(app, "/scan?code=ZZZ999", "journey-07-scan-unknown");
   }
 
   @Test
