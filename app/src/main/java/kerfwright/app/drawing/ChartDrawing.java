@@ -41,7 +41,7 @@ final class ChartDrawing {
     if (level != null) {
       double y = y(level.y());
       svg.line(LEFT, y, RIGHT, y, Pen.ACCENT_GUIDE, "level");
-      svg.text(RIGHT, y - 4, Anchor.END, Type.ACCENT, level.name());
+      svg.text(LEFT + 4, y - 4, Anchor.START, Type.ACCENT, level.name());
     }
     for (int i = 0; i < chart.lines().size(); i++) {
       Chart.Line line = chart.lines().get(i);

@@ -91,8 +91,10 @@
         stroke("--accent", 1.8, [9, 5], [[bbox.left, y(data.level.y)], [right, y(data.level.y)]]);
         const wide = ctx.measureText(data.level.name).width + 4 * ratio;
         ctx.fillStyle = colour(figure, "--card");
-        ctx.fillRect(right - wide, y(data.level.y) - (size + 7) * ratio, wide, (size + 5) * ratio);
-        text(data.level.name, right, y(data.level.y) - 6 * ratio, "right", "--accent");
+        // on the left, where nothing has warmed yet: it would hide the band on the right
+        const begin = bbox.left + 6 * ratio;
+        ctx.fillRect(begin, y(data.level.y) - (size + 7) * ratio, wide, (size + 5) * ratio);
+        text(data.level.name, begin, y(data.level.y) - 6 * ratio, "left", "--accent");
       }
       let above = 0;
       data.spots.forEach((spot, i) => {
