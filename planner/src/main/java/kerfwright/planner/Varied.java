@@ -1,5 +1,6 @@
 package kerfwright.planner;
 
+import java.util.List;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Exclusion;
 import kerfwright.planner.plan.Estimate;
@@ -24,6 +25,7 @@ public record Varied(
    * @param peakRiseK greatest rise at the pulp wall
    * @param raUm roughness the step leaves
    * @param lifeUsed share of a life the step uses
+   * @param rise rise at the pulp wall by the quick column, not moved to the axisymmetric result
    */
   public record Figures(
       Candidate cut,
@@ -31,5 +33,14 @@ public record Varied(
       Estimate totalTimeS,
       Estimate peakRiseK,
       Estimate raUm,
-      Estimate lifeUsed) {}
+      Estimate lifeUsed,
+      Rise rise) {}
+
+  /** Rise at the pulp wall against time; lists of the same length. */
+  public record Rise(List<Double> timesS, List<Double> riseK) {
+    public Rise {
+      timesS = List.copyOf(timesS);
+      riseK = List.copyOf(riseK);
+    }
+  }
 }

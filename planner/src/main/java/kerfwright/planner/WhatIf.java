@@ -40,6 +40,7 @@ import org.jspecify.annotations.Nullable;
 public final class WhatIf {
   private static final double EVERY_S = 0.5;
   private static final int REMEMBERED = 16;
+  private static final int MOST_POINTS = 150;
 
   private final CutCase cutCase;
   private final double depthM;
@@ -47,7 +48,7 @@ public final class WhatIf {
   private final Map<Segment, List<Candidate>> others;
   private final PlanOptions options;
   private final double shownPeakK;
-  private final double quickPeakK;
+  private final WallHistory quick;
   private final SampledPlan before;
   private final Map<Variation, Varied> answers =
       Collections.synchronizedMap(
@@ -70,7 +71,7 @@ public final class WhatIf {
     this.others = Map.copyOf(others);
     this.options = options;
     this.shownPeakK = cool.shown().peakK();
-    this.quickPeakK = quickPeakK(cutCase, sequence);
+    this.quick = quick(cutCase, sequence);
     this.before = sampled(cutCase, sequence);
   }
 
@@ -108,7 +109,7 @@ public final class WhatIf {
   }
 
   private Varied answer(Variation change) {
-    Varied.Figures was = figures(change.step(), sequence, before);
+    Varied.Figures was = figures(change.step(), sequence, before, quick);
     CutCase asked = change.waterMlPerMin() == null ? cutCase : wet(change.waterMlPerMin());
     List<TimedCut> changed = new ArrayList<>();
     List<DrawerInstrument> drawer = new ArrayList<>();
@@ -135,11 +136,12 @@ public final class WhatIf {
       }
       changed.add(new TimedCut(done, sequence.get(i).pace()));
     }
-    double peak = quickPeakK(asked, changed) + shownPeakK - quickPeakK;
+    WallHistory heat = quick(asked, changed);
+    double peak = heat.peakK() + shownPeakK - quick.peakK();
     if (cutCase.pulp().protectsPulp() && peak >= WallHistory.LIMIT_K) {
       return new Varied(was, null, tooHot(peak), 0);
     }
-    return new Varied(was, figures(change.step(), changed, sampled(asked, changed)), null, 0);
+    return new Varied(was, figures(change.step(), changed, sampled(asked, changed), heat), null, 0);
   }
 
   private @Nullable Candidate wanted(Variation change, int step) {
@@ -193,10 +195,10 @@ public final class WhatIf {
         FlowRate.ofMillilitresPerMinute(mlPerMin));
   }
 
-  private static double quickPeakK(CutCase c, List<TimedCut> sequence) {
+  private static WallHistory quick(CutCase c, List<TimedCut> sequence) {
     PulpWall wall = SequenceHeat.wall(c);
-    return wall.quick(new LayeredColumn(), SequenceHeat.cuts(sequence), HeatInputs.TYPICAL, EVERY_S)
-        .peakK();
+    return wall.quick(
+        new LayeredColumn(), SequenceHeat.cuts(sequence), HeatInputs.TYPICAL, EVERY_S);
   }
 
   private SampledPlan sampled(CutCase c, List<TimedCut> sequence) {
@@ -204,7 +206,8 @@ public final class WhatIf {
     return new Sampler(c, sequence, options.samples(), lasts).run(options.seed());
   }
 
-  private Varied.Figures figures(int step, List<TimedCut> sequence, SampledPlan sampled) {
+  private Varied.Figures figures(
+      int step, List<TimedCut> sequence, SampledPlan sampled, WallHistory heat) {
     var spread = sampled.steps().get(step - 1);
     double shift = shownPeakK - before.peakK().typical();
     return new Varied.Figures(
@@ -213,7 +216,23 @@ public final class WhatIf {
         sampled.totalTimeS(),
         moved(sampled.peakK(), shift),
         spread.raUm(),
-        spread.lives());
+        spread.lives(),
+        rise(heat));
+  }
+
+  /** Few enough points for a page; the highest one is always among them. */
+  private static Varied.Rise rise(WallHistory heat) {
+    int every = Math.max(1, heat.timesS().length / MOST_POINTS);
+    double peak = heat.peakK();
+    List<Double> times = new ArrayList<>();
+    List<Double> rises = new ArrayList<>();
+    for (int i = 0; i < heat.timesS().length; i++) {
+      if (i % every == 0 || heat.riseK()[i] == peak) {
+        times.add(heat.timesS()[i]);
+        rises.add(heat.riseK()[i]);
+      }
+    }
+    return new Varied.Rise(times, rises);
   }
 
   private static Estimate moved(Estimate e, double by) {

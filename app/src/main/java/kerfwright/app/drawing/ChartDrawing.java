@@ -14,7 +14,7 @@ final class ChartDrawing {
   private static final double TOP = 46;
   private static final double BOTTOM = 186;
   private static final int MOST_POINTS = 240;
-  private static final List<Pen> PENS = List.of(Pen.CURVE, Pen.ACCENT_GUIDE);
+  private static final List<Pen> PENS = List.of(Pen.CURVE, Pen.DOTTED);
 
   private final Say say;
   private final Chart chart;

@@ -14,6 +14,8 @@ enum Pen {
   ACCENT("d-accent", "none", "#7a2459", 1.8, ""),
   /** Limits. */
   ACCENT_GUIDE("d-accent-guide", "none", "#7a2459", 1.4, "6 3"),
+  /** A computed curve beside another one. */
+  DOTTED("d-accent", "none", "#7a2459", 1.8, "1.6 2.4"),
   ACCENT_FILL("d-accent-fill", "#7a2459", "none", 0, ""),
   /** Light accent: bands and pulp. */
   TINT("d-tint", "#ead8e3", "none", 0, ""),

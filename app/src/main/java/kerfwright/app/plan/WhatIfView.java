@@ -2,6 +2,8 @@ package kerfwright.app.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.app.drawing.Chart;
+import kerfwright.app.drawing.WhatIfChart;
 import kerfwright.app.words.Say;
 import kerfwright.planner.Varied;
 import kerfwright.planner.choice.Exclusion;
@@ -14,8 +16,9 @@ import org.jspecify.annotations.Nullable;
  * @param step order of the step asked about
  * @param refusal why it is not allowed, empty where it is
  * @param rows figures before and after
+ * @param heat rise at the pulp wall before and after, null where a change is refused
  */
-public record WhatIfView(int step, String refusal, List<Row> rows) {
+public record WhatIfView(int step, String refusal, List<Row> rows, @Nullable Chart heat) {
   private static final double SAME = 0.005;
 
   /**
@@ -78,7 +81,8 @@ public record WhatIfView(int step, String refusal, List<Row> rows) {
             was.lifeUsed(),
             is == null ? null : is.lifeUsed(),
             e -> Words.percent(say, e)));
-    return new WhatIfView(step, refusal, List.copyOf(rows));
+    Chart heat = is == null ? null : WhatIfChart.of(say, was.rise(), is.rise());
+    return new WhatIfView(step, refusal, List.copyOf(rows), heat);
   }
 
   /** Reads a view of what was asked. */

@@ -1,19 +1,19 @@
 // Charts: where this script runs, uPlot draws on the screen what stands as a drawing on paper; read by pointer or arrow keys.
 "use strict";
 (() => {
-  const DASHES = [[], [7, 4]];
+  const DASHES = [[], [2.5, 3.5]];
   const drawn = new Set();
 
   /** A colour of the page as it is now, light or dim. */
   function colour(figure, name) {
     figure.style.setProperty("color", `var(${name})`);
     const found = getComputedStyle(figure).color;
-    figure.style.removeProperty("color");
+    figure.removeAttribute("style");
     return found;
   }
   function written(number, comma) {
     const digits = Math.abs(number) >= 10 ? 3 : 2;
-    const rounded = Math.abs(number) >= 1000 ? Math.round(number) : Number(number.toPrecision(digits));
+    const rounded = Math.abs(number) >= 1000 ? Math.round(number) : Number(Number(number.toPrecision(digits)).toFixed(3)) || 0;
     const plain = String(rounded).replace("-", "\u2212");
     const text = Math.abs(rounded) >= 10000 ? plain.replace(/\B(?=(\d{3})+$)/g, "\u00a0") : plain;
     return comma ? text.replace(".", ",") : text;
@@ -131,11 +131,10 @@
           bind: Object.fromEntries(["mousedown", "mouseup", "click", "dblclick", "mousemove", "mouseleave", "mouseenter"].map((name) => [name, () => null])),
           points: { size: 11, width: 2, stroke: of("--card"), fill: of("--accent") },
         },
-        hooks: { draw: [marks] },
+        hooks: { draw: [marks], ready: [() => move(place)] },
       }, values, plot);
       chart.over.addEventListener("pointermove", follow);
       chart.over.addEventListener("pointerdown", follow);
-      move(place);
     }
     /** Reads the chart at a place across. */
     function move(x, point) {
@@ -206,11 +205,11 @@
     drawn.add({ figure, build });
   }
 
-  function drawAll(within) {
+  function drawAll() {
     drawn.forEach((one) => one.figure.isConnected || drawn.delete(one));
-    within.querySelectorAll("figure[data-chart]:not(.charted)").forEach(draw);
+    document.querySelectorAll("figure[data-chart]:not(.charted)").forEach(draw);
   }
-  drawAll(document);
-  document.addEventListener("htmx:load", (event) => drawAll(event.detail.elt));
+  drawAll();
+  document.addEventListener("htmx:load", drawAll);
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => drawn.forEach((one) => one.build()));
 })();

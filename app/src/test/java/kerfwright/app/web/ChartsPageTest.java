@@ -106,6 +106,10 @@ class ChartsPageTest {
   @Test
   void nothingIsLoadedFromElsewhereAndNothingIsRefusedByThePolicy() {
     open(plan, 1024, true, ColorScheme.LIGHT);
+    Page changed = open(plan, 1024, true, ColorScheme.LIGHT);
+    changed.locator("input[name=load]").fill("0.6");
+    PlaywrightAssertions.assertThat(changed.locator(".compare tbody tr").first())
+        .hasClass(java.util.regex.Pattern.compile(".*worse.*"));
     open("/day/week", 1024, true, ColorScheme.LIGHT);
     assertEquals(List.of(), browser.complaints());
     for (String request : browser.requests()) {

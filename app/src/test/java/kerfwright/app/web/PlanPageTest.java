@@ -81,6 +81,7 @@ class PlanPageTest {
       page.locator("input[name=load]").fill("0.5");
       PlaywrightAssertions.assertThat(first).hasClass(java.util.regex.Pattern.compile(".*worse.*"));
       PlaywrightAssertions.assertThat(first).containsText("+");
+      PlaywrightAssertions.assertThat(page.locator("#what-if-answer canvas")).hasCount(1);
       Browser.shoot(page, "journey-03-plan-what-if-" + scheme);
       page.locator("input[name=water]").fill("0");
       PlaywrightAssertions.assertThat(page.locator("#what-if-answer"))
