@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.UUID;
@@ -38,6 +40,8 @@ import kerfwright.practice.record.RecordEntry;
 import kerfwright.practice.record.RecordQuery;
 import kerfwright.practice.record.Remark;
 import kerfwright.practice.record.UseReport;
+import kerfwright.practice.restock.PastUse;
+import kerfwright.practice.restock.PastUses;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -279,6 +283,23 @@ abstract class RecordContractTest {
     uses.forEach(RecordContractTest::written);
     assertEquals(20, now(item.id()).uses());
     assertTrue(changes.get() > 0);
+  }
+
+  @Test
+  void stepsOfOneCaseAreOneUseToTheOrderList() {
+    StockItem item = added("D1");
+    Instant at = Instant.parse("2026-11-02T08:00:00Z");
+    desk.log(report("K-1", item, new PlanStep("run:a", 1), at));
+    desk.log(report("k-1", item, new PlanStep("run:a", 2), at.plusSeconds(90)));
+    desk.log(report("K-1", item, null, at.plusSeconds(86_400)));
+    desk.log(report("K-2", item, null, at.plusSeconds(180)));
+    List<PastUse> uses =
+        PastUses.since(
+            record, at.minusSeconds(1), ZoneOffset.UTC, step -> Optional.of("access-cavity"));
+    assertEquals(3, uses.size());
+    List<PastUse> first = uses.stream().filter(use -> !use.procedure().isEmpty()).toList();
+    assertEquals(1, first.size(), "both steps");
+    assertEquals(2 * 3.25, first.get(0).mm3ByMaterial().get("enamel"), 1e-9);
   }
 
   @Test

@@ -1,11 +1,12 @@
 package kerfwright.practice.restock;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
 
 /**
- * One use of one instrument, as it counts.
+ * One use of one instrument, as it counts: all it cut on a case in a day, in however many steps.
  *
  * @param item the item of the drawer, or the lot it was taken out of
  * @param day when
@@ -21,5 +22,13 @@ public record PastUse(
     Map<String, Double> mm3ByMaterial) {
   public PastUse {
     mm3ByMaterial = Map.copyOf(mm3ByMaterial);
+  }
+
+  /** Another step of the same use taken in. */
+  PastUse with(PastUse step) {
+    Map<String, Double> together = new HashMap<>(mm3ByMaterial);
+    step.mm3ByMaterial.forEach((material, mm3) -> together.merge(material, mm3, Double::sum));
+    return new PastUse(
+        item, day, caseReference, procedure.isEmpty() ? step.procedure : procedure, together);
   }
 }

@@ -4,7 +4,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -24,6 +26,9 @@ public final class PastUses {
 
   private PastUses() {}
 
+  /** What makes several entries one use: the same piece goes on within a case. */
+  private record OneUse(UUID piece, String caseKey, LocalDate day) {}
+
   /**
    * Those at or after a moment, newest first.
    *
@@ -31,7 +36,13 @@ public final class PastUses {
    */
   public static List<PastUse> since(
       CutRecord record, Instant from, ZoneId zone, Function<PlanStep, Optional<String>> procedure) {
-    return entries(record, from).stream().map(entry -> use(entry, zone, procedure)).toList();
+    Map<OneUse, PastUse> uses = new LinkedHashMap<>();
+    for (RecordEntry entry : entries(record, from)) {
+      PastUse use = use(entry, zone, procedure);
+      String caseKey = use.caseReference().toLowerCase(Locale.ROOT);
+      uses.merge(new OneUse(entry.use().instrument().id(), caseKey, use.day()), use, PastUse::with);
+    }
+    return List.copyOf(uses.values());
   }
 
   /** The entries that stand, newest first. */
