@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
@@ -124,7 +125,8 @@ public final class BookingPages {
     values.put("trays", desk.books().trays());
     values.put("types", types.all(say));
     values.put("fault", fault);
-    values.put("words", (java.util.function.UnaryOperator<String>) type -> types.of(say, type));
+    values.put("words", (UnaryOperator<String>) type -> types.of(say, type));
+    values.put("typed", (UnaryOperator<String>) name -> text(call, name));
     templates.html(call, "day/trays.jte", values);
   }
 
