@@ -37,24 +37,30 @@ final class ChartDrawing {
       band(svg, band);
     }
     axes(svg);
-    Chart.Level level = chart.level();
-    if (level != null) {
-      double y = y(level.y());
-      svg.line(LEFT, y, RIGHT, y, Pen.ACCENT_GUIDE, "level");
-      svg.text(LEFT + 4, y - 4, Anchor.START, Type.ACCENT, level.name());
-    }
     for (int i = 0; i < chart.lines().size(); i++) {
       Chart.Line line = chart.lines().get(i);
       svg.polyline(points(line.x(), line.y()), pen(i), "line");
     }
     chart.spots().forEach(spot -> spot(svg, spot));
     begins(svg);
+    level(svg);
     svg.text(8, 14, Anchor.START, Type.PLAIN, chart.upright());
     svg.text(RIGHT, BOTTOM + 28, Anchor.END, Type.PLAIN, chart.across());
     if (band != null || chart.lines().size() > 1) {
       key(svg, band);
     }
     return svg.finish();
+  }
+
+  /** Named on the left, where nothing has warmed yet: on the right the name would hide the band. */
+  private void level(Svg svg) {
+    Chart.Level level = chart.level();
+    if (level != null) {
+      double y = y(level.y());
+      svg.line(LEFT, y, RIGHT, y, Pen.ACCENT_GUIDE, "level");
+      svg.rect(LEFT + 2, y - 14, Type.ACCENT.width(level.name()) + 4, 12, Pen.PAPER);
+      svg.text(LEFT + 4, y - 4, Anchor.START, Type.ACCENT, level.name());
+    }
   }
 
   private static Pen pen(int line) {
