@@ -1,0 +1,15 @@
+package kerfwright.catalogue.operation;
+
+/** A formula of a data row: sums, products, powers and names whose values the case gives. */
+public interface Formula {
+  /** As written in the data file. */
+  String text();
+
+  /**
+   * Its value.
+   *
+   * @param names value of every name, in mm, mm2 or a plain number; asked for by name
+   * @throws IllegalArgumentException where a name is not known
+   */
+  double value(java.util.function.ToDoubleFunction<String> names);
+}
