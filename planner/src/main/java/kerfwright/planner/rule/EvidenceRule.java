@@ -88,7 +88,7 @@ public record EvidenceRule(
     }
 
     Material material() {
-      return candidate.segment().material();
+      return candidate.material();
     }
 
     boolean glassCeramic() {
@@ -100,7 +100,7 @@ public record EvidenceRule(
     }
 
     Purpose purpose() {
-      return candidate.segment().purpose();
+      return candidate.purpose();
     }
 
     boolean cuts() {
