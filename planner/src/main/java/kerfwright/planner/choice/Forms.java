@@ -12,9 +12,9 @@ public final class Forms {
 
   /** Whether a procedure leaves walls that a straight or tapered side has to make. */
   public static boolean straightSided(CutCase c) {
-    return c.procedure() == Procedure.CROWN_PREPARATION
-        || c.procedure() == Procedure.VENEER_PREPARATION
-        || c.procedure() == Procedure.CROWN_SECTIONING;
+    return Procedure.CROWN_PREPARATION.equals(c.procedure())
+        || Procedure.VENEER_PREPARATION.equals(c.procedure())
+        || Procedure.CROWN_SECTIONING.equals(c.procedure());
   }
 
   /**

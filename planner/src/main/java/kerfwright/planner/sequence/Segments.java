@@ -171,13 +171,11 @@ public record Segments(List<Segment> cuts, @Nullable Keep keep, @Nullable Layer 
   }
 
   private static boolean finishes(Procedure procedure) {
-    return procedure == Procedure.FINISH_COMPOSITE
-        || procedure == Procedure.FINISH_CERAMIC
-        || procedure == Procedure.OCCLUSAL_ADJUSTMENT;
+    return procedure.finishes() || Procedure.OCCLUSAL_ADJUSTMENT.equals(procedure);
   }
 
   private static boolean punches(CutCase c) {
-    return c.outline().shape().walled() && c.procedure() != Procedure.CROWN_SECTIONING;
+    return c.outline().shape().walled() && !Procedure.CROWN_SECTIONING.equals(c.procedure());
   }
 
   /** Depth of the floor when all is cut, m. */

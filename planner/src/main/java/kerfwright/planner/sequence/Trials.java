@@ -183,7 +183,7 @@ final class Trials {
   private double ridge(Instrument instrument, Segment segment) {
     ShapeFamily shape = instrument.properties().shape();
     boolean floor =
-        cutCase.procedure() == Procedure.CAVITY_PREPARATION
+        Procedure.CAVITY_PREPARATION.equals(cutCase.procedure())
             && cutCase.outline().shape().walled()
             && !shape.levelEnd();
     if (segment.purpose() == Purpose.POLISH || (shape != ShapeFamily.ROUND && !floor)) {
@@ -231,14 +231,15 @@ final class Trials {
   private double risk(
       Instrument instrument, Segment segment, CutResult cut, double damageM, double slipM) {
     double enamel =
-        segment.wholeBelow() && cutCase.procedure() == Procedure.ADHESIVE_CLEAN_UP
+        segment.wholeBelow() && Procedure.ADHESIVE_CLEAN_UP.equals(cutCase.procedure())
             ? (slipM + damageM) * Prices.ENAMEL_S_PER_M
             : 0;
     boolean stays =
-        cutCase.procedure() != Procedure.CROWN_SECTIONING && segment.material().group().stays();
+        !Procedure.CROWN_SECTIONING.equals(cutCase.procedure())
+            && segment.material().group().stays();
     double damage = stays ? damageM * cut.brittleShare() * Prices.DAMAGE_S_PER_M : 0;
     double corner =
-        cutCase.procedure() == Procedure.CAVITY_PREPARATION
+        Procedure.CAVITY_PREPARATION.equals(cutCase.procedure())
                 && instrument.properties().shape().leavesSharpCorner()
             ? Prices.SHARP_CORNER_S
             : 0;
