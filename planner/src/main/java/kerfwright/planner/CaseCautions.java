@@ -32,13 +32,16 @@ final class CaseCautions {
         .map(l -> l.material())
         .filter(m -> steps.isEmpty() || cut.contains(m.id()))
         .forEach(m -> add(when, m));
-    if (c.procedure() == Procedure.POST_EXPOSURE) {
+    if (Procedure.POST_EXPOSURE.equals(c.procedure())
+        || Procedure.POST_REMOVAL.equals(c.procedure())) {
       when.add(CautionCondition.POST);
     }
-    if (c.procedure() == Procedure.CROWN_PREPARATION
-        || c.procedure() == Procedure.VENEER_PREPARATION
-        || c.procedure() == Procedure.CROWN_SECTIONING
-        || c.procedure() == Procedure.CAVITY_PREPARATION) {
+    if (Procedure.CROWN_PREPARATION.equals(c.procedure())
+        || Procedure.VENEER_PREPARATION.equals(c.procedure())
+        || Procedure.CROWN_SECTIONING.equals(c.procedure())
+        || Procedure.CAVITY_PREPARATION.equals(c.procedure())
+        || Procedure.INLAY_CAVITY.equals(c.procedure())
+        || Procedure.ONLAY_CAVITY.equals(c.procedure())) {
       when.add(CautionCondition.ADJACENT_TOOTH);
     }
     return Cautions.packaged().findings(when);

@@ -22,7 +22,7 @@ final class PulpDistance {
   private PulpDistance() {}
 
   static Optional<Finding> refusal(CutCase c, Segments segments) {
-    if (!c.pulp().protectsPulp() || c.procedure() == Procedure.ACCESS_CAVITY) {
+    if (!c.pulp().protectsPulp() || Procedure.ACCESS_CAVITY.equals(c.procedure())) {
       return Optional.empty();
     }
     double left = leftM(c, segments);

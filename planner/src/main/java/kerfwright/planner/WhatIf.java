@@ -178,21 +178,7 @@ public final class WhatIf {
   }
 
   private CutCase wet(double mlPerMin) {
-    CutCase c = cutCase;
-    return new CutCase(
-        c.reference(),
-        c.procedure(),
-        c.tooth(),
-        c.pulp(),
-        c.restoration(),
-        c.layers(),
-        c.stackFilledIn(),
-        c.stackSources(),
-        c.keep(),
-        c.outline(),
-        c.finishRa(),
-        c.handpieces(),
-        FlowRate.ofMillilitresPerMinute(mlPerMin));
+    return cutCase.with(FlowRate.ofMillilitresPerMinute(mlPerMin));
   }
 
   private static WallHistory quick(CutCase c, List<TimedCut> sequence) {

@@ -51,7 +51,7 @@ final class ChangeCue {
   private static Message end(Segment s, BigDecimal depthMm, Procedure procedure) {
     if (s.below() == null) {
       // the roof of the chamber may be absent; a bur that goes on reaches the floor
-      return procedure == Procedure.ACCESS_CAVITY
+      return Procedure.ACCESS_CAVITY.equals(procedure)
           ? Message.of("cue.chamber", depthMm, Rounded.places((s.toM() + NO_DROP_M) * 1e3, 1))
           : Message.of("cue.stop-at", depthMm);
     }

@@ -92,7 +92,9 @@ final class PracticeRules {
   static EvidenceRule sixToEightBladesForACavity() {
     return practice(
         "practice-cavity-blades",
-        c -> c.procedure() == Procedure.CAVITY_PREPARATION && c.kind() == InstrumentKind.CARBIDE,
+        c ->
+            Procedure.CAVITY_PREPARATION.equals(c.procedure())
+                && c.kind() == InstrumentKind.CARBIDE,
         c -> c.blades() >= 6 && c.blades() <= 8,
         Speaks.EITHER);
   }
@@ -111,7 +113,7 @@ final class PracticeRules {
   static EvidenceRule manyBladesOnAdhesive() {
     return practice(
         "practice-adhesive-clean-up",
-        c -> c.procedure() == Procedure.ADHESIVE_CLEAN_UP && c.cuts(),
+        c -> Procedure.ADHESIVE_CLEAN_UP.equals(c.procedure()) && c.cuts(),
         c -> c.blades() >= 12 || c.kind() == InstrumentKind.POLYMER,
         Speaks.EITHER);
   }
@@ -119,7 +121,7 @@ final class PracticeRules {
   static EvidenceRule roundedInnerCorners() {
     return practice(
         "practice-rounded-corners",
-        c -> c.procedure() == Procedure.CAVITY_PREPARATION && c.cuts(),
+        c -> Procedure.CAVITY_PREPARATION.equals(c.procedure()) && c.cuts(),
         c -> !c.shape().leavesSharpCorner(),
         Speaks.EITHER);
   }
