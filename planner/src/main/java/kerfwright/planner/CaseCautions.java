@@ -27,7 +27,7 @@ final class CaseCautions {
       when.add(CautionCondition.HIGH_SPEED);
     }
     Set<String> cut = new java.util.HashSet<>();
-    steps.forEach(s -> cut.add(s.materialId()));
+    steps.forEach(s -> s.operation().layers().forEach(l -> cut.add(l.materialId())));
     c.layers().stream()
         .map(l -> l.material())
         .filter(m -> steps.isEmpty() || cut.contains(m.id()))
@@ -55,10 +55,10 @@ final class CaseCautions {
       case POLYMER, CEMENT -> when.add(CautionCondition.CUTTING_COMPOSITE);
       case BONE -> when.add(CautionCondition.BONE);
     }
-    if (m.id().startsWith("zirconia")) {
+    if (m.has("zirconia")) {
       when.add(CautionCondition.CUTTING_ZIRCONIA);
     }
-    if (m.id().equals("amalgam")) {
+    if (m.has("mercury")) {
       when.add(CautionCondition.AMALGAM);
     }
   }

@@ -7,7 +7,6 @@ import java.util.function.Predicate;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.material.Material;
 import kerfwright.planner.casework.Procedure;
-import kerfwright.planner.choice.Forms;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.planner.rule.EvidenceRule.Choice;
@@ -31,7 +30,6 @@ final class PracticeRules {
         fewBladesForMetal(),
         manyBladesOnAdhesive(),
         roundedInnerCorners(),
-        straightSidesForWalls(),
         slowSpeedOverThePulp());
   }
 
@@ -123,14 +121,6 @@ final class PracticeRules {
         "practice-rounded-corners",
         c -> Procedure.CAVITY_PREPARATION.equals(c.procedure()) && c.cuts(),
         c -> !c.shape().leavesSharpCorner(),
-        Speaks.EITHER);
-  }
-
-  static EvidenceRule straightSidesForWalls() {
-    return practice(
-        "practice-straight-sides",
-        c -> c.cuts() && Forms.straightSided(c.context().cutCase()),
-        c -> !Forms.wrongFor(c.context().cutCase(), c.shape()),
         Speaks.EITHER);
   }
 

@@ -40,6 +40,7 @@ public final class Sampler {
   private final int samples;
   private final double[][][] steps;
   private final double[] total;
+  private final double[] cutting;
   private final double[] peak;
   private final double[] above;
   private final double[] dose;
@@ -55,6 +56,8 @@ public final class Sampler {
   /** Place of the time of a step among its figures. */
   private static final int TIME = 8;
 
+  private static final int CUTTING = 10;
+
   /** Prepares the samples of a sequence whose simulation lasts a given time. */
   public Sampler(CutCase cutCase, List<TimedCut> sequence, int samples, double lastsS) {
     this.cutCase = cutCase;
@@ -62,6 +65,7 @@ public final class Sampler {
     this.samples = samples;
     steps = new double[sequence.size()][FIGURES][samples];
     total = new double[samples];
+    cutting = new double[samples];
     peak = new double[samples];
     above = new double[samples];
     dose = new double[samples];
@@ -97,6 +101,7 @@ public final class Sampler {
     return new SampledPlan(
         spreads,
         Percentiles.of(total),
+        Percentiles.of(cutting),
         Percentiles.of(peak),
         Percentiles.of(above),
         Percentiles.of(dose),
@@ -125,6 +130,7 @@ public final class Sampler {
       CutHeat done = step(s, i, cut, draw, depths, change);
       heat.add(done);
       time += change + steps[i][TIME][s];
+      cutting[s] += steps[i][CUTTING][s];
       before = cut;
     }
     total[s] = time;
