@@ -45,6 +45,7 @@ public record InstrumentProperties(
     @Nullable RotationalSpeed maximumSpeed,
     List<Remark> assumed) {
   public InstrumentProperties {
+    safeEnd = safeEnd || shape == ShapeFamily.TAPER_SAFE_END;
     assumed = List.copyOf(assumed);
   }
 

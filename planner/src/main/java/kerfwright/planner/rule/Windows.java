@@ -45,7 +45,7 @@ public final class Windows {
     if (!open && !family && !window.kinds().contains(p.kind())) {
       return no("kind-not-for-this", Message.of("label.kind-" + p.kind().id()));
     }
-    if (!window.forms().isEmpty() && !window.forms().contains(p.shape())) {
+    if (!window.forms().isEmpty() && !formFits(p, window)) {
       return no("form-not-for-this", Message.of("label.shape-" + p.shape().id()));
     }
     if (window.safeEnd() && !p.safeEnd() && p.shape() != ShapeFamily.ROUND) {
@@ -58,6 +58,11 @@ public final class Windows {
       return no("abrasive-not-for-this");
     }
     return size(p, work);
+  }
+
+  private static boolean formFits(InstrumentProperties p, Window window) {
+    return window.forms().contains(p.shape())
+        || p.safeEnd() && window.forms().contains(ShapeFamily.TAPER_SAFE_END);
   }
 
   private static boolean gritOrBladesFit(InstrumentProperties p, Window window) {
