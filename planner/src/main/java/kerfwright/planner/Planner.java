@@ -149,6 +149,7 @@ public final class Planner {
                 filled.size(),
                 work.operation(),
                 byHand.get(0),
+                false,
                 OperationWords.end(work.operation(), work.saidMm())));
         continue;
       }
@@ -175,6 +176,7 @@ public final class Planner {
                     afterStep,
                     cue.operation(),
                     cue.operation().window().otherTools().stream().findFirst().orElse(""),
+                    cue.why() == kerfwright.planner.operation.Cue.Why.IF_NEEDED,
                     OperationWords.end(cue.operation(), cue.saidMm())))
         .forEach(cues::add);
   }

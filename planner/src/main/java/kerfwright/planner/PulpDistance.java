@@ -25,7 +25,7 @@ final class PulpDistance {
   /** Whether the pulp is to live: it is not known dead, and no operation opens it. */
   static boolean toLive(CutCase c, List<Work> works) {
     return c.pulp().protectsPulp()
-        && works.stream().noneMatch(w -> w.operation().heat() == HeatTarget.ROOT_SURFACE);
+        && works.stream().noneMatch(w -> w.heat() == HeatTarget.ROOT_SURFACE);
   }
 
   static Optional<Finding> refusal(CutCase c, List<Work> works) {

@@ -47,8 +47,20 @@ public record Say(Language language, boolean decimalComma, ToothSystem teeth) {
 
   /** A message of the planner or the catalogue; its figures are written as here. */
   public String of(Message message) {
-    String pattern = figures(Bundles.text(language, message.key()));
+    String pattern = figures(text(message.key()));
     return filled(pattern, message.values().toArray());
+  }
+
+  /**
+   * The text of a key. What one way of doing a procedure does not say of its own holds for all;
+   * an operation a practice added without words is called by its id.
+   */
+  private String text(String key) {
+    if (!key.startsWith("operation.") || has(key)) {
+      return Bundles.text(language, key);
+    }
+    String shared = key.replaceFirst("^operation\\.[^.]+\\.(?=[^.]+\\.)", "operation.");
+    return has(shared) ? Bundles.text(language, shared) : key.split("\\.")[2].replace('-', ' ');
   }
 
   private String filled(String pattern, Object... values) {

@@ -84,6 +84,7 @@ public final class Explanation {
     double mm3 = c.volumeM3() * 1e9;
     return new StepOperation(
         work.operation(),
+        work.heat(),
         c.lives() > 0.5 ? Message.of("cue.worn", end, Rounded.figure(mm3 / c.lives())) : end,
         c.parts().stream()
             .map(p -> new LayerCut(p.layer(), p.material().id(), p.volumeM3() * 1e9))

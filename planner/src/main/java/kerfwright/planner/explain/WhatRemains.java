@@ -28,7 +28,10 @@ final class WhatRemains {
       boolean cutInto = floor > top - LEAST_MM;
       if (left > LEAST_MM && (cutInto || isTooth(layer))) {
         remaining.add(
-            new Remaining(layer.material().id(), spread(layer, left), LeastLeft.mm(c, layer)));
+            new Remaining(
+                layer.material().id(),
+                spread(layer, left),
+                LeastLeft.mm(c, layer, candidate.work().operation().variant())));
       }
       top = bottom;
     }

@@ -9,6 +9,7 @@ import kerfwright.quantity.Message;
  * @param afterStep order of the step it follows, 0 before the first
  * @param row the operation
  * @param tool id of what it is done with, empty for looking
+ * @param ifNeeded true where only the mouth shows whether it is needed
  * @param says what to do, one sentence
  */
-public record Cue(int afterStep, Operation row, String tool, Message says) {}
+public record Cue(int afterStep, Operation row, String tool, boolean ifNeeded, Message says) {}

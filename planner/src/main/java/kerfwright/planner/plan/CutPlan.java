@@ -60,6 +60,24 @@ public record CutPlan(
         new PlanTimes(Estimate.exactly(0), Estimate.exactly(0), Estimate.exactly(0));
   }
 
+  /** The same with other findings. */
+  public CutPlan with(List<Finding> said) {
+    return new CutPlan(
+        cutCase,
+        seed,
+        samples,
+        steps,
+        cues,
+        unfilled,
+        access,
+        pulp,
+        root,
+        times,
+        runnersUp,
+        said,
+        cautions);
+  }
+
   public boolean refused() {
     return findings.stream().anyMatch(f -> f.severity() == Finding.Severity.REFUSE);
   }

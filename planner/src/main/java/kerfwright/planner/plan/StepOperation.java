@@ -1,6 +1,7 @@
 package kerfwright.planner.plan;
 
 import java.util.List;
+import kerfwright.catalogue.operation.HeatTarget;
 import kerfwright.catalogue.operation.Operation;
 import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * What a step does, in the words of the trade.
  *
  * @param row the operation
+ * @param heat where its heat is judged
  * @param endCue when it is done
  * @param layers what it takes of each layer, most first
  * @param slotWidthMm width of the slot, null where it is none
@@ -18,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record StepOperation(
     Operation row,
+    HeatTarget heat,
     Message endCue,
     List<LayerCut> layers,
     @Nullable Double slotWidthMm,
