@@ -97,7 +97,12 @@ final class InventedPlans {
     Substance substance = new Substance(1e9, 20e9, 1e6, 2000, 0.6, 1200, 1e9, 0);
     return new Layer(
         new Material(
-            id, label, group, List.of(), new Material.Spread(substance, substance, substance)),
+            id,
+            label,
+            group,
+            List.of(),
+            new Material.Spread(substance, substance, substance),
+            java.util.Set.of()),
         new Range<>(
             Length.ofMillimetres(low), Length.ofMillimetres(typical), Length.ofMillimetres(high)));
   }

@@ -135,7 +135,12 @@ public final class APlan {
   private static Material material(String id, String label) {
     Substance any = new Substance(3e9, 60e9, 1e6, 2500, 1, 900, 3e9, 0);
     return new Material(
-        id, label, Material.Group.CERAMIC, List.of(), new Material.Spread(any, any, any));
+        id,
+        label,
+        Material.Group.CERAMIC,
+        List.of(),
+        new Material.Spread(any, any, any),
+        java.util.Set.of());
   }
 
   private static PlannedStep step(

@@ -1,0 +1,60 @@
+package kerfwright.planner.operation;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import kerfwright.catalogue.handpiece.Handpieces;
+import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.Layer;
+import kerfwright.planner.casework.Outline;
+import kerfwright.planner.casework.Procedure;
+import kerfwright.planner.casework.PulpState;
+import kerfwright.quantity.FlowRate;
+import kerfwright.quantity.Length;
+import kerfwright.quantity.Range;
+
+/** Cases to lay operations through: a stack as material, thickness in mm, and so on. */
+final class LaidCases {
+  private LaidCases() {}
+
+  static CutCase access(int fdi, Object... stack) {
+    return of("access-cavity", fdi, PulpState.VITAL, stack);
+  }
+
+  static CutCase of(String procedure, int fdi, PulpState pulp, Object... stack) {
+    return with(procedure, fdi, pulp, outline(Outline.Shape.ELLIPSE, 4.0, 3.0), stack);
+  }
+
+  static Outline outline(Outline.Shape shape, double length, double width) {
+    return new Outline(shape, Length.ofMillimetres(length), Length.ofMillimetres(width));
+  }
+
+  static CutCase with(String procedure, int fdi, PulpState pulp, Outline outline, Object... stack) {
+    List<Layer> layers = new ArrayList<>();
+    for (int i = 0; i < stack.length; i += 2) {
+      layers.add(
+          new Layer(
+              Materials.packaged().get((String) stack[i]),
+              Range.exactly(Length.ofMillimetres(((Number) stack[i + 1]).doubleValue()))));
+    }
+    return new CutCase(
+        "K-1",
+        Arrays.stream(Procedure.values())
+            .filter(p -> p.id().equals(procedure))
+            .findFirst()
+            .orElseThrow(),
+        new Tooth(fdi),
+        pulp,
+        null,
+        layers,
+        false,
+        List.of(),
+        null,
+        outline,
+        null,
+        Handpieces.all(),
+        FlowRate.ofMillilitresPerMinute(50));
+  }
+}
