@@ -47,6 +47,11 @@ public record Procedure(String id) {
     return UsualStacks.packaged().procedures();
   }
 
+  /** True where the pulp chamber is opened. */
+  public boolean opensChamber() {
+    return equals(ACCESS_CAVITY) || equals(DEROOF_AND_REFINE);
+  }
+
   /** True for surfaces that are only made smooth. */
   public boolean finishes() {
     return id.startsWith("finish-");
