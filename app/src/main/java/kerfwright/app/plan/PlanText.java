@@ -100,7 +100,7 @@ public final class PlanText {
             + ". "
             + Words.operation(say, step)
             + " ("
-            + Labels.within(say, Labels.purpose(say, step.purpose()))
+            + Labels.purpose(say, step.purpose())
             + ", "
             + Words.material(say, step)
             + ")");
