@@ -37,6 +37,7 @@ final class OperationJson {
     json.put("task", row.task().id());
     json.put("operationName", ENGLISH.of(OperationWords.name(row)));
     json.put("endCue", ENGLISH.of(done.endCue()));
+    json.put("stopIf", ENGLISH.maybe(done.stopIf()).orElse(null));
     json.put("heatTarget", done.heat().id());
     ArrayNode layers = json.putArray("layers");
     for (StepOperation.LayerCut cut : done.layers()) {

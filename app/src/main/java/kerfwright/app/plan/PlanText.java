@@ -5,6 +5,7 @@ import java.util.List;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.explain.OperationWords;
 import kerfwright.planner.plan.Cue;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.DepthFrom;
@@ -122,7 +123,7 @@ public final class PlanText {
             Figures.rpm(say, step.speedUnderLoadRpm()),
             Figures.withRange(say, step.rimSpeedMPerS(), "m/s")),
         "  ");
-    row("plan.stroke", Labels.stroke(say, step.stroke()), "  ");
+    row("plan.stroke", Words.stroke(say, step), "  ");
     row("plan.load", Figures.withRange(say, step.loadN(), "N"), "  ");
     row("plan.water", Words.water(say, step.coolantMlPerMin()), "  ");
     row("plan.how-deep", Words.depth(say, step), "  ");
@@ -135,6 +136,7 @@ public final class PlanText {
             Figures.withRange(say, step.raUm(), "um")),
         "  ");
     row("plan.change-when", Words.doneWhen(say, step), "  ");
+    say.maybe(step.operation().stopIf()).ifPresent(text -> row("plan.stop-if", text, "  "));
     String leaves = Words.leaves(say, step);
     if (!leaves.isEmpty()) {
       row("plan.leaves", leaves, "  ");
@@ -154,6 +156,8 @@ public final class PlanText {
             "  ");
       }
     }
+    say.maybe(OperationWords.hazard(step.operation().row()))
+        .ifPresent(text -> row("plan.text-take-care", text, "  "));
     for (Finding caution : Words.cautions(plan, step)) {
       row(
           "plan.text-take-care",

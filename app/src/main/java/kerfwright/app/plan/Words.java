@@ -151,6 +151,14 @@ public final class Words {
         contact(say, step));
   }
 
+  /** The stroke, and how the hand leads it. */
+  public static String stroke(Say say, PlannedStep step) {
+    String stroke = Labels.stroke(say, step.stroke());
+    return say.maybe(OperationWords.way(step.operation().row()))
+        .map(way -> stroke + ": " + way)
+        .orElse(stroke);
+  }
+
   /** When it is done, and how often it may be repeated. */
   public static String doneWhen(Say say, PlannedStep step) {
     int most = step.operation().row().repeatMost();

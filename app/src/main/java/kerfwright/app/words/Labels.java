@@ -101,7 +101,7 @@ public final class Labels {
 
   /** A tool that does not turn, or not as a bur does. */
   public static String tool(Say say, String id) {
-    return within(say, say.at("label.tool-" + id));
+    return say.at("operation.tool-" + id);
   }
 
   public static String purpose(Say say, Purpose purpose) {

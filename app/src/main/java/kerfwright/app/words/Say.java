@@ -10,6 +10,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -51,16 +52,24 @@ public record Say(Language language, boolean decimalComma, ToothSystem teeth) {
     return filled(pattern, message.values().toArray());
   }
 
-  /**
-   * The text of a key. What one way of doing a procedure does not say of its own holds for all;
-   * an operation a practice added without words is called by its id.
-   */
+  /** A message where it has a text; not every operation has every text. */
+  public Optional<String> maybe(Message message) {
+    return has(key(message.key())) ? Optional.of(of(message)) : Optional.empty();
+  }
+
   private String text(String key) {
-    if (!key.startsWith("operation.") || has(key)) {
-      return Bundles.text(language, key);
-    }
-    String shared = key.replaceFirst("^operation\\.[^.]+\\.(?=[^.]+\\.)", "operation.");
-    return has(shared) ? Bundles.text(language, shared) : key.split("\\.")[2].replace('-', ' ');
+    String known = key(key);
+    return has(known) || !key.startsWith("operation.")
+        ? Bundles.text(language, known)
+        // an operation a practice added without words is called by its id
+        : key.split("\\.")[2].replace('-', ' ');
+  }
+
+  /** What one way of doing a procedure does not say of its own holds for all. */
+  private String key(String key) {
+    return !key.startsWith("operation.") || has(key)
+        ? key
+        : key.replaceFirst("^operation\\.[^.]+\\.(?=[^.]+\\.)", "operation.");
   }
 
   private String filled(String pattern, Object... values) {

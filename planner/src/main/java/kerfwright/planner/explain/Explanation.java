@@ -86,6 +86,7 @@ public final class Explanation {
         work.operation(),
         work.heat(),
         c.lives() > 0.5 ? Message.of("cue.worn", end, Rounded.figure(mm3 / c.lives())) : end,
+        OperationWords.stop(work.operation(), work.saidMm()),
         c.parts().stream()
             .map(p -> new LayerCut(p.layer(), p.material().id(), p.volumeM3() * 1e9))
             .toList(),

@@ -17,12 +17,22 @@ public final class OperationWords {
 
   /** When it is done. */
   public static Message end(Operation row, List<Double> saidMm) {
-    return text(row, "end", saidMm);
+    return text(row, "cue", saidMm);
   }
 
   /** How the hand leads the instrument. */
   public static Message way(Operation row) {
     return text(row, "way", List.of());
+  }
+
+  /** When to stop although it is not done. */
+  public static Message stop(Operation row, List<Double> saidMm) {
+    return text(row, "stop", saidMm);
+  }
+
+  /** What may go wrong. */
+  public static Message hazard(Operation row) {
+    return text(row, "hazard", List.of());
   }
 
   private static Message text(Operation row, String text, List<Double> saidMm) {

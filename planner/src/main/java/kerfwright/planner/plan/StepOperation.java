@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param row the operation
  * @param heat where its heat is judged
  * @param endCue when it is done
+ * @param stopIf when to stop although it is not done; not every operation says it
  * @param layers what it takes of each layer, most first
  * @param slotWidthMm width of the slot, null where it is none
  * @param areaMm2 area seen along the axis, or surface gone over
@@ -22,6 +23,7 @@ public record StepOperation(
     Operation row,
     HeatTarget heat,
     Message endCue,
+    Message stopIf,
     List<LayerCut> layers,
     @Nullable Double slotWidthMm,
     double areaMm2,
