@@ -183,6 +183,6 @@ final class Layout {
   }
 
   private static Message name(Operation operation) {
-    return Message.of("operation." + operation.id() + ".name");
+    return Message.of(operation.key("name"));
   }
 }
