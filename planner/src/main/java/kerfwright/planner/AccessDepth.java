@@ -1,15 +1,16 @@
 package kerfwright.planner;
 
-import java.util.List;
 import java.util.Optional;
 import kerfwright.catalogue.operation.Task;
 import kerfwright.planner.casework.ChamberDepth;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Known;
-import kerfwright.planner.operation.Work;
+import kerfwright.planner.operation.Laying;
 import kerfwright.planner.plan.DepthFrom;
 import kerfwright.quantity.Finding;
+import kerfwright.quantity.Length;
 import kerfwright.quantity.Message;
+import kerfwright.quantity.Range;
 import kerfwright.quantity.Rounded;
 import kerfwright.quantity.SourceKey;
 
@@ -26,25 +27,43 @@ final class AccessDepth {
 
   private AccessDepth() {}
 
-  static Optional<DepthFrom> of(CutCase c, List<Work> works) {
+  static Optional<DepthFrom> of(CutCase c, Laying laying) {
+    boolean enters = laying.works().stream().anyMatch(w -> w.operation().task() == Task.ENTER);
     ChamberDepth chamber = c.condition().chamber();
-    boolean enters = works.stream().anyMatch(w -> w.operation().task() == Task.ENTER);
-    if (chamber == null || !enters) {
+    if (!enters) {
       return Optional.empty();
     }
-    double mm = chamber.below().typical().millimetres();
-    double low = chamber.below().low().millimetres();
-    double high = chamber.below().high().millimetres();
-    double error = Math.max(mm - low, high - mm);
-    double short0 = read(chamber) ? Math.max(STAND_OFF_MM, ERRORS * error) : STAND_OFF_MM;
+    double mm = chamber == null ? laidMm(laying) : chamber.below().typical().millimetres();
+    double error = chamber == null ? stackErrorMm(c) : errorMm(chamber.below());
+    double shy =
+        chamber != null && read(chamber) ? Math.max(STAND_OFF_MM, ERRORS * error) : STAND_OFF_MM;
     return Optional.of(
         new DepthFrom(
             landmark(c),
             mm,
             error,
-            chamber.known().id(),
-            Math.max(0, mm - short0),
+            chamber == null ? Known.RANGE.id() : chamber.known().id(),
+            Math.max(0, mm - shy),
             mm + BEYOND_MM));
+  }
+
+  /** The depth the operations were laid for: the second figure of what is read off the film. */
+  private static double laidMm(Laying laying) {
+    return laying.cues().stream()
+        .filter(cue -> cue.after() == 0 && cue.saidMm().size() > 1)
+        .findFirst()
+        .map(cue -> cue.saidMm().get(1))
+        .orElse(laying.depthM() * 1e3);
+  }
+
+  private static double stackErrorMm(CutCase c) {
+    return c.layers().stream().mapToDouble(l -> errorMm(l.thickness())).sum();
+  }
+
+  private static double errorMm(Range<Length> range) {
+    return Math.max(
+        range.typical().millimetres() - range.low().millimetres(),
+        range.high().millimetres() - range.typical().millimetres());
   }
 
   /** The warning that a film comes first where only a mean is known. */

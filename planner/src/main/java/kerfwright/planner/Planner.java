@@ -109,7 +109,9 @@ public final class Planner {
   /** Searches the sequence and cools it. */
   private @Nullable Finding refusalOrNull() {
     findings.addAll(PlanNotes.filledIn(cutCase));
-    findings.addAll(laying.findings());
+    laying.findings().stream()
+        .filter(f -> !f.code().equals("operation-film-first"))
+        .forEach(findings::add);
     if (laying.works().isEmpty()) {
       return Finding.refuse("nothing-to-cut", Message.of("finding.nothing-to-cut"));
     }
@@ -246,7 +248,7 @@ public final class Planner {
                 sampled,
                 PulpDistance.leftM(cutCase, PulpDistance.deepestM(laying.works())) * 1e3)
             : null;
-    DepthFrom access = AccessDepth.of(cutCase, laying.works()).orElse(null);
+    DepthFrom access = AccessDepth.of(cutCase, laying).orElse(null);
     if (access != null) {
       AccessDepth.filmFirst(cutCase, access).ifPresent(findings::add);
     }

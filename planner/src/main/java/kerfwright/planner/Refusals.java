@@ -31,6 +31,17 @@ import kerfwright.quantity.SourceKey;
 final class Refusals {
   private static final int REASONS_SHOWN = 4;
 
+  /** Reasons nobody would have taken the instrument for: said last. */
+  private static final Set<String> FAR_OFF =
+      Set.of(
+          "polishes-only",
+          "cuts-only",
+          "kind-not-for-this",
+          "form-not-for-this",
+          "no-tip",
+          "softer-than-the-work",
+          "handpiece-not-for-this");
+
   private final CutCase cutCase;
   private final CandidateSearch search;
   private final Set<String> slow = new HashSet<>();
@@ -73,7 +84,11 @@ final class Refusals {
             out -> byCode.computeIfAbsent(out.getValue().code(), c -> new ArrayList<>()).add(out));
     List<Message> reasons =
         byCode.values().stream()
-            .sorted(Comparator.comparingInt(outs -> -outs.size()))
+            .sorted(
+                Comparator.comparing(
+                        (List<Map.Entry<String, Exclusion>> outs) ->
+                            FAR_OFF.contains(outs.get(0).getValue().code()))
+                    .thenComparingInt(outs -> -outs.size()))
             .limit(REASONS_SHOWN)
             .map(Refusals::excluded)
             .toList();

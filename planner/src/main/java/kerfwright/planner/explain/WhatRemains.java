@@ -2,6 +2,7 @@ package kerfwright.planner.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.catalogue.operation.HeatTarget;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.choice.Candidate;
@@ -31,7 +32,9 @@ final class WhatRemains {
             new Remaining(
                 layer.material().id(),
                 spread(layer, left),
-                LeastLeft.mm(c, layer, candidate.work().operation().variant())));
+                candidate.work().heat() == HeatTarget.ROOT_SURFACE
+                    ? null
+                    : LeastLeft.mm(c, layer, candidate.work().operation().variant())));
       }
       top = bottom;
     }

@@ -25,8 +25,9 @@ import kerfwright.quantity.Rounded;
  * learns what they would have chosen outside it.
  */
 public final class Windows {
-  private static final double ROUNDING_M = 1e-6;
-  private static final double FULL_SLOT = 0.9;
+  /** Nominal sizes are tenths of a millimetre. */
+  private static final double ROUNDING_M = 0.0501e-3;
+  private static final double FULL_SLOT = 0.85;
 
   private Windows() {}
 
