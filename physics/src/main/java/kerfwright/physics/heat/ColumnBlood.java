@@ -5,7 +5,7 @@ package kerfwright.physics.heat;
  * the spot adds to it is drawn to nothing: the sink is linear, so both keep the same share.
  */
 final class ColumnBlood {
-  private Face.Perfused tissue = new Face.Perfused(0, 0);
+  private Face.Perfused tissue = new Face.Perfused(0, 0, 0);
   private double[] tissueM = new double[0];
   private double[] capacity = new double[0];
   private double[] kept = new double[0];

@@ -15,7 +15,8 @@ final class Perfusion {
   Perfusion(HeatBody body, HeatGrid grid, CutFloor floor) {
     this.grid = grid;
     this.floor = floor;
-    tissue = body.bottom() instanceof Face.Perfused perfused ? perfused : new Face.Perfused(0, 0);
+    tissue =
+        body.bottom() instanceof Face.Perfused perfused ? perfused : new Face.Perfused(0, 0, 0);
     tissueM = tissueM(body, grid.z);
     int row = 0;
     while (row < grid.rows && tissueM[row] == 0) {
