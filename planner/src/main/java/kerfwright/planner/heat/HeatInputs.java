@@ -1,6 +1,7 @@
 package kerfwright.planner.heat;
 
 import java.util.function.ToDoubleFunction;
+import kerfwright.physics.heat.Coolant;
 import kerfwright.physics.heat.WettedContact;
 
 /**
@@ -35,7 +36,7 @@ public record HeatInputs(
     double rootPerfusionMlPerMinG,
     double handMPerS) {
   /** Typical values. */
-  public static final HeatInputs TYPICAL = of(0.04, 3000, 25, HeatParameter::typical);
+  public static final HeatInputs TYPICAL = of(0.033, 3000, 25, HeatParameter::typical);
 
   /** 15 over the top and as much over the sides of a crown, which are twice the top. */
   private static final double AIR_W_PER_M2K = 45;
@@ -97,7 +98,7 @@ public record HeatInputs(
   }
 
   /** Coefficient under the instrument while it cuts; that of air as far as the contact is dry. */
-  public double underInstrumentWPerM2K(double flowMlPerMin, double wettedShare) {
+  private double underInstrumentWPerM2K(double flowMlPerMin, double wettedShare) {
     return AIR_W_PER_M2K
         + wettedShare * (UNDER_INSTRUMENT * sprayWPerM2K(flowMlPerMin) - AIR_W_PER_M2K);
   }
@@ -116,7 +117,25 @@ public record HeatInputs(
     return share * cut.powerW() * WettedContact.heatShare(wettedShare);
   }
 
-  public double airWPerM2K() {
-    return AIR_W_PER_M2K;
+  /**
+   * Air over a tooth that was at rest in it: it takes what is warmer than at the start, for at the
+   * start the two were in balance.
+   */
+  public Coolant air() {
+    return new Coolant(AIR_W_PER_M2K, bodyC);
+  }
+
+  /**
+   * What flows over the tooth while the instrument is at work: spray, or air where there is none.
+   */
+  public Coolant spray(double flowMlPerMin) {
+    return flowMlPerMin > 0 ? new Coolant(sprayWPerM2K(flowMlPerMin), waterC) : air();
+  }
+
+  /** What flows over the floor under the instrument. */
+  public Coolant under(CutHeat cut, double flowMlPerMin) {
+    return flowMlPerMin > 0
+        ? new Coolant(underInstrumentWPerM2K(flowMlPerMin, wettedShare(cut, flowMlPerMin)), waterC)
+        : air();
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import kerfwright.physics.heat.AxisymmetricConduction;
 import kerfwright.physics.heat.ColumnSeries;
-import kerfwright.physics.heat.Coolant;
 import kerfwright.physics.heat.Face;
 import kerfwright.physics.heat.HeatBody;
 import kerfwright.physics.heat.HeatLayer;
@@ -73,21 +72,14 @@ public record PulpWall(List<HeatLayer> layers, double areaMm2, double flowMlPerM
   }
 
   HeatSchedule schedule(List<CutHeat> cuts, HeatInputs inputs) {
-    Coolant spray = new Coolant(inputs.sprayWPerM2K(flowMlPerMin), inputs.waterC());
-    Coolant air = new Coolant(inputs.airWPerM2K(), inputs.waterC());
     List<HeatStretch> stretches =
         Strokes.of(
             cuts,
             cut -> inputs.enteringW(cut, inputs.wettedShare(cut, flowMlPerMin)) / (areaMm2 * 1e-6),
-            cut -> under(cut, inputs),
-            spray,
-            air);
+            cut -> inputs.under(cut, flowMlPerMin),
+            inputs.spray(flowMlPerMin),
+            inputs.air());
     return new HeatSchedule(spotMm(), stretches);
-  }
-
-  private Coolant under(CutHeat cut, HeatInputs inputs) {
-    double wetted = inputs.wettedShare(cut, flowMlPerMin);
-    return new Coolant(inputs.underInstrumentWPerM2K(flowMlPerMin, wetted), inputs.waterC());
   }
 
   /** The axisymmetric simulation, for the shown result. */

@@ -112,15 +112,12 @@ public final class RootSurface {
       List<CutHeat> cuts,
       double flowMlPerMin,
       HeatInputs inputs) {
-    Coolant rinse =
-        flowMlPerMin > 0
-            ? new Coolant(inputs.sprayWPerM2K(flowMlPerMin), inputs.waterC())
-            : Coolant.NONE;
+    Coolant rinse = flowMlPerMin > 0 ? inputs.spray(flowMlPerMin) : Coolant.NONE;
     List<HeatStretch> strokes =
         Strokes.of(
             cuts,
             cut -> enteringW(cut, bore, flowMlPerMin, inputs) / bore.wallM2(),
-            cut -> under(cut, flowMlPerMin, inputs),
+            cut -> flowMlPerMin > 0 ? inputs.under(cut, flowMlPerMin) : Coolant.NONE,
             rinse,
             Coolant.NONE);
     ColumnSeries series =
@@ -132,14 +129,6 @@ public final class RootSurface {
   private static double enteringW(CutHeat cut, Bore bore, double flow, HeatInputs inputs) {
     double wetted = inputs.wettedShare(cut, flow);
     return bore.confined() ? inputs.enteringConfinedW(cut, wetted) : inputs.enteringW(cut, wetted);
-  }
-
-  private static Coolant under(CutHeat cut, double flow, HeatInputs inputs) {
-    if (flow <= 0) {
-      return Coolant.NONE;
-    }
-    double wetted = inputs.wettedShare(cut, flow);
-    return new Coolant(inputs.underInstrumentWPerM2K(flow, wetted), inputs.waterC());
   }
 
   private static HeatLayer layer(String material, double mm) {

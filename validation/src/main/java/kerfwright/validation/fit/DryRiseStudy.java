@@ -13,29 +13,34 @@ import kerfwright.planner.uncertainty.Draw;
 /**
  * Asks whether the model of heat tells more of a dry test than the other studies' mean does: each
  * study in turn is left out, the heat share is fitted to the rest, and both predict the study left
- * out. All roles take part, for no constant of the code is set here. Studies weigh the same.
+ * out. All roles take part, for no constant of the code is set here. Studies weigh the same; all is
+ * done in logarithms, because the laboratories differ by factors.
  */
 final class DryRiseStudy {
-  /** One dry figure: the model is a + b times the share's factor. */
-  private record Figure(double published, double a, double b) {}
+  /** One dry figure and the model of it; a dry rise is in proportion to the share. */
+  private record Figure(double published, double computed) {
+    double logRatio() {
+      return Math.log(published / computed);
+    }
+  }
 
   /**
    * A study left out.
    *
    * @param source its key
-   * @param published mean of its figures, K
-   * @param model mean of what the model says of them
-   * @param others mean of the other studies
-   * @param modelMissK root mean square miss of the model over its figures
-   * @param othersMissK the same for the mean of the others
+   * @param publishedK mean of its figures
+   * @param modelK mean of what the model says of them
+   * @param othersK geometric mean of the other studies
+   * @param modelMiss root mean square miss of the model over its figures, logarithm
+   * @param othersMiss the same for the mean of the others
    */
   record LeftOut(
       String source,
-      double published,
-      double model,
-      double others,
-      double modelMissK,
-      double othersMissK) {}
+      double publishedK,
+      double modelK,
+      double othersK,
+      double modelMiss,
+      double othersMiss) {}
 
   private final Map<String, List<Figure>> studies = new LinkedHashMap<>();
 
@@ -44,12 +49,12 @@ final class DryRiseStudy {
       if (one.figure() == EvidenceCase.Figure.PULP_RISE
           && one.comparison() == EvidenceCase.Comparison.VALUE
           && one.first().get(ConditionKind.WATER).typical() == 0) {
-        double once = Comparing.figure(one, one.first(), Draw.fixed(1, 1, 1, 1));
-        double twice = Comparing.figure(one, one.first(), Draw.fixed(1, 1, 2, 1));
-        double b = twice - once;
         studies
             .computeIfAbsent(one.row().sources().toString(), key -> new ArrayList<>())
-            .add(new Figure(one.publishedMiddle(), once - b, b));
+            .add(
+                new Figure(
+                    one.publishedMiddle(),
+                    Comparing.figure(one, one.first(), Draw.fixed(1, 1, 1, 1))));
       }
     }
   }
@@ -57,39 +62,37 @@ final class DryRiseStudy {
   List<LeftOut> leaveOneOut() {
     List<LeftOut> all = new ArrayList<>();
     for (Map.Entry<String, List<Figure>> out : studies.entrySet()) {
-      double top = 0;
-      double bottom = 0;
+      double share = 0;
       double others = 0;
       for (Map.Entry<String, List<Figure>> in : studies.entrySet()) {
         if (!in.getKey().equals(out.getKey())) {
-          double weight = 1.0 / in.getValue().size();
+          double weight = 1.0 / in.getValue().size() / (studies.size() - 1);
           for (Figure f : in.getValue()) {
-            top += weight * f.b() * (f.published() - f.a());
-            bottom += weight * f.b() * f.b();
-            others += weight * f.published() / (studies.size() - 1);
+            share += weight * f.logRatio();
+            others += weight * Math.log(f.published());
           }
         }
       }
-      all.add(leftOut(out.getKey(), out.getValue(), top / bottom, others));
+      all.add(leftOut(out.getKey(), out.getValue(), share, others));
     }
     return all;
   }
 
-  private static LeftOut leftOut(String source, List<Figure> figures, double share, double others) {
+  private static LeftOut leftOut(
+      String source, List<Figure> figures, double logShare, double logOthers) {
     int n = figures.size();
     double published = 0;
     double model = 0;
     double modelMiss = 0;
     double othersMiss = 0;
     for (Figure f : figures) {
-      double computed = f.a() + f.b() * share;
       published += f.published() / n;
-      model += computed / n;
-      modelMiss += (computed - f.published()) * (computed - f.published()) / n;
-      othersMiss += (others - f.published()) * (others - f.published()) / n;
+      model += f.computed() * Math.exp(logShare) / n;
+      modelMiss += Math.pow(f.logRatio() - logShare, 2) / n;
+      othersMiss += Math.pow(Math.log(f.published()) - logOthers, 2) / n;
     }
     return new LeftOut(
-        source, published, model, others, Math.sqrt(modelMiss), Math.sqrt(othersMiss));
+        source, published, model, Math.exp(logOthers), Math.sqrt(modelMiss), Math.sqrt(othersMiss));
   }
 
   /** Root mean square over the studies. */
