@@ -38,7 +38,7 @@ public sealed interface Face {
    */
   record Perfused(double sinkWPerM3K, double bloodC, double backWPerM2K) implements Face {
     /** Above this temperature of the tissue its blood stands still. */
-    public static final double STOPS_C = 45;
+    static final double STOPS_C = 45;
 
     /** Heat a volume of blood takes up, J/(m3 K). */
     static final double BLOOD_HEAT_J_PER_M3K = 4.0e6;
@@ -53,8 +53,8 @@ public sealed interface Face {
     }
 
     /** From a flow as physiology gives it. */
-    static Perfused ofFlow(double mlPerMinG, double bloodC, double backWPerM2K) {
-      double perSecond = TISSUE_DENSITY_SHARE * mlPerMinG / 60;
+    static Perfused ofFlow(double flowMlPerMinG, double bloodC, double backWPerM2K) {
+      double perSecond = TISSUE_DENSITY_SHARE * flowMlPerMinG / 60;
       return new Perfused(perSecond * BLOOD_HEAT_J_PER_M3K, bloodC, backWPerM2K);
     }
 
@@ -77,13 +77,13 @@ public sealed interface Face {
   }
 
   /** Tissue with a flow of blood in mL/min for each gram and nothing behind. */
-  static Face perfused(double mlPerMinG, double bloodC) {
-    return perfused(mlPerMinG, bloodC, 0);
+  static Face perfused(double flowMlPerMinG, double bloodC) {
+    return perfused(flowMlPerMinG, bloodC, 0);
   }
 
   /** The same with what lies behind it. */
-  static Face perfused(double mlPerMinG, double bloodC, double backWPerM2K) {
-    return Perfused.ofFlow(mlPerMinG, bloodC, backWPerM2K);
+  static Face perfused(double flowMlPerMinG, double bloodC, double backWPerM2K) {
+    return Perfused.ofFlow(flowMlPerMinG, bloodC, backWPerM2K);
   }
 
   /** The coefficient that joins the last node to the outside; zero where nothing passes. */

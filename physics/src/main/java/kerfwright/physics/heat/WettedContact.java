@@ -29,7 +29,7 @@ package kerfwright.physics.heat;
  */
 public record WettedContact(double fluxLimitWPerM2, double reachingShare) {
   /** What enters under a wetted contact, share of what enters a dry one. */
-  public static final double WET_HEAT_SHARE = 0.15;
+  static final double WET_HEAT_SHARE = 0.15;
 
   private static final double WATER_J_PER_KG_K = 4180;
   private static final double BOILING_C = 100;

@@ -12,8 +12,9 @@ import kerfwright.physics.heat.WettedContact;
  * factor of two each way, is fitted to the dry rises of the calibration sources by committed code
  * (docs/FITS.md). The fit takes load and time of contact as told or assumed, so that the share
  * stands for these too. Under a wetted contact less enters, see {@link WettedContact}. Spray: 2000
- * to 5000 W/(m2 K) wet, 10 to 50 dry (proposal of the literature survey, none measured on teeth);
- * half of it reaches the face under the instrument (project setting).
+ * to 5000 W/(m2 K) wet, 10 to 50 dry (proposal of the literature survey, none measured on teeth),
+ * within that moved towards what the calibration sources ask for; half of it reaches the face under
+ * the instrument (project setting).
  *
  * @param heatShare share of the power of a dry contact that enters the tooth
  * @param sprayAt50MlWPerM2K heat transfer coefficient at 50 mL/min
@@ -36,7 +37,7 @@ public record HeatInputs(
     double rootPerfusionMlPerMinG,
     double handMPerS) {
   /** Typical values. */
-  public static final HeatInputs TYPICAL = of(0.033, 3000, 25, HeatParameter::typical);
+  public static final HeatInputs TYPICAL = of(0.033, 4000, 25, HeatParameter::typical);
 
   /** 15 over the top and as much over the sides of a crown, which are twice the top. */
   private static final double AIR_W_PER_M2K = 45;

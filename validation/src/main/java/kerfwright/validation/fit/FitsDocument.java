@@ -48,11 +48,11 @@ final class FitsDocument {
     heat(md, "all dry, spray not touched by them", allDry, false);
     heat(md, "dry and wet, spray kept", all, false);
     heat(md, "dry and wet, spray fitted too", all, true);
-    md.append("\nMiss is the root mean square over the sources, before and after. A spray at 50");
-    md.append(" times the constant is where the fit was stopped: then even a surface held at the");
-    md.append(" temperature of the water would cool the pulp less than published, so the data do");
-    md.append(" not fix the spray; water over the sides of the crown, which the model leaves out,");
-    md.append(" or colder teeth at the start would explain as much.\n");
+    md.append(
+        "\nMiss is the root mean square over the sources, before and after. The spray is hardly");
+    md.append(
+        " fixed by the data: above some thousands the surface is held at the temperature of the");
+    md.append(" water, and the pulp feels no more of it.\n");
   }
 
   private static void heat(
