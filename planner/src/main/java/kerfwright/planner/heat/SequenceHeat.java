@@ -45,7 +45,8 @@ public final class SequenceHeat {
               cut.pace().pauseS(),
               here ? c.cut().powerW() : 0,
               deepens * 1e3,
-              change));
+              change,
+              c.contact().areaM2() * 1e6));
       before = cut;
     }
     return cuts;

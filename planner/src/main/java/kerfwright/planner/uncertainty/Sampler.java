@@ -140,7 +140,7 @@ public final class Sampler {
             depths.heatLayers(draw),
             cutCase.outline().areaM2() * 1e6,
             cutCase.coolant().millilitresPerMinute());
-    HeatInputs inputs = HeatInputs.TYPICAL.times(draw.heatShareFactor, draw.sprayFactor);
+    HeatInputs inputs = draw.heatInputs();
     WallHistory history = wall.quick(column, heat, inputs, curveEveryS);
     peak[s] = history.peakK();
     above[s] = history.secondsAboveLimit();
@@ -223,7 +223,8 @@ public final class Sampler {
         timed.pace().pauseS(),
         here ? cut.powerW() : 0,
         here ? depths.deepensMm(to) : 0,
-        changeS);
+        changeS,
+        c.contact().areaM2() * 1e6);
   }
 
   /** Cutting time by the literature while lives are used. */
