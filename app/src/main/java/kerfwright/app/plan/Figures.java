@@ -8,7 +8,7 @@ import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.PulpHeat;
-import kerfwright.planner.plan.RootHeat;
+import kerfwright.planner.plan.RootRise;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Message;
 import kerfwright.quantity.Range;
@@ -138,7 +138,7 @@ public final class Figures {
 
   /** What the outer root surface does, in words; empty where it is not the target. */
   public static String rootSurface(Say say, CutPlan plan) {
-    RootHeat root = plan.root();
+    RootRise root = plan.root();
     if (root == null) {
       return "";
     }
