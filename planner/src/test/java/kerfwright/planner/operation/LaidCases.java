@@ -10,12 +10,17 @@ import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.size.Place;
 import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.planner.casework.Aim;
+import kerfwright.planner.casework.AtHand;
+import kerfwright.planner.casework.Condition;
 import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.FilledIn;
 import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
+import kerfwright.quantity.Basis;
 import kerfwright.quantity.FlowRate;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
@@ -47,21 +52,12 @@ final class LaidCases {
     }
     return new CutCase(
         "K-1",
-        Arrays.stream(Procedure.values())
-            .filter(p -> p.id().equals(procedure))
-            .findFirst()
-            .orElseThrow(),
+        new Procedure(procedure),
         new Tooth(fdi),
-        pulp,
-        null,
-        layers,
-        false,
-        List.of(),
-        null,
-        outline,
-        null,
-        Handpieces.all(),
-        FlowRate.ofMillilitresPerMinute(50));
+        new Condition(pulp, layers),
+        new Aim(outline),
+        new AtHand(Handpieces.all(), FlowRate.ofMillilitresPerMinute(50)),
+        List.of());
   }
 
   /** The same case that must keep something. */
@@ -79,16 +75,12 @@ final class LaidCases {
         c.reference(),
         c.procedure(),
         c.tooth(),
-        c.pulp(),
-        c.restoration(),
-        c.layers(),
-        filledIn,
-        c.stackSources(),
-        keep,
-        c.outline(),
-        c.finishRa(),
-        c.handpieces(),
-        c.coolant());
+        c.condition(),
+        new Aim(c.intended(), c.outline(), keep, c.finishRa()),
+        c.atHand(),
+        filledIn
+            ? List.of(new FilledIn("layers", List.of(), Basis.COMMON_PRACTICE))
+            : c.filledIn());
   }
 
   /** A usual size of the case's tooth. */
