@@ -6,6 +6,7 @@ import java.util.Optional;
 import kerfwright.catalogue.evidence.Agreement;
 import kerfwright.catalogue.evidence.EvidenceCase;
 import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.FilledInNotes;
 import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.choice.Candidate;
@@ -52,6 +53,7 @@ final class PlanNotes {
               Message.of("finding.usual-stack"),
               c.stackSources()));
     }
+    notes.addAll(FilledInNotes.of(c));
     return notes;
   }
 

@@ -1,11 +1,13 @@
 package kerfwright.planner.operation;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.planner.casework.Aim;
+import kerfwright.planner.casework.AtHand;
+import kerfwright.planner.casework.Condition;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Outline;
@@ -41,20 +43,11 @@ final class LaidCases {
     }
     return new CutCase(
         "K-1",
-        Arrays.stream(Procedure.values())
-            .filter(p -> p.id().equals(procedure))
-            .findFirst()
-            .orElseThrow(),
+        new Procedure(procedure),
         new Tooth(fdi),
-        pulp,
-        null,
-        layers,
-        false,
-        List.of(),
-        null,
-        outline,
-        null,
-        Handpieces.all(),
-        FlowRate.ofMillilitresPerMinute(50));
+        new Condition(pulp, layers),
+        new Aim(outline),
+        new AtHand(Handpieces.all(), FlowRate.ofMillilitresPerMinute(50)),
+        List.of());
   }
 }
