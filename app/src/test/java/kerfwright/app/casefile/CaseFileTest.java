@@ -9,19 +9,26 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kerfwright.app.Golden;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.SourceText;
+import kerfwright.catalogue.operation.Asked;
+import kerfwright.catalogue.operation.OperationTable;
 import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.FilledIn;
 import kerfwright.planner.casework.KeepDefaults;
 import kerfwright.planner.casework.Known;
+import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Lesion;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
@@ -340,6 +347,41 @@ class CaseFileTest {
         coolant: 50
         """;
     Golden.check("case-faults.txt", faults(text) + "\n");
+  }
+
+  /** Every way the catalogue knows of doing a procedure is shown by an example that is read. */
+  @Test
+  void everyWayOfAProcedureHasAnExample() throws BadInput, IOException {
+    Set<String> shown = new TreeSet<>();
+    for (Path example : examples()) {
+      CutCase read = file.read(example);
+      Lesion lesion = read.lesion();
+      Asked asked =
+          new Asked(
+              read.procedure().id(),
+              read.tooth(),
+              Objects.requireNonNullElse(read.restoration(), ""),
+              read.layers().stream().map(Layer::material).toList(),
+              Objects.requireNonNullElse(read.intended(), ""),
+              lesion == null ? "" : lesion.depth().id(),
+              read.pulp().id());
+      OperationTable.packaged().variant(asked).ifPresent(one -> shown.add(one.id()));
+    }
+    Set<String> ways = new TreeSet<>(OperationTable.packaged().variants());
+    ways.removeAll(shown);
+    assertEquals(Set.of(), ways);
+  }
+
+  private static List<Path> examples() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("../examples"))) {
+      List<Path> found = new ArrayList<>();
+      for (Path one : files.sorted().toList()) {
+        if (one.toString().endsWith(".yaml") && Files.readString(one).contains("\nprocedure:")) {
+          found.add(one);
+        }
+      }
+      return found;
+    }
   }
 
   @Test
