@@ -56,6 +56,11 @@ public record Operation(
     says = List.copyOf(says);
   }
 
+  /** Key of one of its texts: name, cue, stop, hazard, way or when. */
+  public String key(String text) {
+    return "operation." + variant + "." + id + "." + text;
+  }
+
   /** True where a rotary instrument cuts, finishes or polishes. */
   public boolean cuts() {
     return geometry.kind() != GeometryKind.NONE && !window.kinds().isEmpty();

@@ -75,7 +75,7 @@ final class OperationRows {
         row.text("to"),
         geometry(row),
         window(row),
-        operating(row, id[1]),
+        operating(row, id),
         row.requiredOneOf("heat", HeatTarget.values(), HeatTarget::id),
         formula(row, "spare"),
         condition(row),
@@ -119,7 +119,7 @@ final class OperationRows {
         row.text("abrasive"));
   }
 
-  private static Operating operating(DataRow row, String id) {
+  private static Operating operating(DataRow row, String[] id) {
     return new Operating(
         words(row, "speeds", SpeedClass.values(), SpeedClass::id),
         row.number("least_rpm").orElse(0),
@@ -129,7 +129,7 @@ final class OperationRows {
         row.requiredOneOf("water", WaterRule.values(), WaterRule::id),
         row.number("least_ml_per_min").orElse(0),
         row.text("stroke"),
-        "operation." + id + ".way",
+        "operation." + String.join(".", id) + ".way",
         row.number("contact_s").orElse(0),
         row.number("pause_s").orElse(0));
   }

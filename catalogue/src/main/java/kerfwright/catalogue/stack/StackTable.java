@@ -98,7 +98,7 @@ final class StackTable {
   private static List<String> ids(Row row, String column, List<String> known) {
     List<String> ids = row.list(column);
     for (String id : ids) {
-      if (!known.contains(id)) {
+      if (!known.containsAll(List.of(id.split("\\|")))) {
         row.fault(column, "'" + id + "' must be one of " + String.join(", ", known));
       }
     }

@@ -127,7 +127,9 @@ public final class Contradictions {
     List<String> known = UsualStacks.packaged().knownBy(named);
     List<String> there = c.layers().stream().map(l -> l.material().id()).toList();
     known.stream()
-        .filter(id -> !there.contains(id))
+        .map(one -> List.of(one.split("\\|")))
+        .filter(one -> one.stream().noneMatch(there::contains))
+        .map(one -> one.get(0))
         .findFirst()
         .ifPresent(
             id ->

@@ -4,6 +4,7 @@ import java.util.List;
 import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.operation.HeatTarget;
 import kerfwright.catalogue.operation.Operation;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -74,6 +75,11 @@ public record Work(
         .max(java.util.Comparator.comparingDouble(p -> p.volume().m3(headM)))
         .orElseThrow()
         .material();
+  }
+
+  /** One of its texts: name, cue, stop, hazard or way, with the figures of this case. */
+  public Message text(String text) {
+    return Cue.text(operation, text, saidMm);
   }
 
   /** Everything cut, m3. */
