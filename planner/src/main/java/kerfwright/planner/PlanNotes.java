@@ -7,6 +7,7 @@ import kerfwright.catalogue.evidence.Agreement;
 import kerfwright.catalogue.evidence.EvidenceCase;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.FinishGoal;
+import kerfwright.planner.casework.FilledInNotes;
 import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.KeepDefaults;
 import kerfwright.planner.casework.OwnPace;
@@ -55,6 +56,7 @@ final class PlanNotes {
               Message.of("finding.usual-stack"),
               c.stackSources()));
     }
+    notes.addAll(FilledInNotes.of(c));
     return notes;
   }
 

@@ -24,6 +24,7 @@ import kerfwright.quantity.Basis;
 import kerfwright.quantity.FlowRate;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
+import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
 
 /** Cases to lay operations through: a stack as material, thickness in mm, and so on. */
@@ -79,8 +80,9 @@ final class LaidCases {
         new Aim(c.intended(), c.outline(), keep, c.finishRa()),
         c.atHand(),
         filledIn
-            ? List.of(new FilledIn("layers", List.of(), Basis.COMMON_PRACTICE))
-            : c.filledIn());
+            ? List.of(
+                new FilledIn("layers", List.of(SourceKey.COMMON_PRACTICE), Basis.COMMON_PRACTICE))
+            : List.of());
   }
 
   /** A usual size of the case's tooth. */
