@@ -4,7 +4,7 @@ import java.util.Locale;
 import kerfwright.planner.casework.OwnPace.Factor;
 
 /**
- * One factor with its interval on an axis from a third to three times, the literature in the
+ * One factor with its interval on an axis from a twentieth to twenty times, the literature in the
  * middle.
  */
 public final class PaceChart {

@@ -1,7 +1,8 @@
 package kerfwright.catalogue.check;
 
 import kerfwright.catalogue.caution.Cautions;
-import kerfwright.catalogue.evidence.Agreement;
+import kerfwright.catalogue.evidence.CaseLists;
+import kerfwright.catalogue.evidence.Discrepancies;
 import kerfwright.catalogue.evidence.Evidence;
 import kerfwright.catalogue.evidence.EvidenceCases;
 import kerfwright.catalogue.limit.SafetyLimits;
@@ -33,8 +34,8 @@ public final class PackagedData {
     ToolMaterials.load(sources, faults);
     Anatomy anatomy = Anatomy.load(sources, faults);
     UsualStacks.load(anatomy, materials, sources, faults);
-    Agreement.load(faults);
-    EvidenceCases.load(Evidence.load(sources, faults), materials, faults);
+    Discrepancies.load(faults);
+    CaseLists.load(EvidenceCases.load(Evidence.load(sources, faults), materials, faults), faults);
     Cautions.load(sources, faults);
     SafetyLimits.load(sources, faults);
     ReprocessingFigures.load(sources, faults);

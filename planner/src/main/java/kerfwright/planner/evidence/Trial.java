@@ -3,6 +3,7 @@ package kerfwright.planner.evidence;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import kerfwright.catalogue.evidence.Condition;
 import kerfwright.catalogue.evidence.ConditionKind;
 import kerfwright.catalogue.evidence.SetUp;
@@ -61,14 +62,33 @@ public final class Trial {
     return trial;
   }
 
-  /** A test with each condition at a share of its range; two set-ups of a draw share the shares. */
-  public static Trial drawn(SetUp setUp, Draw draw, double[] shares) {
+  /** A test with each condition drawn by its kind, so that two set-ups of a draw share them. */
+  public static Trial drawn(SetUp setUp, Draw draw) {
+    return drawn(setUp, draw, kind -> draw.share("condition " + kind.id()));
+  }
+
+  /** A test with each condition at a share of its range. */
+  public static Trial drawn(SetUp setUp, Draw draw, ToDoubleFunction<ConditionKind> shares) {
     Trial trial = new Trial(setUp, draw);
     for (Condition c : setUp.ordered()) {
+      double share = shares.applyAsDouble(c.kind());
       trial.values.put(
-          c.kind(), Draw.triangular(c.low(), c.typical(), c.high(), shares[c.kind().ordinal()]));
+          c.kind(),
+          c.kind() == ConditionKind.BODY_TEMPERATURE && !c.told()
+              ? startC(share)
+              : Draw.triangular(c.low(), c.typical(), c.high(), share));
     }
     return trial;
+  }
+
+  /**
+   * Where a paper is silent a bench tooth began at the room or in a warm bath, half each (project
+   * setting: both are usual, and no abstract tells).
+   */
+  private static double startC(double share) {
+    return share < 0.5
+        ? Draw.triangular(20, 22, 24, 2 * share)
+        : Draw.triangular(34.5, 36, 37.5, 2 * share - 1);
   }
 
   public Draw draw() {

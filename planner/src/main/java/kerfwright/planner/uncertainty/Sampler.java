@@ -3,7 +3,7 @@ package kerfwright.planner.uncertainty;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
+import kerfwright.catalogue.evidence.Family;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.OperatingPoint;
 import kerfwright.physics.heat.HeatLayer;
@@ -12,6 +12,7 @@ import kerfwright.physics.material.Substance;
 import kerfwright.physics.wear.Sharpness;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Layer;
+import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Segment;
 import kerfwright.planner.heat.CutHeat;
@@ -23,7 +24,6 @@ import kerfwright.planner.heat.WallHistory;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.sequence.Change;
 import kerfwright.planner.sequence.TimedCut;
-import kerfwright.planner.tool.AbrasivePart;
 import kerfwright.planner.tool.Instrument;
 import kerfwright.quantity.RotationalSpeed;
 import kerfwright.quantity.Torque;
@@ -48,6 +48,7 @@ public final class Sampler {
   private final double[][] highest;
   private final double curveEveryS;
   private final Stages planned;
+  private final OwnPace pace;
 
   private static final int FIGURES = 10;
 
@@ -55,8 +56,10 @@ public final class Sampler {
   private static final int TIME = 8;
 
   /** Prepares the samples of a sequence whose simulation lasts a given time. */
-  public Sampler(CutCase cutCase, List<TimedCut> sequence, int samples, double lastsS) {
+  public Sampler(
+      CutCase cutCase, List<TimedCut> sequence, int samples, double lastsS, OwnPace pace) {
     this.cutCase = cutCase;
+    this.pace = pace;
     this.sequence = List.copyOf(sequence);
     this.samples = samples;
     steps = new double[sequence.size()][FIGURES][samples];
@@ -73,10 +76,9 @@ public final class Sampler {
 
   /** Draws all samples with a seed. */
   public SampledPlan run(long seed) {
-    Random random = new Random(seed);
     LayeredColumn column = new LayeredColumn();
     for (int s = 0; s < samples; s++) {
-      sample(s, new Draw(random), column);
+      sample(s, new Draw(seed, s), column);
     }
     List<StepSpread> spreads = new ArrayList<>();
     for (double[][] figures : steps) {
@@ -132,8 +134,11 @@ public final class Sampler {
             depths.heatLayers(draw),
             cutCase.outline().areaM2() * 1e6,
             cutCase.coolant().millilitresPerMinute());
-    HeatInputs inputs = HeatInputs.TYPICAL.times(draw.heatShareFactor, draw.sprayFactor);
-    WallHistory history = wall.quick(column, heat, inputs, curveEveryS);
+    HeatInputs inputs = HeatInputs.TYPICAL.times(draw.heatShareFactor(), draw.sprayFactor());
+    Family family =
+        cutCase.coolant().millilitresPerMinute() > 0 ? Family.WET_HEAT : Family.DRY_HEAT;
+    WallHistory history =
+        OffHistory.of(wall.quick(column, heat, inputs, curveEveryS), draw.off(family, "pulp wall"));
     peak[s] = history.peakK();
     above[s] = history.secondsAboveLimit();
     dose[s] = history.cem43Min();
@@ -150,6 +155,15 @@ public final class Sampler {
   /** Removal rate on average while lives are used. */
   private static double rate(double fresh, double lives) {
     return Math.max(1e-15, fresh * Sharpness.meanOver(Math.min(lives, Sharpness.LIFE_END)));
+  }
+
+  /** What a rate lies off the models: as in any practice, or as far as this one's cuts tell. */
+  private double rateOff(Candidate c, Draw draw) {
+    String material = c.segment().material().id();
+    Family family = Against.rate(c.instrument().part());
+    return pace.known(material, c.instrument().properties().kind())
+        .map(own -> own.sd() * draw.normal("own " + family.id()))
+        .orElseGet(() -> draw.off(family, material + " " + c.id()));
   }
 
   private CutHeat step(int s, int i, TimedCut timed, Draw draw, Depths depths, double changeS) {
@@ -180,8 +194,7 @@ public final class Sampler {
                     rim,
                     cutCase.coolant().millilitresPerMinute(),
                     instrument.part().sharpness()));
-    boolean abrasive = instrument.part() instanceof AbrasivePart;
-    double factor = abrasive ? draw.abrasiveFactor : draw.bladedFactor;
+    double factor = StrictMath.exp(rateOff(c, draw));
     double from = depths.sampledM(segment.layer(), segment.fromM());
     double to = depths.sampledM(segment.layer(), segment.toM());
     double volume = Math.max(1e-13, segment.areaM2() * (to - from));
@@ -235,7 +248,7 @@ public final class Sampler {
       drawnM = new double[layers.size()];
       for (int i = 0; i < layers.size(); i++) {
         typicalM[i] = layers.get(i).thickness().typical().metres();
-        drawnM[i] = draw.thicknessM(layers.get(i).thickness());
+        drawnM[i] = draw.thicknessM(layers.get(i).thickness(), i);
       }
       double top = 0;
       for (int i = 0; i < layers.size(); i++) {

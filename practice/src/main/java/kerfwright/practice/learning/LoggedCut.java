@@ -12,7 +12,7 @@ import kerfwright.planner.casework.OwnPace;
  */
 public record LoggedCut(OwnPace.Where where, double literatureS, double takenS, double livesUsed) {
   /** Times further apart than this are a clock left running or a step not done: set aside. */
-  public static final double FURTHEST = 5;
+  public static final double FURTHEST = 30;
 
   public LoggedCut {
     if (!(literatureS > 0 && takenS > 0 && livesUsed >= 0)) {
