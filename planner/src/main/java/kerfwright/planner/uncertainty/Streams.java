@@ -6,7 +6,8 @@ package kerfwright.planner.uncertainty;
  *
  * <p>The name is hashed by FNV-1a (64 bits); seed, sample and hash are mixed by the finaliser of
  * SplitMix64 (Steele, Lea and Flood 2014), once for each word, so that the generator has a counter
- * and no state. {@link StrictMath} keeps the numbers alike on every machine.
+ * and no state. {@link StrictMath} keeps the numbers alike on every machine. Every second sample
+ * mirrors the one before it (antithetic variates), so that medians stand still with few samples.
  *
  * @param seed seed of all samples
  * @param sample number of the sample
@@ -17,24 +18,36 @@ public record Streams(long seed, int sample) {
 
   /** Between 0 and 1, neither included. */
   public double uniform(String name) {
-    return uniform(name, 0);
+    double one = uniform(name, 0);
+    return mirrored() ? 1 - one : one;
+  }
+
+  private boolean mirrored() {
+    return (sample & 1) == 1;
   }
 
   private double uniform(String name, int word) {
-    long mixed = mix(mix(mix(seed + GOLDEN) ^ sample) ^ (hash(name) + word));
+    long mixed = mix(mix(mix(seed + GOLDEN) ^ (sample >> 1)) ^ (hash(name) + word));
     return ((mixed >>> 11) + 0.5) * UNIT;
   }
 
   /** Standard normal, by Box and Muller. */
   public double normal(String name) {
-    return StrictMath.sqrt(-2 * StrictMath.log(uniform(name, 1)))
-        * StrictMath.cos(2 * Math.PI * uniform(name, 2));
+    return sign() * StrictMath.sqrt(-2 * StrictMath.log(uniform(name, 1))) * wave(name);
   }
 
   /** Student's t, by Bailey (Math Comput 1994;62:779, from memory). */
   public double t(String name, double freedom) {
     double radius = freedom * (StrictMath.pow(uniform(name, 1), -2 / freedom) - 1);
-    return StrictMath.sqrt(radius) * StrictMath.cos(2 * Math.PI * uniform(name, 2));
+    return sign() * StrictMath.sqrt(radius) * wave(name);
+  }
+
+  private int sign() {
+    return mirrored() ? -1 : 1;
+  }
+
+  private double wave(String name) {
+    return StrictMath.cos(2 * Math.PI * uniform(name, 2));
   }
 
   private static long hash(String name) {

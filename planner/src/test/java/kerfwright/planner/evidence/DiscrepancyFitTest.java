@@ -64,10 +64,10 @@ class DiscrepancyFitTest {
   private static List<Residual> simulated(int studies, int figures, double between, double within) {
     List<Residual> all = new ArrayList<>();
     for (int i = 0; i < studies; i++) {
-      double level = between * new Streams(11, i).normal("level");
+      double level = between * new Streams(11, 2 * i).normal("level");
       for (int j = 0; j < figures; j++) {
         all.add(
-            residual("s" + i, level + within * new Streams(11, i * 100 + j).normal("figure"), 0));
+            residual("s" + i, level + within * new Streams(11, 200 * i + 2 * j).normal("figure"), 0));
       }
     }
     return all;

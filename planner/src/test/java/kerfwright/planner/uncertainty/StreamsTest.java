@@ -43,7 +43,9 @@ class StreamsTest {
     assertEquals(one.uniform("a"), new Streams(1, 0).uniform("a"));
     assertNotEquals(one.uniform("a"), one.uniform("b"));
     assertNotEquals(one.uniform("a"), new Streams(2, 0).uniform("a"));
-    assertNotEquals(one.uniform("a"), new Streams(1, 1).uniform("a"));
+    assertNotEquals(one.uniform("a"), new Streams(1, 2).uniform("a"));
+    assertEquals(1, one.uniform("a") + new Streams(1, 1).uniform("a"), 1e-12, "mirrored");
+    assertEquals(0, one.normal("a") + new Streams(1, 1).normal("a"), 1e-12);
   }
 
   @Test
