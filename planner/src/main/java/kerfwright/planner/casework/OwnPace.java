@@ -52,7 +52,7 @@ public record OwnPace(
     private static final double Z95 = 1.6449;
 
     /** Largest factor, and the inverse of the smallest. */
-    public static final double BOUND = 20;
+    public static final double BOUND = 100;
 
     public Factor {
       if (!(low <= typical && typical <= high)) {

@@ -26,6 +26,7 @@ import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.tool.AbrasivePart;
 import kerfwright.planner.tool.Instrument;
 import kerfwright.planner.tool.WorkingPart;
+import kerfwright.planner.uncertainty.Against;
 import kerfwright.planner.uncertainty.Draw;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.RotationalSpeed;
@@ -241,6 +242,11 @@ public final class Trial {
   public double removalM3PerS() {
     double factor = part() instanceof AbrasivePart ? draw.abrasiveFactor() : draw.bladedFactor();
     return Math.max(1e-15, cut().removalM3PerS() * factor);
+  }
+
+  /** What the rate lies off the models in the draw, as a logarithm. */
+  double rateOff() {
+    return draw.off(Against.rate(part()), setUp.id());
   }
 
   /**

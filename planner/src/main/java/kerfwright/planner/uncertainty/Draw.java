@@ -13,13 +13,11 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One draw of everything uncertain. Thickness and properties: triangular between low, typical and
- * high. Share of heat and spray: log-normal factors. What published figures lie off the models
- * ({@link Discrepancy}) is drawn twice: once for the whole draw, as a laboratory or a hand is off
- * in all it does, and once for each figure. Everything is drawn by its name ({@link Streams}).
+ * high. What published figures lie off the models ({@link Discrepancy}), the share of heat and the
+ * spray among it, is drawn twice: once for the whole draw, as a laboratory or a hand is off in all
+ * it does, and once for each figure. Everything is drawn by its name ({@link Streams}).
  */
 public final class Draw {
-  static final double HEAT_SHARE_SIGMA = Math.log(2) / 2;
-  static final double SPRAY_SIGMA = 0.25;
   static final double HAND_SIGMA = 0.15;
 
   final double loadFactor;
@@ -35,8 +33,8 @@ public final class Draw {
     streams = new Streams(seed, sample);
     abrasiveFactor = 1;
     bladedFactor = 1;
-    heatShareFactor = logNormal("heat share", HEAT_SHARE_SIGMA);
-    sprayFactor = logNormal("spray", SPRAY_SIGMA);
+    heatShareFactor = 1;
+    sprayFactor = 1;
     loadFactor = logNormal("hand", HAND_SIGMA);
   }
 

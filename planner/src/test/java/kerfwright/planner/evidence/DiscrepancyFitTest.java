@@ -67,7 +67,8 @@ class DiscrepancyFitTest {
       double level = between * new Streams(11, 2 * i).normal("level");
       for (int j = 0; j < figures; j++) {
         all.add(
-            residual("s" + i, level + within * new Streams(11, 200 * i + 2 * j).normal("figure"), 0));
+            residual(
+                "s" + i, level + within * new Streams(11, 200 * i + 2 * j).normal("figure"), 0));
       }
     }
     return all;

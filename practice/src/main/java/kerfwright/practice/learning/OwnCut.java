@@ -73,7 +73,7 @@ public record OwnCut(
         .map(models::seconds)
         .filter(Double::isFinite)
         // wear before is in the sharpness the models reckon with
-        .map(literature -> new LoggedCut(where, literature, seconds, 0))
+        .map(literature -> new LoggedCut(where, literature, seconds, 0, true))
         .toList();
   }
 }

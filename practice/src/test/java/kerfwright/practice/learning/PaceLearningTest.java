@@ -163,7 +163,7 @@ class PaceLearningTest {
     assertTrue(pace.time("enamel", InstrumentKind.DIAMOND).high() <= Factor.BOUND);
     assertTrue(pace.wear(InstrumentKind.DIAMOND).high() <= Factor.BOUND);
     assertEquals(1 / Factor.BOUND, new Factor(0, 0.1, 9).low(), 1e-12);
-    assertEquals(1 / Factor.BOUND, new Factor(0, 0.1, 9).typical(), 1e-12);
+    assertEquals(1 / Factor.BOUND, new Factor(0, 0.001, 9).typical(), 1e-12);
   }
 
   @Test
