@@ -73,7 +73,7 @@ public enum Family {
           case REMOVAL, SPECIFIC_ENERGY -> ofRate(carbide);
           case USE_LOSS, STERILISATION_LOSS -> WEAR;
           case ROUGHNESS -> ROUGHNESS;
-          case PULP_RISE ->
+          case PULP_RISE, ROOT_RISE ->
               setUp.find(ConditionKind.WATER).map(w -> w.high() > 0).orElse(false)
                   ? WET_HEAT
                   : DRY_HEAT;

@@ -211,7 +211,8 @@ public final class Comparing {
   static boolean holds(EvidenceCase asked, double one, double two) {
     boolean kelvin =
         asked.figure() == EvidenceCase.Figure.PULP_RISE
-            || asked.figure() == EvidenceCase.Figure.SURFACE_RISE;
+            || asked.figure() == EvidenceCase.Figure.SURFACE_RISE
+            || asked.figure() == EvidenceCase.Figure.ROOT_RISE;
     return switch (asked.comparison()) {
       case GREATER -> kelvin ? one > two + DIFFERS_K : one > two * DIFFERS;
       case LESS -> kelvin ? one < two - DIFFERS_K : one * DIFFERS < two;

@@ -44,9 +44,13 @@ public final class Trial {
   private static final double HEAD_LENGTH_MM = 6;
   private static final double LEAST_SHARPNESS = 0.05;
 
+  /** Of tests that do not tell, so many are taken to have started at the room's temperature. */
+  private static final double ROOM_SHARE = 0.5;
+
   private final SetUp setUp;
   private final Draw draw;
   private @Nullable WorkingPart part;
+  private boolean fromTheRoom;
   private final Map<ConditionKind, Double> values = new EnumMap<>(ConditionKind.class);
 
   private Trial(SetUp setUp, Draw draw) {
@@ -73,23 +77,13 @@ public final class Trial {
     Trial trial = new Trial(setUp, draw);
     for (Condition c : setUp.ordered()) {
       double share = shares.applyAsDouble(c.kind());
-      trial.values.put(
-          c.kind(),
-          c.kind() == ConditionKind.BODY_TEMPERATURE && !c.told()
-              ? startC(share)
-              : Draw.triangular(c.low(), c.typical(), c.high(), share));
+      if (c.kind() == ConditionKind.ROOM_START) {
+        trial.fromTheRoom = share < ROOM_SHARE;
+        share = Math.min(1, share / ROOM_SHARE);
+      }
+      trial.values.put(c.kind(), Draw.triangular(c.low(), c.typical(), c.high(), share));
     }
     return trial;
-  }
-
-  /**
-   * Where a paper is silent a bench tooth began at the room or in a warm bath, half each (project
-   * setting: both are usual, and no abstract tells).
-   */
-  private static double startC(double share) {
-    return share < 0.5
-        ? Draw.triangular(20, 22, 24, 2 * share)
-        : Draw.triangular(34.5, 36, 37.5, 2 * share - 1);
   }
 
   public Draw draw() {
@@ -104,6 +98,11 @@ public final class Trial {
   public double of(ConditionKind kind) {
     Double value = values.get(kind);
     return value == null ? setUp.get(kind).typical() : value;
+  }
+
+  /** Temperature of the tooth at the start: told, or of bath or room; typically of the bath. */
+  double startC() {
+    return of(fromTheRoom ? ConditionKind.ROOM_START : ConditionKind.BODY_TEMPERATURE);
   }
 
   private Material material(String id) {

@@ -7,6 +7,8 @@ import kerfwright.catalogue.evidence.Discrepancy;
 import kerfwright.catalogue.evidence.Family;
 import kerfwright.catalogue.material.Material;
 import kerfwright.physics.material.Substance;
+import kerfwright.planner.heat.HeatInputs;
+import kerfwright.planner.heat.HeatParameter;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
 import org.jspecify.annotations.Nullable;
@@ -23,8 +25,7 @@ public final class Draw {
   final double loadFactor;
   private final double abrasiveFactor;
   private final double bladedFactor;
-  private final double heatShareFactor;
-  private final double sprayFactor;
+  private final HeatInputs heatInputs;
   private final @Nullable Streams streams;
   private final Map<String, Substance> substances = new HashMap<>();
 
@@ -33,18 +34,18 @@ public final class Draw {
     streams = new Streams(seed, sample);
     abrasiveFactor = 1;
     bladedFactor = 1;
-    heatShareFactor = 1;
-    sprayFactor = 1;
     loadFactor = logNormal("hand", HAND_SIGMA);
+    heatInputs =
+        HeatInputs.drawn(
+            1, 1, p -> triangular(p.low(), p.typical(), p.high(), share("heat " + p.name())));
   }
 
   private Draw(double abrasive, double bladed, double heatShare, double spray) {
     streams = null;
     abrasiveFactor = abrasive;
     bladedFactor = bladed;
-    heatShareFactor = heatShare;
-    sprayFactor = spray;
     loadFactor = 1;
+    heatInputs = HeatInputs.drawn(heatShare, spray, HeatParameter::typical);
   }
 
   /** Everything at its typical value, with the models' factors as given; 1 leaves a model alone. */
@@ -62,14 +63,9 @@ public final class Draw {
     return bladedFactor;
   }
 
-  /** Factor on the share of heat that enters the tooth. */
-  public double heatShareFactor() {
-    return heatShareFactor;
-  }
-
-  /** Factor on the heat transfer of the spray. */
-  public double sprayFactor() {
-    return sprayFactor;
+  /** What the heat model takes in this draw, for a living tooth. */
+  public HeatInputs heatInputs() {
+    return heatInputs;
   }
 
   private double logNormal(String name, double sigma) {

@@ -134,7 +134,7 @@ public final class Sampler {
             depths.heatLayers(draw),
             cutCase.outline().areaM2() * 1e6,
             cutCase.coolant().millilitresPerMinute());
-    HeatInputs inputs = HeatInputs.TYPICAL.times(draw.heatShareFactor(), draw.sprayFactor());
+    HeatInputs inputs = draw.heatInputs();
     Family family =
         cutCase.coolant().millilitresPerMinute() > 0 ? Family.WET_HEAT : Family.DRY_HEAT;
     WallHistory history =
@@ -231,7 +231,8 @@ public final class Sampler {
         timed.pace().pauseS(),
         cut.powerW(),
         segment.punch() ? 0 : (to - from) * 1e3,
-        changeS);
+        changeS,
+        c.contact().areaM2() * 1e6);
   }
 
   /** Where layers lie in a draw. Depth is read by eye and feel: a layer is cut through as it is. */

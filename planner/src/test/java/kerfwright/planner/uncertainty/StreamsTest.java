@@ -33,7 +33,7 @@ class StreamsTest {
       Materials.packaged().all().forEach(after::substance);
       after.share("condition load");
       assertEquals(alone.substance(enamel), after.substance(enamel));
-      assertEquals(alone.heatShareFactor(), after.heatShareFactor());
+      assertEquals(alone.heatInputs(), after.heatInputs());
     }
   }
 
