@@ -32,7 +32,7 @@ import org.junit.jupiter.api.Test;
  *   <li>0.002 sqrt(m) of the lifted share, 1.6e6 1/sqrt(m) and 0.01 sqrt(m) of chip loading;
  *   <li>15 and 50 mL/min of water;
  *   <li>0.8 um and 4e3 1/sqrt(m) of blade roughness;
- *   <li>0.35 um of a tip's rounding, 30 um between the points of an edge, 0.7 g that run-out
+ *   <li>0.35 um of a tip's rounding, 15 um between the points of an edge, 0.7 g that run-out
  *       shakes: the tests carry these over;
  *   <li>12 lives a mm3 of edge wear; 3.5 GPa, 115 um, 15 m/s and 600 mm3 of grain wear.
  * </ul>

@@ -23,7 +23,7 @@ public record CuttingConstants(
     double edgePointSpacingM) {
   /** What the models take unless told otherwise. */
   public static final CuttingConstants TYPICAL =
-      new CuttingConstants(0.7e-3, 0.35e-6, 0.7, 2e5, 0.05, 30e-6);
+      new CuttingConstants(0.7e-3, 0.35e-6, 0.7, 1e5, 0.03, 15e-6);
 
   public CuttingConstants {
     Require.notNegative("Mass shaken by run-out", "kg", shakenMassKg);

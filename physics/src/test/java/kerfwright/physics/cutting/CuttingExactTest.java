@@ -63,7 +63,7 @@ class CuttingExactTest {
     assertTrue(cracking > 0.99999, "the case is meant to crack, got " + cracking);
     assertEquals(cracking, cut.brittleShare(), 1e-12);
     double mean = cut.unitLoadN() * polynomial;
-    double lifted = 0.05 * CrackThreshold.crackVolumePerLengthM2(glass, mean) / mean;
+    double lifted = 0.03 * CrackThreshold.crackVolumePerLengthM2(glass, mean) / mean;
     double rinse = 0.5 + 0.5 * 50.0 / 65;
     double free = 0.7 * efficiency(cut, 8e9, 1) * rinse * 20 * held(1, 20) * lifted * cracking;
     assertEquals(free * cut.cleanShare(), cut.removalM3PerS(), 1e-4 * free);
@@ -80,7 +80,7 @@ class CuttingExactTest {
     assertTrue(c > 0.1 && c < 0.8, "cracks " + c);
     double x = Math.sqrt(2 * CrackThreshold.loadN(enamel) / cut.unitLoadN());
     double mean = cut.unitLoadN() * (x * x / 2 + x + 1);
-    double cracked = 0.05 * CrackThreshold.crackVolumePerLengthM2(enamel, mean) / mean * c;
+    double cracked = 0.03 * CrackThreshold.crackVolumePerLengthM2(enamel, mean) / mean * c;
     double ploughed = 0.3 * cut.chipShare() * (1 - c) / enamel.hardnessPa();
     double work = 0.8 * 18 * held(0.8, 18) * (0.5 + 0.5 * 50.0 / 65);
     double free = 0.7 * efficiency(cut, 3.5e9, 1) * work * (ploughed + cracked);
@@ -186,14 +186,14 @@ class CuttingExactTest {
     BladedTool bur = new BladedTool(6, 3e-6, 1, 15e9, 5e-6, 2e5);
     CutResult cut = BladedCutting.cut(bur, glass, SIDE, new OperatingPoint(1, 12, 1e6, 1));
     CutResult blunt = BladedCutting.cut(bur, glass, SIDE, new OperatingPoint(1, 12, 1e6, 0.3));
-    double point = cut.unitLoadN() * 1e3 * 30e-6;
+    double point = cut.unitLoadN() * 1e3 * 15e-6;
     double x = Math.sqrt(2 * CrackThreshold.loadN(glass) / point);
     double above = x * x / 2 + x + 1;
     double share = Math.exp(-x) * above;
     assertTrue(share > 0.99, "the case is meant to crack, got " + share);
     assertEquals(share, cut.brittleShare(), 1e-12);
     double lifted = CrackThreshold.crackVolumePerLengthM2(glass, point * above) / above / point;
-    double free = 0.7 * 0.05 * share * lifted * 12 * held(1, 12);
+    double free = 0.7 * 0.03 * share * lifted * 12 * held(1, 12);
     assertEquals(free, cut.removalM3PerS() / cut.cleanShare(), 1e-3 * free);
     assertEquals(cut.removalM3PerS(), blunt.removalM3PerS(), 1e-3 * free);
   }

@@ -18,7 +18,7 @@ class DullingTest {
     assertEquals(1 - 0.50, GrainDulling.plateau(115e-6), 1e-12);
     assertEquals(1 - 0.35, GrainDulling.plateau(137e-6), 0.03);
     assertEquals(1 - 0.25, GrainDulling.plateau(165e-6), 0.02);
-    assertEquals(1.0 / 3, GrainDulling.plateau(58e-6));
+    assertEquals(0.5, GrainDulling.plateau(58e-6));
     assertTrue(GrainDulling.plateau(1e-3) > 0.999);
   }
 
