@@ -20,10 +20,10 @@ package kerfwright.physics.wear;
  * <p>That grains break at first, then wear evenly, then dull is the general finding of grinding
  * (textbook, excerpt); enamel was cut at a steady rate for 72 minutes (DC001 to DC011). The plateau
  * by grit is read from losses of 50, 35 and 25 percent of medium, coarse and super-coarse grit over
- * the same cut (Siegel SC, von Fraunhofer JA 2000: DC017, DC018, R01). Finer grit was not tested: it is held
- * at the plateau of medium (project setting). Valid for one layer of grain; at the end of its life ({@link
- * Sharpness#LIFE_END}) an instrument still cuts, slower and hotter for what it takes. Leaves out:
- * grains torn out, clogging.
+ * the same cut (Siegel SC, von Fraunhofer JA 2000: DC017, DC018, R01). Finer grit was not tested:
+ * it is held at the plateau of medium (project setting). Valid for one layer of grain; at the end
+ * of its life ({@link Sharpness#LIFE_END}) an instrument still cuts, slower and hotter for what it
+ * takes. Leaves out: grains torn out, clogging.
  */
 public final class GrainDulling {
   private static final double MEDIUM_M = 115e-6;
