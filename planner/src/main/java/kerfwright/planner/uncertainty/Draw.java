@@ -131,10 +131,13 @@ public final class Draw {
     double hardness = streams.uniform(of + "hardness");
     double h = between(s, Substance::hardnessPa, hardness);
     double hard = between(s, Substance::hardPhaseHardnessPa, hardness);
+    double young = streams.uniform(of + "stiffness");
+    double toughness = streams.uniform(of + "toughness");
     return new Substance(
         h,
-        between(s, Substance::youngPa, streams.uniform(of + "stiffness")),
-        between(s, Substance::toughnessPaSqrtM, streams.uniform(of + "toughness")),
+        between(s, Substance::youngPa, young),
+        between(s, Substance::toughnessPaSqrtM, toughness),
+        between(s, Substance::shortCrackToughnessPaSqrtM, toughness),
         between(s, Substance::densityKgPerM3, streams.uniform(of + "density")),
         between(s, Substance::conductivityWPerMK, streams.uniform(of + "conductivity")),
         between(s, Substance::specificHeatJPerKgK, streams.uniform(of + "specific heat")),

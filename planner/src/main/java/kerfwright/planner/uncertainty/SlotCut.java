@@ -55,7 +55,7 @@ public record SlotCut(
             .removalM3PerS();
     double volume = diameterM * engagedMm * 1e-3 * depthMm * 1e-3;
     double lives = volume * instrument.part().livesPerM3(work, rim);
-    return volume / (rate * Sharpness.meanOver(Math.min(lives, Sharpness.LIFE_END)));
+    return volume / (rate * instrument.part().meanOver(Math.min(lives, Sharpness.LIFE_END)));
   }
 
   /** The load at which the models let the handpiece stall, N; infinite where none is needed. */
