@@ -32,7 +32,8 @@ public enum ConditionKind {
   REST("s", "rest after each"),
   FILM("W/(m2 K)", "heat transfer coefficient of the drink"),
   ROOM_START("degC", "temperature of the tooth, if it stood in the room"),
-  PERFUSION("mL/(min g)", "blood flow of the pulp");
+  PERFUSION("mL/(min g)", "blood flow of the pulp"),
+  RUN_OUT("um", "run-out");
 
   private final String unit;
   private final String label;

@@ -143,8 +143,8 @@ final class Trials {
     double lives = ownWear * usualLives;
     double overlap = overlap(work, contact);
     double least = leastS(work, contact);
-    double usualS = Math.max(least, overlap * sharpS(parts) / meanSharp(usualLives));
-    double cutS = ownPace * Math.max(least, overlap * sharpS(parts) / meanSharp(lives));
+    double usualS = Math.max(least, overlap * sharpS(parts) / meanSharp(instrument, usualLives));
+    double cutS = ownPace * Math.max(least, overlap * sharpS(parts) / meanSharp(instrument, lives));
     CutResult cut = main.cut();
     Material below = work.below();
     Substance left = work.wholeBelow() && below != null ? below.typical() : substance;
@@ -216,8 +216,8 @@ final class Trials {
     return s;
   }
 
-  private static double meanSharp(double lives) {
-    return Sharpness.meanOver(Math.min(lives, Sharpness.LIFE_END));
+  private static double meanSharp(Instrument instrument, double lives) {
+    return instrument.part().meanOver(Math.min(lives, Sharpness.LIFE_END));
   }
 
   /**
