@@ -68,8 +68,7 @@ public final class Planner {
     this.settled = settled;
     this.laying = Operations.laid(cutCase);
     this.pulpLives = PulpDistance.toLive(cutCase, laying.works());
-    this.search =
-        new CandidateSearch(cutCase, drawer.instruments(), Vetoes.all(), options.pace());
+    this.search = new CandidateSearch(cutCase, drawer.instruments(), Vetoes.all(), options.pace());
     this.open =
         new CandidateSearch(cutCase, drawer.instruments(), Vetoes.all(), options.pace(), true);
     this.refusals = new Refusals(cutCase, search);
@@ -197,9 +196,7 @@ public final class Planner {
 
   private List<TimedCut> timed(List<Candidate> path) {
     double flow = cutCase.coolant().millilitresPerMinute();
-    return path.stream()
-        .map(c -> new TimedCut(c, Pace.of(c.work().operation(), flow)))
-        .toList();
+    return path.stream().map(c -> new TimedCut(c, Pace.of(c.work().operation(), flow))).toList();
   }
 
   private @Nullable Finding coolOrNull(List<TimedCut> planned) {
