@@ -1,0 +1,106 @@
+package kerfwright.schedule.search;
+
+import com.google.ortools.sat.LinearExprBuilder;
+import java.util.List;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.DayPlan;
+import kerfwright.schedule.DayProgress;
+import kerfwright.schedule.Goal;
+import kerfwright.schedule.SearchLimits;
+
+/** One plan of a day from the first greedy plan to the last proof. */
+final class DaySearch {
+  /** Shares of the time still left that a goal may take before it is put off unproven. */
+  private static final double SHORTAGES_SHARE = 0.75;
+
+  private static final double LOADS_SHARE = 0.7;
+  private static final double ONE_TYPE_SHARE = 0.5;
+
+  /** Above this many needs the last goal is searched type by type only. */
+  private static final int WHOLE_WEAR_UP_TO = 500;
+
+  private final DayView view;
+  private final DayProgress progress;
+  private final Scoreboard board;
+  private final Search search;
+
+  DaySearch(Day day, SearchLimits limits, DayProgress progress) {
+    view = new DayView(day);
+    this.progress = progress;
+    search = new Search(limits, progress::stopped);
+    board = new Scoreboard(view, progress, "first plan", FirstPlan.of(view, limits.seed()));
+  }
+
+  /** The first plan, and then the solver where it is wanted and its library is there. */
+  DayPlan run(boolean solver) {
+    if (!solver || progress.stopped() || !NativeSolver.available()) {
+      return board.plan();
+    }
+    board.solver("CP-SAT");
+    DayModel ready = new DayModel(view, Levels::pooled);
+    minimise(Goal.SHORTAGES, ready, ready.shortages(), search.left() * SHORTAGES_SHARE);
+    ready.model.addLessOrEqual(ready.shortages(), board.best().shortages());
+    minimise(Goal.LOADS, ready, ready.loads(), search.left() * LOADS_SHARE);
+    if (!progress.stopped()) {
+      wear();
+    }
+    return board.plan();
+  }
+
+  /** Type by type inside the loads that are there, and then all types at once. */
+  private void wear() {
+    long began = System.nanoTime();
+    int n = view.types.size();
+    for (int k = 0; k < n && search.left() > 0; k++) {
+      Timetable best = board.best();
+      DayModel one = new DayModel(view, Levels::worn, List.of(k), best);
+      LinearExprBuilder wear = held(one, best, shortIn(best, k));
+      int now = Timetable.wear(view.types.get(k), best.unit[k]);
+      one.model.addLessOrEqual(wear, now);
+      one.hint(best);
+      double seconds = search.left() * ONE_TYPE_SHARE / (n - k);
+      search.run(one, wear, Search.RELAXATION, seconds, board::offer, bound -> {});
+    }
+    board.spent(Goal.WEAR, began);
+    if (view.day.demand() <= WHOLE_WEAR_UP_TO) {
+      DayModel all = new DayModel(view, Levels::worn);
+      minimise(Goal.WEAR, all, held(all, board.best(), board.best().shortages()), search.left());
+    }
+  }
+
+  private static int shortIn(Timetable t, int k) {
+    int n = 0;
+    for (int u : t.unit[k]) {
+      n += u == Timetable.SHORT ? 1 : 0;
+    }
+    return n;
+  }
+
+  /** Holds the goals above, and gives the wear to be minimised. */
+  private static LinearExprBuilder held(DayModel model, Timetable best, int shortages) {
+    model.model.addLessOrEqual(model.shortages(), shortages);
+    model.model.addLessOrEqual(model.loads(), best.newLoads());
+    LinearExprBuilder wear = com.google.ortools.sat.LinearExpr.newBuilder();
+    model.flows.forEach(f -> wear.add(Evenness.of(model.model, f)));
+    return wear;
+  }
+
+  private void minimise(Goal goal, DayModel model, LinearExprBuilder value, double seconds) {
+    if (board.closed(goal)) {
+      return;
+    }
+    long began = System.nanoTime();
+    int fixed = goal == Goal.LOADS ? view.fixedLoads : 0;
+    model.hint(board.best());
+    Search.Outcome outcome =
+        search.run(
+            model,
+            value,
+            goal == Goal.WEAR ? Search.FROM_BELOW : Search.RELAXATION,
+            seconds,
+            board::offer,
+            bound -> board.bound(goal, bound + fixed));
+    board.bound(goal, outcome.proven() ? Integer.MAX_VALUE : outcome.bound() + fixed);
+    board.spent(goal, began);
+  }
+}
