@@ -1,6 +1,7 @@
 package kerfwright.schedule.search;
 
 import com.google.ortools.sat.LinearExprBuilder;
+import java.util.Arrays;
 import java.util.List;
 import kerfwright.schedule.Day;
 import kerfwright.schedule.DayPlan;
@@ -47,24 +48,40 @@ final class DaySearch {
     return board.plan();
   }
 
-  /** Type by type inside the loads that are there, and then all types at once. */
+  /** Days of a usual size as a whole, bounded type by type; large days type by type alone. */
   private void wear() {
     long began = System.nanoTime();
+    boolean whole = view.day.demand() <= WHOLE_WEAR_UP_TO;
     int n = view.types.size();
+    int[] least = new int[n];
     for (int k = 0; k < n && search.left() > 0; k++) {
-      Timetable best = board.best();
-      DayModel one = new DayModel(view, Levels::worn, List.of(k), best);
-      LinearExprBuilder wear = held(one, best, shortIn(best, k));
-      int now = Timetable.wear(view.types.get(k), best.unit[k]);
-      one.model.addLessOrEqual(wear, now);
-      one.hint(best);
+      Timetable others = whole ? new Timetable(view) : board.best();
+      DayModel one = new DayModel(view, Levels::worn, List.of(k), others);
+      LinearExprBuilder wear = one.wear();
+      if (!whole) {
+        hold(one, shortIn(others, k), others.newLoads());
+        one.hint(others);
+      }
       double seconds = search.left() * ONE_TYPE_SHARE / (n - k);
-      search.run(one, wear, Search.RELAXATION, seconds, board::offer, bound -> {});
+      least[k] =
+          Math.max(
+              0,
+              search
+                  .run(
+                      one,
+                      wear,
+                      Search.RELAXATION,
+                      seconds,
+                      whole ? t -> {} : board::offer,
+                      b -> {})
+                  .bound());
     }
     board.spent(Goal.WEAR, began);
-    if (view.day.demand() <= WHOLE_WEAR_UP_TO) {
+    if (whole) {
+      board.bound(Goal.WEAR, Arrays.stream(least).sum());
       DayModel all = new DayModel(view, Levels::worn);
-      minimise(Goal.WEAR, all, held(all, board.best(), board.best().shortages()), search.left());
+      hold(all, board.best().shortages(), board.best().newLoads());
+      minimise(Goal.WEAR, all, all.wear(least), search.left());
     }
   }
 
@@ -76,13 +93,9 @@ final class DaySearch {
     return n;
   }
 
-  /** Holds the goals above, and gives the wear to be minimised. */
-  private static LinearExprBuilder held(DayModel model, Timetable best, int shortages) {
+  private static void hold(DayModel model, int shortages, int loads) {
     model.model.addLessOrEqual(model.shortages(), shortages);
-    model.model.addLessOrEqual(model.loads(), best.newLoads());
-    LinearExprBuilder wear = com.google.ortools.sat.LinearExpr.newBuilder();
-    model.flows.forEach(f -> wear.add(Evenness.of(model.model, f)));
-    return wear;
+    model.model.addLessOrEqual(model.loads(), loads);
   }
 
   private void minimise(Goal goal, DayModel model, LinearExprBuilder value, double seconds) {
