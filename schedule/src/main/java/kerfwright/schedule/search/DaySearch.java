@@ -11,6 +11,9 @@ import kerfwright.schedule.SearchLimits;
 
 /** One plan of a day from the first greedy plan to the last proof. */
 final class DaySearch {
+  /** Variations of the greedy plan before the solver takes over. */
+  private static final int GREEDY_RUNS = 1_000;
+
   /** Shares of the time still left that a goal may take before it is put off unproven. */
   private static final double SHORTAGES_SHARE = 0.75;
 
@@ -34,6 +37,9 @@ final class DaySearch {
 
   /** The first plan, and then the solver where it is wanted and its library is there. */
   DayPlan run(boolean solver) {
+    if (!progress.stopped()) {
+      board.offer(FirstPlan.of(view, limits.seed(), GREEDY_RUNS));
+    }
     if (!solver || progress.stopped() || !NativeSolver.available()) {
       return board.plan();
     }
