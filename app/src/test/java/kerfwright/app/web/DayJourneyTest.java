@@ -96,7 +96,7 @@ class DayJourneyTest {
     assertEquals(303, post(DAY + "/buy", "remedy", index).statusCode());
     assertTrue(app.get(DAY).body().contains("On the order list"));
     String order = app.get("/restock").body();
-    assertTrue(order.contains("lacks it; one more ends that"), order);
+    assertTrue(order.contains("is short of it; one more ends that"), order);
     assertTrue(app.get("/restock.csv").body().contains("is short of it"));
     String type = found("name=\"type\" value=\"([^\"]+)\"", order);
     String[] wish = {"type", type, "day", LocalDate.now().toString(), "pieces", "1"};
