@@ -116,9 +116,10 @@ final class Trials {
     double ownWear = pace.wear(kind).typical();
     double usualLives = volume * instrument.part().livesPerM3(work, rim);
     double lives = ownWear * usualLives;
-    double mean = cut.removalM3PerS() * Sharpness.meanOver(Math.min(lives, Sharpness.LIFE_END));
+    double mean =
+        cut.removalM3PerS() * instrument.part().meanOver(Math.min(lives, Sharpness.LIFE_END));
     double usual =
-        cut.removalM3PerS() * Sharpness.meanOver(Math.min(usualLives, Sharpness.LIFE_END));
+        cut.removalM3PerS() * instrument.part().meanOver(Math.min(usualLives, Sharpness.LIFE_END));
     double usualS = volume / usual * passesOverlap(contact);
     double cutS = ownPace * (volume / mean * passesOverlap(contact));
     Substance left =

@@ -101,10 +101,13 @@ public final class Draw {
     double hardness = random.nextDouble();
     double h = between(s, Substance::hardnessPa, hardness);
     double hard = between(s, Substance::hardPhaseHardnessPa, hardness);
+    double young = random.nextDouble();
+    double toughness = random.nextDouble();
     return new Substance(
         h,
-        between(s, Substance::youngPa, random.nextDouble()),
-        between(s, Substance::toughnessPaSqrtM, random.nextDouble()),
+        between(s, Substance::youngPa, young),
+        between(s, Substance::toughnessPaSqrtM, toughness),
+        between(s, Substance::shortCrackToughnessPaSqrtM, toughness),
         between(s, Substance::densityKgPerM3, random.nextDouble()),
         between(s, Substance::conductivityWPerMK, random.nextDouble()),
         between(s, Substance::specificHeatJPerKgK, random.nextDouble()),

@@ -148,8 +148,9 @@ public final class Sampler {
   }
 
   /** Removal rate on average while lives are used. */
-  private static double rate(double fresh, double lives) {
-    return Math.max(1e-15, fresh * Sharpness.meanOver(Math.min(lives, Sharpness.LIFE_END)));
+  private static double rate(Instrument instrument, double fresh, double lives) {
+    double mean = instrument.part().meanOver(Math.min(lives, Sharpness.LIFE_END));
+    return Math.max(1e-15, fresh * mean);
   }
 
   private CutHeat step(int s, int i, TimedCut timed, Draw draw, Depths depths, double changeS) {
@@ -188,12 +189,13 @@ public final class Sampler {
     double usualLives = volume * instrument.part().livesPerM3(work, rim);
     double lives = c.ownWear() * usualLives;
     double fresh = cut.removalM3PerS() * factor;
-    double rate = rate(fresh, lives);
+    double rate = rate(instrument, fresh, lives);
     double overlap = c.cutS() * c.meanRemovalM3PerS() / c.segment().volumeM3();
     double cutting = Math.min(GIVEN_UP_S, volume / rate * overlap);
     // heat is never simulated over less than the literature's time
     double literature =
-        Math.min(GIVEN_UP_S, volume / rate(fresh, usualLives) * (overlap / c.ownPace()));
+        Math.min(
+            GIVEN_UP_S, volume / rate(instrument, fresh, usualLives) * (overlap / c.ownPace()));
     double[] values = {
       rpm,
       rim,
