@@ -28,7 +28,7 @@ class PublicNamesTest {
       Pattern.compile(
           "seconds[A-Z].*|.*[a-z0-9]("
               + "M|M2|M3|Mm|S|Min|Kg|N|NM|Pa|K|C|J|W|Rad|PaSqrtM"
-              + "|NPerM|MPerN|MPerS|MmPerS|M2PerS|M3PerS|MlPerMin|KgPerM3"
+              + "|NPerM|MPerN|MPerS|MmPerS|M2PerS|M3PerS|MlPerMin|MlPerMinG|KgPerM3"
               + "|JPerM3|JPerM3K|JPerKgK|WPerMK|WPerM2|WPerM2K"
               + "|PerS|PerM|PerM2|PerM3|PerSqrtM)");
 
@@ -68,7 +68,10 @@ class PublicNamesTest {
           "after",
           "ofDiamondAfterCycles",
           "ofCarbideAfterCycles",
-          "relativeRemainder");
+          "relativeRemainder",
+          "reachingShare",
+          "wettedShare",
+          "heatShare");
 
   @Test
   void everyPublicNumberNamesItsUnit() {

@@ -50,10 +50,13 @@ public final class Trial {
 
   /** Of the time a bur cuts. */
   private static final int STEPS = 40;
+  /** Of tests that do not tell, so many are taken to have started at the room's temperature. */
+  private static final double ROOM_SHARE = 0.5;
 
   private final SetUp setUp;
   private final Draw draw;
   private @Nullable WorkingPart part;
+  private boolean fromTheRoom;
   private final Map<ConditionKind, Double> values = new EnumMap<>(ConditionKind.class);
 
   private Trial(SetUp setUp, Draw draw) {
@@ -74,8 +77,12 @@ public final class Trial {
   public static Trial drawn(SetUp setUp, Draw draw, double[] shares) {
     Trial trial = new Trial(setUp, draw);
     for (Condition c : setUp.ordered()) {
-      trial.values.put(
-          c.kind(), Draw.triangular(c.low(), c.typical(), c.high(), shares[c.kind().ordinal()]));
+      double share = shares[c.kind().ordinal()];
+      if (c.kind() == ConditionKind.ROOM_START) {
+        trial.fromTheRoom = share < ROOM_SHARE;
+        share = Math.min(1, share / ROOM_SHARE);
+      }
+      trial.values.put(c.kind(), Draw.triangular(c.low(), c.typical(), c.high(), share));
     }
     return trial;
   }
@@ -92,6 +99,11 @@ public final class Trial {
   public double of(ConditionKind kind) {
     Double value = values.get(kind);
     return value == null ? setUp.get(kind).typical() : value;
+  }
+
+  /** Temperature of the tooth at the start: told, or of bath or room; typically of the bath. */
+  double startC() {
+    return of(fromTheRoom ? ConditionKind.ROOM_START : ConditionKind.BODY_TEMPERATURE);
   }
 
   private Material material(String id) {

@@ -36,7 +36,8 @@ public final class SequenceHeat {
               cut.pace().pauseS(),
               cut.candidate().cut().powerW(),
               deepens,
-              change));
+              change,
+              cut.candidate().contact().areaM2() * 1e6));
       before = cut;
     }
     return cuts;

@@ -132,7 +132,7 @@ public final class Sampler {
             depths.heatLayers(draw),
             cutCase.outline().areaM2() * 1e6,
             cutCase.coolant().millilitresPerMinute());
-    HeatInputs inputs = HeatInputs.TYPICAL.times(draw.heatShareFactor, draw.sprayFactor);
+    HeatInputs inputs = draw.heatInputs();
     WallHistory history = wall.quick(column, heat, inputs, curveEveryS);
     peak[s] = history.peakK();
     above[s] = history.secondsAboveLimit();
@@ -220,7 +220,8 @@ public final class Sampler {
         timed.pace().pauseS(),
         cut.powerW(),
         segment.punch() ? 0 : (to - from) * 1e3,
-        changeS);
+        changeS,
+        c.contact().areaM2() * 1e6);
   }
 
   /** Where layers lie in a draw. Depth is read by eye and feel: a layer is cut through as it is. */
