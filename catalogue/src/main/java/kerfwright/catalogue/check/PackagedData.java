@@ -10,6 +10,7 @@ import kerfwright.catalogue.material.ToolMaterials;
 import kerfwright.catalogue.reprocessing.ReprocessingFigures;
 import kerfwright.catalogue.source.Sources;
 import kerfwright.catalogue.stack.Anatomy;
+import kerfwright.catalogue.stack.Readings;
 import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.catalogue.table.Faults;
 
@@ -32,6 +33,7 @@ public final class PackagedData {
     Materials materials = Materials.load(sources, faults);
     ToolMaterials.load(sources, faults);
     Anatomy anatomy = Anatomy.load(sources, faults);
+    Readings.load(sources, faults);
     UsualStacks.load(anatomy, materials, sources, faults);
     Agreement.load(faults);
     EvidenceCases.load(Evidence.load(sources, faults), materials, faults);

@@ -2,7 +2,9 @@ package kerfwright.planner.operation;
 
 import java.util.List;
 import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.operation.HeatTarget;
 import kerfwright.catalogue.operation.Operation;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,13 +19,17 @@ import org.jspecify.annotations.Nullable;
  * @param areaM2 area seen along the axis, or surface gone over
  * @param engagedM height of wall or surface the side of the head can meet
  * @param pathM length of the path, 0 where it has none
- * @param slotWidthM width of a slot, 0 where it is none
+ * @param slotWidthM width of a slot the case gives: a head as wide is a last resort; 0 where none
+ *     is given
  * @param headLeastM smallest head allowed, 0 where any
  * @param headMostM largest head allowed, infinite where any
  * @param reachM how deep head and neck must get
  * @param below what lies under the end of the cut, if told
- * @param marginM how far a slip may go before it harms; infinite in mid-layer
+ * @param marginM what is left below the end of the cut, up to the end of the layer that is spared;
+ *     infinite where nothing is spared
  * @param wholeBelow true where what lies below must not be touched at all
+ * @param heat where its heat is judged in this case
+ * @param saidMm figures its texts name as {0}, {1} and so on, mm
  */
 public record Work(
     int order,
@@ -40,15 +46,18 @@ public record Work(
     double reachM,
     @Nullable Material below,
     double marginM,
-    boolean wholeBelow) {
+    boolean wholeBelow,
+    HeatTarget heat,
+    List<Double> saidMm) {
   public Work {
     parts = List.copyOf(parts);
+    saidMm = List.copyOf(saidMm);
   }
 
   /**
    * What is cut of one layer.
    *
-   * @param layer index in the stack
+   * @param layer index in the stack; of the nearest where the case's stack does not show it
    * @param material its material
    * @param volume volume cut by the diameter of the head
    */
@@ -66,6 +75,11 @@ public record Work(
         .max(java.util.Comparator.comparingDouble(p -> p.volume().m3(headM)))
         .orElseThrow()
         .material();
+  }
+
+  /** One of its texts: name, cue, stop, hazard or way, with the figures of this case. */
+  public Message text(String text) {
+    return Cue.text(operation, text, saidMm);
   }
 
   /** Everything cut, m3. */
