@@ -1,5 +1,7 @@
 package kerfwright.catalogue.check;
 
+import java.util.List;
+import java.util.stream.Stream;
 import kerfwright.catalogue.caution.Cautions;
 import kerfwright.catalogue.evidence.Agreement;
 import kerfwright.catalogue.evidence.Evidence;
@@ -7,7 +9,9 @@ import kerfwright.catalogue.evidence.EvidenceCases;
 import kerfwright.catalogue.limit.SafetyLimits;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.material.ToolMaterials;
+import kerfwright.catalogue.operation.OperationTable;
 import kerfwright.catalogue.reprocessing.ReprocessingFigures;
+import kerfwright.catalogue.size.UsualSizes;
 import kerfwright.catalogue.source.Sources;
 import kerfwright.catalogue.stack.Anatomy;
 import kerfwright.catalogue.stack.Readings;
@@ -40,6 +44,9 @@ public final class PackagedData {
     Cautions.load(sources, faults);
     SafetyLimits.load(sources, faults);
     ReprocessingFigures.load(sources, faults);
+    Stream.of(OperationTable.dataFaults(), UsualSizes.dataFaults())
+        .flatMap(List::stream)
+        .forEach(f -> faults.add(f.file(), f.line(), f.column(), f.expected()));
     return faults;
   }
 }

@@ -8,8 +8,10 @@ import java.util.Map;
 import java.util.stream.Stream;
 import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.size.Place;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.Procedure;
@@ -17,6 +19,7 @@ import kerfwright.planner.casework.PulpState;
 import kerfwright.quantity.FlowRate;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
+import org.jspecify.annotations.Nullable;
 
 /** Cases to lay operations through: a stack as material, thickness in mm, and so on. */
 final class LaidCases {
@@ -59,6 +62,44 @@ final class LaidCases {
         null,
         Handpieces.all(),
         FlowRate.ofMillilitresPerMinute(50));
+  }
+
+  /** The same case that must keep something. */
+  static CutCase keeping(CutCase c, Keep keep) {
+    return copy(c, keep, c.stackFilledIn());
+  }
+
+  /** The same case whose stack is the usual one. */
+  static CutCase filledIn(CutCase c) {
+    return copy(c, c.keep(), true);
+  }
+
+  private static CutCase copy(CutCase c, @Nullable Keep keep, boolean filledIn) {
+    return new CutCase(
+        c.reference(),
+        c.procedure(),
+        c.tooth(),
+        c.pulp(),
+        c.restoration(),
+        c.layers(),
+        filledIn,
+        c.stackSources(),
+        keep,
+        c.outline(),
+        c.finishRa(),
+        c.handpieces(),
+        c.coolant());
+  }
+
+  /** A usual size of the case's tooth. */
+  static double size(String name, CutCase c, String variant) {
+    return new CaseQuantities(
+            c,
+            new Depths(c.layers()),
+            new Place(c.tooth(), c.procedure().id(), variant),
+            Map.of(),
+            1.2)
+        .applyAsDouble(name);
   }
 
   /** A usual case of every variant. */
