@@ -24,12 +24,14 @@ final class DaySearch {
   private static final int WHOLE_WEAR_UP_TO = 500;
 
   private final DayView view;
+  private final SearchLimits limits;
   private final DayProgress progress;
   private final Scoreboard board;
   private final Search search;
 
   DaySearch(Day day, SearchLimits limits, DayProgress progress) {
     view = new DayView(day);
+    this.limits = limits;
     this.progress = progress;
     search = new Search(limits, progress::stopped);
     board = new Scoreboard(view, progress, "first plan", FirstPlan.of(view, limits.seed()));
