@@ -28,7 +28,7 @@ class PublicNamesTest {
       Pattern.compile(
           "seconds[A-Z].*|.*[a-z0-9]("
               + "M|M2|M3|Mm|S|Min|Kg|N|NM|Pa|K|C|J|W|Rad|PaSqrtM"
-              + "|NPerM|MPerN|MPerS|MmPerS|M2PerS|M3PerS|MlPerMin|KgPerM3"
+              + "|NPerM|MPerN|MPerS|MmPerS|M2PerS|M3PerS|MlPerMin|MlPerMinG|KgPerM3"
               + "|JPerM3|JPerM3K|JPerKgK|WPerMK|WPerM2|WPerM2K"
               + "|PerS|PerM|PerM2|PerM3|PerSqrtM)");
 
@@ -57,12 +57,21 @@ class PublicNamesTest {
           "WORN_OUT",
           "LIFE_END",
           "livesUsed",
-          "livesUsedInStep",
+          "livesInStep",
+          "runningInLives",
+          "declineLives",
+          "slowness",
+          "plateau",
+          "freshShare",
+          "slidingFactor",
+          "crackVolume",
           "after",
-          "meanOver",
           "ofDiamondAfterCycles",
           "ofCarbideAfterCycles",
-          "relativeRemainder");
+          "relativeRemainder",
+          "reachingShare",
+          "wettedShare",
+          "heatShare");
 
   @Test
   void everyPublicNumberNamesItsUnit() {

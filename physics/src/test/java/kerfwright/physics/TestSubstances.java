@@ -7,14 +7,14 @@ import kerfwright.physics.material.Substance;
 /**
  * Layers for tests. H, E and K_c of enamel after Park S et al. Dent Mater 2008;24:1477-1485, table
  * 1; of dentine, porcelain and zirconia after Zhang Y, Kelly JR. Dent Clin North Am
- * 2017;61:797-819, table 1; of cobalt-chromium H and E read, K_c from memory. Thermal figures do
- * not enter the models tested with these.
+ * 2017;61:797-819, table 1; of cobalt-chromium H and E read, K_c from memory; of short cracks as in
+ * the catalogue. Thermal figures do not enter the models tested with these.
  */
 public final class TestSubstances {
-  public static final Substance ENAMEL = of(3.5, 82, 0.88, 3.5, 1);
+  public static final Substance ENAMEL = withShortCracks(of(3.5, 82, 0.88, 3.5, 1), 0.67);
   public static final Substance DENTINE = of(0.6, 18, 3.1, 2.45, 0.12);
-  public static final Substance PORCELAIN = of(6.2, 72, 1.2, 6.2, 1);
-  public static final Substance ZIRCONIA = of(13.4, 210, 4.0, 13.4, 1);
+  public static final Substance PORCELAIN = withShortCracks(of(6.2, 72, 1.2, 6.2, 1), 0.8);
+  public static final Substance ZIRCONIA = withShortCracks(of(13.4, 210, 4.0, 13.4, 1), 2.9);
   public static final Substance COBALT_CHROMIUM = of(3.43, 205, 50, 16.5, 0.07);
   public static final List<Substance> ALL =
       List.of(ENAMEL, DENTINE, PORCELAIN, ZIRCONIA, COBALT_CHROMIUM);
@@ -33,6 +33,20 @@ public final class TestSubstances {
         800,
         hardPhaseGPa * 1e9,
         share);
+  }
+
+  /** The same with another toughness for cracks as short as a grain's, MPa sqrt(m). */
+  public static Substance withShortCracks(Substance s, double toughness) {
+    return new Substance(
+        s.hardnessPa(),
+        s.youngPa(),
+        s.toughnessPaSqrtM(),
+        toughness * 1e6,
+        s.densityKgPerM3(),
+        s.conductivityWPerMK(),
+        s.specificHeatJPerKgK(),
+        s.hardPhaseHardnessPa(),
+        s.hardPhaseShare());
   }
 
   /**

@@ -7,7 +7,9 @@ import java.util.Map;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.material.Materials;
+import kerfwright.physics.wear.GrainDulling;
 import kerfwright.physics.wear.Sharpness;
+import kerfwright.physics.wear.WearConstants;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.tool.Instrument;
@@ -40,7 +42,10 @@ class LifeLeftTest {
     assertEquals(1 - 2.0 / 10, left.high(), 1e-12);
     assertEquals(1 - 2.0 / 3, left.low(), 1e-12);
     double sharpness = Instrument.of(used).part().sharpness();
-    assertEquals(Math.pow(Sharpness.WORN_OUT, 1 - left.typical()), sharpness, 1e-12);
+    // grit runs in to a plateau: what is left of its cut is no longer what is left of its life
+    double lives = (1 - left.typical()) * Sharpness.LIFE_END;
+    double grain = GritClass.COARSE.particleSize().typical().metres();
+    assertEquals(GrainDulling.after(WearConstants.TYPICAL, grain, lives), sharpness, 1e-12);
   }
 
   @Test

@@ -36,7 +36,7 @@ final class EvidenceWords {
   /** Unit of what was computed; directions on a finding without a figure have none. */
   static String unit(EvidenceCase one) {
     return switch (one.figure()) {
-      case PULP_RISE, SURFACE_RISE -> " K";
+      case PULP_RISE, SURFACE_RISE, ROOT_RISE -> " K";
       case ROUGHNESS -> " um";
       case SPECIFIC_ENERGY -> " J/mm3";
       case BRITTLE_SHARE -> "";

@@ -12,6 +12,9 @@ import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.physics.cutting.TurbineDrive;
 import kerfwright.physics.material.Substance;
+import kerfwright.planner.casework.Aim;
+import kerfwright.planner.casework.AtHand;
+import kerfwright.planner.casework.Condition;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.Keep;
@@ -245,16 +248,10 @@ final class InventedPlans {
             "K-0412",
             procedure,
             new Tooth(16),
-            PulpState.VITAL,
-            null,
-            stack,
-            false,
-            List.of(),
-            keep,
-            outline,
-            null,
-            List.of(TURBINE),
-            FlowRate.ofMillilitresPerMinute(50));
+            new Condition(PulpState.VITAL, stack),
+            new Aim(null, outline, keep, null),
+            new AtHand(List.of(TURBINE), FlowRate.ofMillilitresPerMinute(50)),
+            List.of());
     List<PlannedStep> steps = new ArrayList<>();
     for (int i = 1; i < depthsMm.length; i++) {
       steps.add(step(i, depthsMm[i - 1], depthsMm[i]));

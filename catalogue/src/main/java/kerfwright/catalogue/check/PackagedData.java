@@ -14,6 +14,7 @@ import kerfwright.catalogue.reprocessing.ReprocessingFigures;
 import kerfwright.catalogue.size.UsualSizes;
 import kerfwright.catalogue.source.Sources;
 import kerfwright.catalogue.stack.Anatomy;
+import kerfwright.catalogue.stack.Readings;
 import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.catalogue.table.Faults;
 
@@ -36,6 +37,7 @@ public final class PackagedData {
     Materials materials = Materials.load(sources, faults);
     ToolMaterials.load(sources, faults);
     Anatomy anatomy = Anatomy.load(sources, faults);
+    Readings.load(sources, faults);
     UsualStacks.load(anatomy, materials, sources, faults);
     Agreement.load(faults);
     EvidenceCases.load(Evidence.load(sources, faults), materials, faults);

@@ -61,7 +61,8 @@ public record EvidenceCase(
     ROUGHNESS,
     PULP_RISE,
     SURFACE_RISE,
-    MOUTH_HEAT;
+    MOUTH_HEAT,
+    ROOT_RISE;
 
     /** The word the data files use. */
     public String id() {
@@ -70,7 +71,7 @@ public record EvidenceCase(
 
     public About about() {
       return switch (this) {
-        case PULP_RISE, SURFACE_RISE, MOUTH_HEAT -> About.HEAT;
+        case PULP_RISE, SURFACE_RISE, MOUTH_HEAT, ROOT_RISE -> About.HEAT;
         default -> About.CUTTING;
       };
     }

@@ -9,6 +9,8 @@ public enum Property {
   YOUNG_MODULUS("young-modulus", "Young's modulus", "GPa", 1e9),
   YOUNG_MODULUS_IN_FLEXURE("young-modulus-in-flexure", "Young's modulus in flexure", "GPa", 1e9),
   FRACTURE_TOUGHNESS("fracture-toughness", "Fracture toughness", "MPa*m^0.5", 1e6),
+  SHORT_CRACK_TOUGHNESS(
+      "short-crack-toughness", "Fracture toughness of short cracks", "MPa*m^0.5", 1e6),
   BRITTLENESS_INDEX("brittleness-index", "Brittleness index H E / K_c^2", "1/um", 1e6),
   DENSITY("density", "Density", "kg/m3", 1),
   THERMAL_CONDUCTIVITY("thermal-conductivity", "Thermal conductivity", "W/mK", 1),

@@ -9,7 +9,10 @@ import java.util.function.ToDoubleFunction;
 import kerfwright.catalogue.table.Row;
 import kerfwright.physics.material.Substance;
 
-/** Turns the eight model inputs of a material into its three substances. */
+/**
+ * Turns the model inputs of a material into its three substances. Where none is given for short
+ * cracks their toughness is that of long ones.
+ */
 final class SpreadOfInputs {
   private static final List<Property> NEEDED =
       List.of(
@@ -59,7 +62,16 @@ final class SpreadOfInputs {
             .map(inputs::get)
             .mapToDouble(input -> end.applyAsDouble(Objects.requireNonNull(input)))
             .toArray();
+    ModelInput shortCracks = inputs.get(Property.SHORT_CRACK_TOUGHNESS);
     return new Substance(
-        values[0], values[1], values[2], values[3], values[4], values[5], values[6], values[7]);
+        values[0],
+        values[1],
+        values[2],
+        shortCracks == null ? values[2] : end.applyAsDouble(shortCracks),
+        values[3],
+        values[4],
+        values[5],
+        values[6],
+        values[7]);
   }
 }

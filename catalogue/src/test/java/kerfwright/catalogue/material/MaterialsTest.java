@@ -64,7 +64,7 @@ class MaterialsTest {
   @Test
   void aReportShowsBothWhatTheModelsTakeAndWhatIsPublished() {
     MaterialReport enamel = MATERIALS.report("enamel").orElseThrow();
-    assertEquals(8, enamel.modelInputs().size());
+    assertEquals(9, enamel.modelInputs().size());
     assertEquals(5, enamel.published(Property.YOUNG_MODULUS).size());
     assertTrue(enamel.published(Property.HARDNESS).get(0).preferred());
     assertEquals(Basis.FROM_MEMORY, input(enamel, Property.DENSITY).basis());

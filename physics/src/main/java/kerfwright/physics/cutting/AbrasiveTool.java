@@ -8,14 +8,20 @@ package kerfwright.physics.cutting;
  * @param grainHardnessPa hardness of the grain
  * @param rigidity 1 for a rigid bond; below 1 for elastic bonds of polishers and discs, which let
  *     grains sink in so that each bites less
+ * @param runOutM eccentricity of the turning head
  */
 public record AbrasiveTool(
-    double grainSizeM, double protrusionShare, double grainHardnessPa, double rigidity) {
+    double grainSizeM,
+    double protrusionShare,
+    double grainHardnessPa,
+    double rigidity,
+    double runOutM) {
   public AbrasiveTool {
     Require.positive("Grain size", "m", grainSizeM);
     Require.positive("Protrusion of the grains", "of their size", protrusionShare);
     Require.positive("Hardness of the grains", "Pa", grainHardnessPa);
     Require.positive("Rigidity of the bond", "of a rigid one", rigidity);
+    Require.notNegative("Run-out", "m", runOutM);
   }
 
   /** Room for chips above the bond, m. */

@@ -3,16 +3,17 @@ package kerfwright.physics.cutting;
 import kerfwright.physics.material.Substance;
 
 /**
- * Load on one sliding grain above which lateral cracks form, P* = lambda K_c^4 / H^3, and the
- * volume they lift from a length of travel, V/s = alpha P^(9/8) K_c^(-1/2) H^(-5/8) (E/H)^(4/5).
+ * Load on one sliding grain above which lateral cracks form, P* = lambda K_0^4 / H^3, and the
+ * volume they lift from a length of travel, V/s = alpha P^(9/8) K_0^(-1/2) H^(-5/8) (E/H)^(4/5).
  *
  * <table>
  *   <caption>Symbols</caption>
  *   <tr><td>P</td><td>N</td><td>load on the grain</td></tr>
- *   <tr><td>K_c</td><td>Pa sqrt(m)</td><td>fracture toughness</td></tr>
+ *   <tr><td>K_0</td><td>Pa sqrt(m)</td><td>fracture toughness of a crack as short as a grain's, 5 to
+ *       50 micrometres: where toughness grows with the crack the figure of long cracks is too high</td></tr>
  *   <tr><td>H, E</td><td>Pa</td><td>hardness, Young's modulus</td></tr>
- *   <tr><td>lambda</td><td>-</td><td>2e4 when sliding, ten times below the 2e5 of static
- *       indentation; both from memory, order only</td></tr>
+ *   <tr><td>lambda</td><td>-</td><td>1e5 when sliding, half of the 2e5 of static indentation (from
+ *       memory), with K_0: zirconia then stays mainly ductile and porcelain cracks (DC014 to DC016)</td></tr>
  *   <tr><td>alpha</td><td>-</td><td>dimensionless factor, fitted</td></tr>
  * </table>
  *
@@ -23,22 +24,25 @@ import kerfwright.physics.material.Substance;
  * (volume).
  */
 public final class CrackThreshold {
-  private static final double SLIDING_FACTOR = 2e4;
-
   private CrackThreshold() {}
 
-  /** Load on a grain above which it cracks the work, N. */
+  /** Load on a grain above which it cracks the work, with the usual sliding factor, N. */
   public static double loadN(Substance work) {
-    double k = work.toughnessPaSqrtM();
+    return loadN(work, CuttingConstants.TYPICAL.slidingFactor());
+  }
+
+  /** Load on a grain above which it cracks the work, N. */
+  public static double loadN(Substance work, double slidingFactor) {
+    double k = work.shortCrackToughnessPaSqrtM();
     double h = work.hardnessPa();
-    return SLIDING_FACTOR * k * k * k * k / (h * h * h);
+    return slidingFactor * k * k * k * k / (h * h * h);
   }
 
   /** Volume lifted by lateral cracks over a length of travel at factor one, m3/m. */
   public static double crackVolumePerLengthM2(Substance work, double grainLoadN) {
     double h = work.hardnessPa();
     return Math.pow(grainLoadN, 9.0 / 8)
-        * Math.pow(work.toughnessPaSqrtM(), -0.5)
+        * Math.pow(work.shortCrackToughnessPaSqrtM(), -0.5)
         * Math.pow(h, -5.0 / 8)
         * Math.pow(work.youngPa() / h, 0.8);
   }

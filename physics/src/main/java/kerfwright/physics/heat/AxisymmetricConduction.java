@@ -24,13 +24,14 @@ import java.util.function.DoubleUnaryOperator;
  * is conserved to rounding; alternating directions (Peaceman and Rachford), second order in space
  * and time; after each switch two steps in damped form (each half step implicit in one direction
  * after the other), which takes the edge off the sudden change (Rannacher). The floor cuts partial
- * cells, see {@link CutFloor}. Steps end at every switch and are never longer than asked; on graded
- * meshes the first one after a switch is divided 1/16, 1/16, 1/8, 1/4, 1/2.
+ * cells, see {@link CutFloor}. Blood takes its share after each step (first order in the step, and
+ * slow: a minute against hundredths of a second). Steps end at every switch and are never longer
+ * than asked; on graded meshes the first one after a switch is divided 1/16, 1/16, 1/8, 1/4, 1/2.
  *
  * <p>Valid for: perfect contact of the layers, properties that do not change with temperature.
- * Leaves out: boiling of the coolant, radiation, blood flow, the direction of dentine tubules, any
- * shape but the round cavity. With steps above about 20 ms the splitting into directions shows
- * where a layer of metal conducts much better than its neighbours.
+ * Leaves out: boiling of the coolant, radiation, the direction of dentine tubules, any shape but
+ * the round cavity. With steps above about 20 ms the splitting into directions shows where a layer
+ * of metal conducts much better than its neighbours.
  *
  * <p>Sources: Carslaw HS, Jaeger JC. Conduction of Heat in Solids, 2nd ed. 1959 (equations, closed
  * forms of the tests); Peaceman DW, Rachford HH. J Soc Ind Appl Math 1955;3:28-41; Rannacher R.
@@ -51,6 +52,7 @@ public final class AxisymmetricConduction {
   private final CutFloor floor;
   private final DepthSweep depth;
   private final RadialSweep radial;
+  private final Perfusion perfusion;
   private final ProbeReader[] readers;
   private final double[][] t;
   private final double[][] g;
@@ -92,6 +94,7 @@ public final class AxisymmetricConduction {
     }
     depth = new DepthSweep(grid, floor, body);
     radial = new RadialSweep(grid, floor, body);
+    perfusion = new Perfusion(body, grid, floor);
     readers = new ProbeReader[probes.size()];
     for (int p = 0; p < readers.length; p++) {
       readers[p] = new ProbeReader(grid, floor, body, probes.get(p));
@@ -203,6 +206,7 @@ public final class AxisymmetricConduction {
       } else {
         fullStep(step);
       }
+      ledger.blood(perfusion.step(t, g, step));
       phaseS = startS + (s + 1) * step;
       wantedM = phaseStartM + feedMPerS * phaseS;
       recorder.step(t, phaseStartS + phaseS, wantedM);

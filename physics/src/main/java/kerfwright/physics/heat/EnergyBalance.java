@@ -6,7 +6,7 @@ package kerfwright.physics.heat;
  * @param storedJ heat in the body at the end less heat in it at the start; both above 0 degC
  * @param cutJ heat brought in by the flux of cutting
  * @param washedJ heat brought in by coolant over top, floor and cavity wall; negative when it cools
- * @param facesJ heat brought in through bottom and side
+ * @param facesJ heat brought in through bottom and side, and by blood
  * @param removedJ heat (above 0 degC) carried off with removed material
  * @param turnoverJ sum of the sizes of all terms, against which the remainder is judged
  */

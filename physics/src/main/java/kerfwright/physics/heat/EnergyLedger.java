@@ -19,6 +19,11 @@ final class EnergyLedger {
     faces(radial.sideInflow(t) * seconds);
   }
 
+  /** Heat that blood brought to the tissue at the bottom. */
+  void blood(double heat) {
+    faces(heat);
+  }
+
   private void cut(double heat) {
     cut += heat;
     turnover += Math.abs(heat);

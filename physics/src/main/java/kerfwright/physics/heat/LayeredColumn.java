@@ -33,11 +33,11 @@ import java.util.Arrays;
  *
  * <p>Valid for spots of 0.5 to 3 mm and depths of 2 to 5 mm; the tests state how far it may lie
  * from the axisymmetric solution. Leaves out: sideways spreading in a layer that conducts much
- * better than the one below, the cavity wall (taken as the washed top, at floor level), a side that
- * is not insulated. With less than 2 mm over the probe it may stay too cool for seconds after a
- * stroke, by a twentieth of its greatest answer. Strokes and pauses are followed one by one:
- * averaging them would lose a tenth and more of what reaches the pulp, because water then seems to
- * find a warmer floor than it does.
+ * better than the one below, where blood stands still beside the axis, the cavity wall (taken as
+ * the washed top, at floor level), a side that is not insulated. With less than 2 mm over the probe
+ * it may stay too cool for seconds after a stroke, by a twentieth of its greatest answer. Strokes
+ * and pauses are followed one by one: averaging them would lose a tenth and more of what reaches
+ * the pulp, because water then seems to find a warmer floor than it does.
  *
  * <p>Holds its working arrays for reuse; belongs to one thread. Nothing is allocated in a time
  * step.
@@ -67,6 +67,8 @@ public final class LayeredColumn {
   private final ColumnChain spot = new ColumnChain();
   private final ColumnGrid grid = new ColumnGrid();
   private final SpotReading atFloor = new SpotReading();
+  private final SpotReading atTissue = new SpotReading();
+  private final ColumnBlood blood = new ColumnBlood();
 
   /** Counts every change of floor, rim or coolant outside. */
   private int shape;
@@ -130,6 +132,7 @@ public final class LayeredColumn {
     if (bottomHeld) {
       plane.t[cells] = body.bottom().outsideC();
     }
+    blood.build(body, grid, plane.mass);
     coldRim = 0;
     row = 0;
     floorM = 0;
@@ -197,6 +200,7 @@ public final class LayeredColumn {
       double feedMPerS,
       ColumnRecorder out) {
     double startM = cutM;
+    blood.prepare(step);
     plane.factor(0.5 * step);
     shape();
     spot.factor(0.5 * step);
@@ -218,10 +222,22 @@ public final class LayeredColumn {
         drive();
         spot.fullStep();
       }
+      bleed();
       cutM = startM + feedMPerS * (s + 1) * step;
       out.step(this, cutM, phaseS + doneS + (s + 1) * step);
     }
     return doneS + steps * step;
+  }
+
+  /** Blood takes its share of the step, unless the top of the tissue is too warm for it to flow. */
+  private void bleed() {
+    int top = blood.first();
+    if (top > row
+        && top <= plane.last
+        && (plane.t[top] + spot.t[top] <= Face.Perfused.STOPS_C
+            || plane.t[top] + spotPart(grid.z[top], atTissue) <= Face.Perfused.STOPS_C)) {
+      blood.step(plane.t, spot.t, Math.max(top, row + 2), plane.last);
+    }
   }
 
   /** Where the floor stands. */

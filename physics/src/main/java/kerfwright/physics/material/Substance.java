@@ -5,7 +5,9 @@ package kerfwright.physics.material;
  *
  * @param hardnessPa indentation hardness H of the bulk
  * @param youngPa Young's modulus E
- * @param toughnessPaSqrtM fracture toughness K_c
+ * @param toughnessPaSqrtM fracture toughness K_c of long cracks
+ * @param shortCrackToughnessPaSqrtM K_0, the same for a crack as short as one grain's, 5 to 50
+ *     micrometres; equal to K_c where toughness does not grow with the crack or nothing is known
  * @param densityKgPerM3 density
  * @param conductivityWPerMK thermal conductivity
  * @param specificHeatJPerKgK specific heat
@@ -17,6 +19,7 @@ public record Substance(
     double hardnessPa,
     double youngPa,
     double toughnessPaSqrtM,
+    double shortCrackToughnessPaSqrtM,
     double densityKgPerM3,
     double conductivityWPerMK,
     double specificHeatJPerKgK,
@@ -26,6 +29,7 @@ public record Substance(
     positive("hardness", hardnessPa);
     positive("Young's modulus", youngPa);
     positive("fracture toughness", toughnessPaSqrtM);
+    positive("toughness of short cracks", shortCrackToughnessPaSqrtM);
     positive("density", densityKgPerM3);
     positive("thermal conductivity", conductivityWPerMK);
     positive("specific heat", specificHeatJPerKgK);
@@ -36,6 +40,28 @@ public record Substance(
     if (!(hardPhaseShare >= 0 && hardPhaseShare <= 1)) {
       throw new IllegalArgumentException("share must be 0 to 1, got " + hardPhaseShare);
     }
+  }
+
+  /** A material whose toughness is the same for cracks of any length. */
+  public Substance(
+      double hardnessPa,
+      double youngPa,
+      double toughnessPaSqrtM,
+      double densityKgPerM3,
+      double conductivityWPerMK,
+      double specificHeatJPerKgK,
+      double hardPhaseHardnessPa,
+      double hardPhaseShare) {
+    this(
+        hardnessPa,
+        youngPa,
+        toughnessPaSqrtM,
+        toughnessPaSqrtM,
+        densityKgPerM3,
+        conductivityWPerMK,
+        specificHeatJPerKgK,
+        hardPhaseHardnessPa,
+        hardPhaseShare);
   }
 
   private static void positive(String what, double value) {

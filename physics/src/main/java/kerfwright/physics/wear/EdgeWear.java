@@ -5,10 +5,11 @@ import kerfwright.physics.material.Substance;
 /**
  * How fast the blades of a bur blunt: share of the edge's life used by a volume.
  *
- * <p>w = w0 [ (1 - s) g(H/H_t) + s^1.5 g(H_h/H_t) ], g(r) = 1 / (1 + (0.7/r)^6). Abrasives much
- * softer than the tool hardly wear it, those as hard or harder wear it at a rate that no longer
- * rises (Khrushchov MM. Wear 1974;28:69-88; Richardson RCD. Wear 1968;11:245-275; both from
- * memory). What counts is the hardest phase: fillers of composite, carbides in cobalt-chromium.
+ * <p>w = w0 [ (1 - s) g(H/H_t) + s^1.5 (H/H_h) g(H_h/H_t) ], g(r) = 1 / (1 + (0.7/r)^6). Abrasives
+ * much softer than the tool hardly wear it, those as hard or harder wear it at a rate that no
+ * longer rises (Khrushchov MM. Wear 1974;28:69-88; Richardson RCD. Wear 1968;11:245-275; both from
+ * memory). Fillers of composite and carbides in cobalt-chromium are harder than what holds them:
+ * such a particle presses on the edge no harder than its bed bears, so that it counts by H/H_h.
  *
  * <table>
  *   <caption>Symbols</caption>
@@ -35,8 +36,9 @@ public final class EdgeWear {
   public static double livesPerM3(Substance work, double toolHardnessPa) {
     double bulk = severity(work.hardnessPa() / toolHardnessPa);
     double hard = severity(work.hardPhaseHardnessPa() / toolHardnessPa);
+    double held = work.hardnessPa() / work.hardPhaseHardnessPa();
     double share = work.hardPhaseShare();
-    return FULL_RATE_PER_M3 * ((1 - share) * bulk + share * Math.sqrt(share) * hard);
+    return FULL_RATE_PER_M3 * ((1 - share) * bulk + share * Math.sqrt(share) * held * hard);
   }
 
   private static double severity(double ratio) {

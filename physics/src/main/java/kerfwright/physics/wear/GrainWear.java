@@ -11,7 +11,8 @@ import kerfwright.physics.material.Substance;
  *
  * <table>
  *   <caption>Symbols</caption>
- *   <tr><td>w</td><td>1/m3</td><td>lives used for a volume; {@link Sharpness} falls as exp(-lives)</td></tr>
+ *   <tr><td>w</td><td>1/m3</td><td>lives used for a volume; how the cut falls with them stands in {@link
+ *       GrainDulling}</td></tr>
  *   <tr><td>H</td><td>Pa</td><td>hardness of the work; H1 = 3.5 GPa, enamel</td></tr>
  *   <tr><td>d</td><td>m</td><td>grain size; d1 = 115 micrometres, medium</td></tr>
  *   <tr><td>v</td><td>m/s</td><td>rim speed; v1 = 15 m/s. Linear in speed is a project setting: at twice

@@ -12,11 +12,23 @@ class CrackThresholdTest {
 
   @Test
   void theThresholdIsToughnessToTheFourthOverHardnessCubed() {
-    // 2e4 * (1e6)^4 / (1e9)^3
-    assertEquals(20, CrackThreshold.loadN(ROUND), 1e-9);
-    assertEquals(16 * 20, CrackThreshold.loadN(TestSubstances.of(1, 10, 2, 1, 1)), 1e-6);
-    assertEquals(20 / 8.0, CrackThreshold.loadN(TestSubstances.of(2, 10, 1, 2, 1)), 1e-9);
-    assertEquals(20, CrackThreshold.loadN(TestSubstances.of(1, 99, 1, 1, 1)), 1e-9);
+    // 1e5 * (1e6)^4 / (1e9)^3
+    assertEquals(100, CrackThreshold.loadN(ROUND), 1e-9);
+    assertEquals(20, CrackThreshold.loadN(ROUND, 2e4), 1e-9);
+    assertEquals(16 * 100, CrackThreshold.loadN(TestSubstances.of(1, 10, 2, 1, 1)), 1e-6);
+    assertEquals(100 / 8.0, CrackThreshold.loadN(TestSubstances.of(2, 10, 1, 2, 1)), 1e-9);
+    assertEquals(100, CrackThreshold.loadN(TestSubstances.of(1, 99, 1, 1, 1)), 1e-9);
+  }
+
+  /** What a grain breaks is as short as its scratch is deep: long cracks do not count. */
+  @Test
+  void theToughnessOfShortCracksCounts() {
+    Substance rising = TestSubstances.withShortCracks(ROUND, 0.5);
+    assertEquals(100 / 16.0, CrackThreshold.loadN(rising), 1e-9);
+    assertEquals(
+        Math.sqrt(2) * CrackThreshold.crackVolumePerLengthM2(ROUND, 1),
+        CrackThreshold.crackVolumePerLengthM2(rising, 1),
+        1e-15);
   }
 
   @Test

@@ -122,7 +122,7 @@ class CuttingPropertyTest {
   }
 
   @Test
-  void removalAndPowerAreProportionalToRimSpeedAtAGivenLoad() {
+  void powerIsProportionalToRimSpeedAtAGivenLoadAndRemovalRisesNoMoreThanThat() {
     always(
         65,
         (setting, p, draw) -> {
@@ -133,7 +133,7 @@ class CuttingPropertyTest {
           CutResult slow = setting.at(p);
           CutResult fast = setting.at(faster);
           double removal = k * slow.removalM3PerS();
-          assertEquals(removal, fast.removalM3PerS(), 1e-9 * removal, setting.what());
+          assertTrue(fast.removalM3PerS() <= removal / ROUNDING, setting.what());
           assertEquals(k * slow.powerW(), fast.powerW(), 1e-9 * k * slow.powerW());
           assertEquals(slow.unitLoadN(), fast.unitLoadN(), 1e-12 * slow.unitLoadN());
         });
@@ -145,16 +145,10 @@ class CuttingPropertyTest {
         66,
         (setting, p, draw) -> {
           CutResult cut = setting.at(p);
-          if (setting.what().get().startsWith("Bladed")) {
-            assertTrue(cut.tangentialN() >= 0.2 * p.loadN() * ROUNDING, setting.what());
-            assertTrue(cut.tangentialN() <= 0.6 * p.loadN() / ROUNDING, setting.what());
-          } else {
-            assertEquals(0.5 * p.loadN(), cut.tangentialN(), 1e-12);
-          }
+          assertTrue(cut.tangentialN() >= 0.2 * p.loadN() * ROUNDING, setting.what());
+          assertTrue(cut.tangentialN() <= 0.6 * p.loadN() / ROUNDING, setting.what());
           assertEquals(cut.tangentialN() * p.rimSpeedMPerS(), cut.powerW(), 1e-9);
         });
-    // 0.24/0.60 to 1.77/2.93 in leucite glass-ceramic (abstract of the in-process study)
-    assertTrue(AbrasiveCutting.forceRatio() >= 0.40 && AbrasiveCutting.forceRatio() <= 0.604);
   }
 
   @Test
@@ -170,7 +164,8 @@ class CuttingPropertyTest {
               fine.grainSizeM() * draw.factor(),
               fine.protrusionShare(),
               fine.grainHardnessPa(),
-              fine.rigidity());
+              fine.rigidity(),
+              fine.runOutM());
       CutResult small = AbrasiveCutting.cut(fine, work, contact, point);
       CutResult large = AbrasiveCutting.cut(coarse, work, contact, point);
       assertTrue(large.brittleShare() >= small.brittleShare() * ROUNDING);
@@ -227,7 +222,8 @@ class CuttingPropertyTest {
       BladedTool b = draw.bladed();
       Engagement contact = draw.contact();
       OperatingPoint point = draw.point();
-      AbrasiveTool grains = new AbrasiveTool(a.grainSizeM(), a.protrusionShare(), soft, 1);
+      AbrasiveTool grains =
+          new AbrasiveTool(a.grainSizeM(), a.protrusionShare(), soft, 1, a.runOutM());
       BladedTool blades =
           new BladedTool(
               b.blades(), b.edgeRadiusM(), b.edgeShare(), soft, b.runOutM(), b.stiffnessNPerM());

@@ -27,7 +27,8 @@ final class RandomCuts {
         logUniform(random, 5e-6, 250e-6),
         0.1 + 0.5 * random.nextDouble(),
         logUniform(random, 0.3e9, 100e9),
-        0.1 + 0.9 * random.nextDouble());
+        0.1 + 0.9 * random.nextDouble(),
+        random.nextInt(10) == 0 ? 0 : logUniform(random, 0.1e-6, 20e-6));
   }
 
   BladedTool bladed() {

@@ -22,7 +22,7 @@ class TradeOrderTest {
 
   private static CutResult diamond(double grainUm, Substance work, double loadN) {
     return AbrasiveCutting.cut(
-        new AbrasiveTool(grainUm * 1e-6, 0.4, 90e9, 1),
+        new AbrasiveTool(grainUm * 1e-6, 0.4, 90e9, 1, 5e-6),
         work,
         SIDE,
         new OperatingPoint(loadN, 18, 50, 1));
@@ -94,7 +94,8 @@ class TradeOrderTest {
   @Test
   void coarseGritCracksEnamelAndPorcelainAndPloughsDentineAndMetal() {
     assertTrue(diamond(137, TestSubstances.PORCELAIN, 1).brittleShare() > 0.5);
-    assertTrue(diamond(137, TestSubstances.ENAMEL, 1).brittleShare() > 0.3);
+    // 0.3 before the toughness of short cracks and its threshold were taken
+    assertTrue(diamond(137, TestSubstances.ENAMEL, 1).brittleShare() > 0.1);
     assertTrue(diamond(137, TestSubstances.DENTINE, 1).brittleShare() < 1e-6);
     assertTrue(diamond(137, TestSubstances.COBALT_CHROMIUM, 1).brittleShare() < 1e-6);
     assertTrue(diamond(15, TestSubstances.ENAMEL, 1).brittleShare() < 1e-3);

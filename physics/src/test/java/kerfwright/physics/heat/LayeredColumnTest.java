@@ -60,11 +60,23 @@ class LayeredColumnTest {
    */
   @Test
   void atThePulpItStaysWithinTheStatedBoundOfTheAxisymmetricSolution() {
+    withinTheBound(-1);
+  }
+
+  /** The same over a pulp that ends, without blood as on the bench and with it. */
+  @Test
+  void overPulpWithAndWithoutBloodItStaysWithinTheSameBound() {
+    withinTheBound(0);
+    withinTheBound(0.5);
+  }
+
+  private static void withinTheBound(double bloodMlPerMinG) {
     RandomCases cases = new RandomCases(7_041);
     int count = 200;
     double[] difference = new double[count];
     for (int n = 0; n < count; n++) {
-      RandomCases.Case one = cases.next();
+      RandomCases.Case any = cases.next();
+      RandomCases.Case one = bloodMlPerMinG < 0 ? any : any.perfused(bloodMlPerMinG);
       HeatSeries full = one.solve(HeatMesh.graded(32, 60, 0.03), 0.5);
       ColumnSeries quick = COLUMN.run(one.body(), one.schedule(), new double[] {one.pulpMm()}, 0.5);
       for (int i = 0; i < quick.timesS().length; i++) {

@@ -25,6 +25,14 @@ final class RandomCases {
           pulpMm);
     }
 
+    /** The same over 1.5 mm of pulp with blood, nothing beyond. */
+    Case perfused(double mlPerMinG) {
+      List<HeatLayer> layers = new ArrayList<>(body.layers().subList(0, body.layers().size() - 1));
+      layers.add(new HeatLayer(1.5, 0.6, 1000, 4180));
+      HeatBody living = HeatBody.of(body.radiusMm(), layers, 37, Face.perfused(mlPerMinG, 37));
+      return new Case(living, schedule, pulpMm);
+    }
+
     HeatSeries solve(HeatMesh mesh, double outputS) {
       return new AxisymmetricConduction(body, schedule, List.of(HeatProbe.onAxis(pulpMm)), mesh)
           .run(outputS);

@@ -127,6 +127,19 @@ class SubstanceTest {
   }
 
   @Test
+  void toughnessOfShortCracksStandsForItself() {
+    assertEquals(3.1e6, TestSubstances.DENTINE.shortCrackToughnessPaSqrtM(), 1);
+    assertEquals(0.67e6, TestSubstances.ENAMEL.shortCrackToughnessPaSqrtM(), 1);
+    assertEquals(0.88e6, TestSubstances.ENAMEL.toughnessPaSqrtM(), 1);
+    assertTrue(
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> TestSubstances.withShortCracks(TestSubstances.ENAMEL, 0))
+            .getMessage()
+            .contains("toughness of short cracks"));
+  }
+
+  @Test
   void onePhaseWithAnyShareIsAllowed() {
     assertEquals(0, new Substance(1, 1, 1, 1, 1, 1, 1, 0).hardPhaseShare());
     assertEquals(1, new Substance(1, 1, 1, 1, 1, 1, 1, 1).hardPhaseShare());

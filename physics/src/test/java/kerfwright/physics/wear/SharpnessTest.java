@@ -3,45 +3,35 @@ package kerfwright.physics.wear;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class SharpnessTest {
   @Test
-  void newIsOneAndALifeIsOneOverE() {
-    assertEquals(1, Sharpness.after(0));
-    assertEquals(Math.exp(-1), Sharpness.after(1), 1e-15);
-    assertEquals(Sharpness.WORN_OUT, Sharpness.after(Sharpness.LIFE_END), 1e-15);
+  void aLifeEndsWhereAThirdOfAnEdgeIsLeft() {
     assertEquals(1.0 / 3, Sharpness.WORN_OUT);
+    assertEquals(Math.log(3), Sharpness.LIFE_END);
   }
 
   @Test
   void noSterilisationLeavesItNew() {
     assertEquals(1, Sharpness.ofDiamondAfterCycles(0));
     assertEquals(1, Sharpness.ofCarbideAfterCycles(0));
-    assertTrue(Sharpness.ofDiamondAfterCycles(1) < 1 && Sharpness.ofCarbideAfterCycles(1) < 1);
   }
 
+  /** The loss of a cycle shrinks, and a quarter in all is the most. */
   @Test
-  void theMeanOverAStepIsTheIntegralOfTheFall() {
-    Random random = new Random(51);
-    for (int i = 0; i < 500; i++) {
-      double used = 5 * random.nextDouble();
-      double sum = 0;
-      int steps = 2000;
-      for (int k = 0; k < steps; k++) {
-        sum += Sharpness.after((k + 0.5) * used / steps) / steps;
-      }
-      assertEquals(sum, Sharpness.meanOver(used), 1e-6);
+  void theLossToSteamLevels() {
+    for (int n = 0; n < 20; n++) {
+      assertTrue(loss(n + 1, true) < loss(n, true) && loss(n, true) > 0);
+      assertTrue(loss(n + 1, false) <= loss(n, false) && loss(n, false) > 0);
     }
+    assertEquals(0.75, Sharpness.ofDiamondAfterCycles(1000), 1e-12);
+    assertEquals(0.75, Sharpness.ofCarbideAfterCycles(1000), 1e-12);
   }
 
-  @Test
-  void aVanishingStepKeepsTheWholeCut() {
-    assertEquals(1, Sharpness.meanOver(0));
-    assertEquals(1, Sharpness.meanOver(1e-10), 1e-9);
-    assertEquals(1 - 0.5e-6, Sharpness.meanOver(1e-6), 1e-11);
-    double justAbove = Sharpness.meanOver(1e-4);
-    assertTrue(justAbove < 1 && justAbove > 0.99994, "no step where the closed form takes over");
+  private static double loss(int n, boolean diamond) {
+    return diamond
+        ? Sharpness.ofDiamondAfterCycles(n) - Sharpness.ofDiamondAfterCycles(n + 1)
+        : Sharpness.ofCarbideAfterCycles(n) - Sharpness.ofCarbideAfterCycles(n + 1);
   }
 }

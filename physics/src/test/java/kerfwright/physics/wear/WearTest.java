@@ -31,11 +31,14 @@ class WearTest {
   }
 
   @Test
-  void hardParticlesInSoftWorkWearByTheirShareToThePowerOneAndAHalf() {
+  void hardParticlesInSoftWorkWearByTheirShareAndByHowWellTheyAreHeld() {
     double soft = EdgeWear.livesPerM3(TestSubstances.of(0.3, 9, 1, 150, 0), CARBIDE_PA);
     double filled = EdgeWear.livesPerM3(TestSubstances.of(0.3, 9, 1, 150, 0.25), CARBIDE_PA);
-    assertEquals(0.75 * soft + 0.125 * FULL_RATE, filled, 1e-5 * FULL_RATE);
+    assertEquals(0.75 * soft + 0.125 * FULL_RATE * 0.3 / 150, filled, 1e-5 * filled);
     assertTrue(filled > 1000 * soft);
+    // fillers of fresh composite: sixty cubic millimetres a life, as enamel, not six
+    Substance composite = TestSubstances.of(0.6, 19.5, 1.71, 6, 0.55);
+    assertEquals(60, 1e9 / EdgeWear.livesPerM3(composite, CARBIDE_PA), 6);
   }
 
   @Test

@@ -12,6 +12,7 @@ sealed interface Figure
         PowerSpeedFigure,
         PulpRiseFigure,
         RemovalFigure,
+        RootRiseFigure,
         RoughnessFigure,
         SpecificEnergyFigure,
         SpeedFigure,
@@ -25,7 +26,8 @@ sealed interface Figure
   default boolean slow() {
     return this instanceof PulpRiseFigure
         || this instanceof SurfaceRiseFigure
-        || this instanceof MouthHeatFigure;
+        || this instanceof MouthHeatFigure
+        || this instanceof RootRiseFigure;
   }
 
   static Figure of(EvidenceCase.Figure kind) {
@@ -42,6 +44,7 @@ sealed interface Figure
       case ROUGHNESS -> new RoughnessFigure();
       case PULP_RISE -> new PulpRiseFigure(new LayeredColumn());
       case SURFACE_RISE -> new SurfaceRiseFigure(new LayeredColumn());
+      case ROOT_RISE -> new RootRiseFigure();
       case MOUTH_HEAT -> new MouthHeatFigure(new LayeredColumn());
     };
   }

@@ -24,9 +24,6 @@ record MouthHeatFigure(LayeredColumn column) implements Figure {
   private static final double AFTER_S = 30;
   private static final double TOOTH_RADIUS_MM = 4;
 
-  /** Half the width of a pulp chamber (project setting). */
-  private static final double HALF_PULP_MM = 1.5;
-
   private static final int RAMP = 10;
 
   @Override
@@ -46,7 +43,7 @@ record MouthHeatFigure(LayeredColumn column) implements Figure {
     add(stretches, AFTER_S, film, body);
     List<HeatLayer> layers = new ArrayList<>(ToothUnderTest.layers(trial, 0));
     double wallMm = layers.stream().mapToDouble(HeatLayer::thicknessMm).sum();
-    layers.add(PulpWall.pulp(HALF_PULP_MM));
+    layers.add(PulpWall.pulp(PulpWall.PULP_MM));
     return column.run(
             HeatBody.of(TOOTH_RADIUS_MM, layers, body, Face.insulated()),
             new HeatSchedule(TOOTH_RADIUS_MM, stretches),

@@ -26,7 +26,8 @@ record ToothUnderTest(PulpWall wall, List<CutHeat> cuts, HeatInputs inputs) {
             trial.of(ConditionKind.PAUSE),
             trial.cut().powerW(),
             trial.of(ConditionKind.DEEPENS),
-            0);
+            0,
+            trial.contact().areaM2() * 1e6);
     PulpWall wall =
         new PulpWall(
             layers(trial, trial.of(ConditionKind.DEEPENS)),
@@ -37,13 +38,10 @@ record ToothUnderTest(PulpWall wall, List<CutHeat> cuts, HeatInputs inputs) {
   }
 
   static HeatInputs inputs(Trial trial, double coolantC) {
-    HeatInputs drawn =
-        HeatInputs.TYPICAL.times(trial.draw().heatShareFactor(), trial.draw().sprayFactor());
-    return new HeatInputs(
-        drawn.heatShare(),
-        drawn.sprayAt50MlWPerM2K(),
-        coolantC,
-        trial.of(ConditionKind.BODY_TEMPERATURE));
+    return trial
+        .draw()
+        .heatInputs()
+        .asTested(coolantC, trial.startC(), trial.of(ConditionKind.PERFUSION));
   }
 
   /** Dentine reaches from the outer layer to what remains below the cut. */
@@ -51,7 +49,9 @@ record ToothUnderTest(PulpWall wall, List<CutHeat> cuts, HeatInputs inputs) {
     double cover = trial.of(ConditionKind.COVER);
     double below = trial.of(ConditionKind.REMAINING) + Math.max(0, deepensMm - cover);
     List<HeatLayer> layers = new ArrayList<>();
-    layers.add(HeatLayer.of(cover, trial.cover()));
+    if (cover > 0) {
+      layers.add(HeatLayer.of(cover, trial.cover()));
+    }
     layers.add(HeatLayer.of(below, trial.dentine()));
     return layers;
   }

@@ -20,7 +20,10 @@ import kerfwright.physics.cutting.Drive;
 import kerfwright.physics.cutting.Engagement;
 import kerfwright.physics.cutting.OperatingPoint;
 import kerfwright.physics.material.Substance;
+import kerfwright.physics.wear.EdgeDulling;
+import kerfwright.physics.wear.GrainDulling;
 import kerfwright.physics.wear.Sharpness;
+import kerfwright.physics.wear.WearConstants;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.tool.AbrasivePart;
 import kerfwright.planner.tool.Instrument;
@@ -42,9 +45,18 @@ public final class Trial {
   private static final double HEAD_LENGTH_MM = 6;
   private static final double LEAST_SHARPNESS = 0.05;
 
+  /** Enough that the volume is met to a millionth. */
+  private static final int HALVINGS = 20;
+
+  /** Of the time a bur cuts. */
+  private static final int STEPS = 40;
+  /** Of tests that do not tell, so many are taken to have started at the room's temperature. */
+  private static final double ROOM_SHARE = 0.5;
+
   private final SetUp setUp;
   private final Draw draw;
   private @Nullable WorkingPart part;
+  private boolean fromTheRoom;
   private final Map<ConditionKind, Double> values = new EnumMap<>(ConditionKind.class);
 
   private Trial(SetUp setUp, Draw draw) {
@@ -65,8 +77,12 @@ public final class Trial {
   public static Trial drawn(SetUp setUp, Draw draw, double[] shares) {
     Trial trial = new Trial(setUp, draw);
     for (Condition c : setUp.ordered()) {
-      trial.values.put(
-          c.kind(), Draw.triangular(c.low(), c.typical(), c.high(), shares[c.kind().ordinal()]));
+      double share = shares[c.kind().ordinal()];
+      if (c.kind() == ConditionKind.ROOM_START) {
+        trial.fromTheRoom = share < ROOM_SHARE;
+        share = Math.min(1, share / ROOM_SHARE);
+      }
+      trial.values.put(c.kind(), Draw.triangular(c.low(), c.typical(), c.high(), share));
     }
     return trial;
   }
@@ -83,6 +99,11 @@ public final class Trial {
   public double of(ConditionKind kind) {
     Double value = values.get(kind);
     return value == null ? setUp.get(kind).typical() : value;
+  }
+
+  /** Temperature of the tooth at the start: told, or of bath or room; typically of the bath. */
+  double startC() {
+    return of(fromTheRoom ? ConditionKind.ROOM_START : ConditionKind.BODY_TEMPERATURE);
   }
 
   private Material material(String id) {
@@ -144,8 +165,9 @@ public final class Trial {
               of(ConditionKind.GRAIN) * 1e-6,
               usual.protrusionShare(),
               usual.grainHardnessPa(),
-              usual.rigidity());
-      return new AbrasivePart(own, part.reserveLayers(), 1);
+              usual.rigidity(),
+              has(ConditionKind.RUN_OUT) ? of(ConditionKind.RUN_OUT) * 1e-6 : usual.runOutM());
+      return new AbrasivePart(own, part.reserveLayers(), 0, 1);
     }
     return instrument.part();
   }
@@ -202,8 +224,24 @@ public final class Trial {
 
   /** Sharpness at the start of the test. */
   double sharpness() {
-    double before = has(ConditionKind.CUT_BEFORE) ? of(ConditionKind.CUT_BEFORE) * 1e-9 : 0;
-    return Math.max(LEAST_SHARPNESS, afterSterilising() * Sharpness.after(before * livesPerM3()));
+    return Math.max(LEAST_SHARPNESS, afterSterilising() * after(livesBefore()));
+  }
+
+  /** What a share of its life leaves of the cut of the working part when new. */
+  private double after(double lives) {
+    return part() instanceof AbrasivePart grains
+        ? GrainDulling.after(WearConstants.TYPICAL, grains.tool().grainSizeM(), lives)
+        : EdgeDulling.after(lives);
+  }
+
+  /** Share of its cut a working part loses while a volume is removed, after what it cut before. */
+  double lossOver(double volumeM3) {
+    double before = livesBefore();
+    return 1 - after(before + volumeM3 * livesPerM3()) / after(before);
+  }
+
+  private double livesBefore() {
+    return livesPerM3() * (has(ConditionKind.CUT_BEFORE) ? of(ConditionKind.CUT_BEFORE) * 1e-9 : 0);
   }
 
   /** How it is run. */
@@ -223,12 +261,52 @@ public final class Trial {
     return Math.max(1e-15, cut().removalM3PerS() * factor);
   }
 
-  /**
-   * Volume removed in a time while the working part blunts: dV/dt = Q exp(-V/L) gives V = L ln(1 +
-   * Q t/L), L the volume of one life.
-   */
+  /** Volume removed in a time while the working part blunts. */
   public double volumeM3(double seconds) {
-    double life = 1 / livesPerM3();
-    return life * Math.log1p(removalM3PerS() * seconds / life);
+    return part() instanceof AbrasivePart grains
+        ? ofGrainsM3(grains.tool().grainSizeM(), seconds)
+        : ofBladesM3(seconds);
+  }
+
+  /** The rate of grains follows their sharpness: the time for a volume in closed form, halved. */
+  private double ofGrainsM3(double grainSizeM, double seconds) {
+    double rate = removalM3PerS();
+    double lives = livesPerM3();
+    double before = livesBefore();
+    double now = GrainDulling.after(WearConstants.TYPICAL, grainSizeM, before);
+    double low = 0;
+    double high = rate * seconds;
+    for (int i = 0; i < HALVINGS; i++) {
+      double volume = (low + high) / 2;
+      double slow =
+          now * GrainDulling.slowness(WearConstants.TYPICAL, grainSizeM, before, volume * lives);
+      if (slow > rate * seconds * lives) {
+        high = volume;
+      } else {
+        low = volume;
+      }
+    }
+    return (low + high) / 2;
+  }
+
+  /** A blunt edge lifts less of a chip but cracks brittle work as before: step by step. */
+  private double ofBladesM3(double seconds) {
+    double lives = livesPerM3();
+    double before = livesBefore();
+    double step = seconds / STEPS;
+    double volume = 0;
+    for (int i = 0; i < STEPS; i++) {
+      double half = volume + step / 2 * bladedM3PerS(before + volume * lives);
+      volume += step * bladedM3PerS(before + half * lives);
+    }
+    return volume;
+  }
+
+  private double bladedM3PerS(double lives) {
+    OperatingPoint now = point();
+    double sharp = Math.max(LEAST_SHARPNESS, afterSterilising() * EdgeDulling.after(lives));
+    OperatingPoint then =
+        new OperatingPoint(now.loadN(), now.rimSpeedMPerS(), now.coolantMlPerMin(), sharp);
+    return part().cut(work(), contact(), then).removalM3PerS() * draw.bladedFactor();
   }
 }

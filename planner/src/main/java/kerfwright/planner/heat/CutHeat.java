@@ -9,6 +9,7 @@ package kerfwright.planner.heat;
  * @param powerW power at the contact while cutting
  * @param deepensMm how far the floor goes down in the step
  * @param changeS pause before the step to change instrument, water off
+ * @param contactMm2 area over which instrument and tooth touch
  */
 public record CutHeat(
     double cuttingS,
@@ -16,7 +17,22 @@ public record CutHeat(
     double pauseS,
     double powerW,
     double deepensMm,
-    double changeS) {
+    double changeS,
+    double contactMm2) {
+  /** 3 mm of a usual head at a usual depth of cut (project setting). */
+  public static final double USUAL_CONTACT_MM2 = 0.75;
+
+  /** A step with the usual area of contact. */
+  public CutHeat(
+      double cuttingS,
+      double contactS,
+      double pauseS,
+      double powerW,
+      double deepensMm,
+      double changeS) {
+    this(cuttingS, contactS, pauseS, powerW, deepensMm, changeS, USUAL_CONTACT_MM2);
+  }
+
   public double durationS() {
     return cuttingS + Math.floor(cuttingS / contactS) * pauseS;
   }

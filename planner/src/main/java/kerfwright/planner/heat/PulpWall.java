@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import kerfwright.physics.heat.AxisymmetricConduction;
 import kerfwright.physics.heat.ColumnSeries;
-import kerfwright.physics.heat.Coolant;
 import kerfwright.physics.heat.Face;
 import kerfwright.physics.heat.HeatBody;
 import kerfwright.physics.heat.HeatLayer;
@@ -18,10 +17,10 @@ import kerfwright.physics.heat.LayeredColumn;
 /**
  * The temperature at the pulp wall while the whole sequence is cut, and for a minute after.
  *
- * <p>The tooth is a cylinder of the case's layers over pulp taken as water (0.6 W/(m K), 1000
- * kg/m3, 4180 J/(kg K)) held at body temperature 3 mm deeper; the outline is a round spot of the
- * same area whose floor recedes. Blood flow is left out: against conduction it matters over
- * minutes, not seconds.
+ * <p>The tooth is a cylinder of the case's layers over half the width of a pulp chamber, taken as
+ * water (0.6 W/(m K), 1000 kg/m3, 4180 J/(kg K)) with the blood of the inputs and the root behind
+ * it (see {@link kerfwright.physics.heat.Face.Perfused}); the outline is a round spot of the same
+ * area whose floor recedes.
  *
  * @param layers the layers from outside to the pulp
  * @param areaMm2 area of the outline
@@ -29,11 +28,21 @@ import kerfwright.physics.heat.LayeredColumn;
  */
 public record PulpWall(List<HeatLayer> layers, double areaMm2, double flowMlPerMin) {
   /** How long the heat is followed after the last cut. */
-  public static final double AFTER_S = 60;
+  public static final double AFTER_S = Strokes.AFTER_S;
 
-  private static final double PULP_MM = 3;
+  /**
+   * Half the width of a pulp chamber (project setting; chambers are 1.6 to 1.9 mm high in molars,
+   * anatomy/values.csv, and about twice as wide).
+   */
+  public static final double PULP_MM = 1.5;
+
+  /**
+   * The root takes heat as dentine of any depth, effusivity over root of pi times time: 90 after a
+   * minute, 40 after five; its neck is two thirds as large as the crown (derived; project setting).
+   */
+  private static final double ROOT_W_PER_M2K = 25;
+
   private static final double LEAST_RADIUS_MM = 5;
-  private static final double SHORTEST_S = 0.05;
 
   public PulpWall {
     layers = List.copyOf(layers);
@@ -56,30 +65,20 @@ public record PulpWall(List<HeatLayer> layers, double areaMm2, double flowMlPerM
     List<HeatLayer> all = new ArrayList<>(layers);
     all.add(pulp(PULP_MM));
     return HeatBody.of(
-        Math.max(LEAST_RADIUS_MM, spotMm() + 2), all, inputs.bodyC(), Face.held(inputs.bodyC()));
+        Math.max(LEAST_RADIUS_MM, spotMm() + 2),
+        all,
+        inputs.bodyC(),
+        Face.perfused(inputs.perfusionMlPerMinG(), inputs.bodyC(), ROOT_W_PER_M2K));
   }
 
   HeatSchedule schedule(List<CutHeat> cuts, HeatInputs inputs) {
-    Coolant spray = new Coolant(inputs.sprayWPerM2K(flowMlPerMin), inputs.waterC());
-    Coolant under = new Coolant(inputs.underInstrumentWPerM2K(flowMlPerMin), inputs.waterC());
-    Coolant air = new Coolant(inputs.airWPerM2K(), inputs.waterC());
-    List<HeatStretch> stretches = new ArrayList<>();
-    for (CutHeat cut : cuts) {
-      if (cut.changeS() > 0) {
-        stretches.add(HeatStretch.pause(cut.changeS(), air));
-      }
-      double flux = inputs.heatShare() * cut.powerW() / (areaMm2 * 1e-6);
-      double cutting = Math.max(SHORTEST_S, cut.cuttingS());
-      double feed = cut.deepensMm() / cutting;
-      double contact = Math.min(cut.contactS(), cutting);
-      double whole = Math.floor(cutting / contact + 1e-9) * (contact + cut.pauseS());
-      double rest = cutting - Math.floor(cutting / contact + 1e-9) * contact;
-      stretches.add(new HeatStretch(whole, flux, contact, cut.pauseS(), under, spray, spray, feed));
-      if (rest > 1e-6) {
-        stretches.add(new HeatStretch(rest, flux, rest, 0, under, spray, spray, feed));
-      }
-    }
-    stretches.add(HeatStretch.pause(AFTER_S, air));
+    List<HeatStretch> stretches =
+        Strokes.of(
+            cuts,
+            cut -> inputs.enteringW(cut, inputs.wettedShare(cut, flowMlPerMin)) / (areaMm2 * 1e-6),
+            cut -> inputs.under(cut, flowMlPerMin),
+            inputs.spray(flowMlPerMin),
+            inputs.air());
     return new HeatSchedule(spotMm(), stretches);
   }
 
@@ -112,7 +111,7 @@ public record PulpWall(List<HeatLayer> layers, double areaMm2, double flowMlPerM
     return series.peakFloorC() - inputs.bodyC();
   }
 
-  private static double[] rises(double[] temperaturesC, double bodyC) {
+  static double[] rises(double[] temperaturesC, double bodyC) {
     double[] rise = new double[temperaturesC.length];
     for (int i = 0; i < rise.length; i++) {
       rise[i] = temperaturesC[i] - bodyC;

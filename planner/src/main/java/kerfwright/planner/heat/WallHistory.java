@@ -26,7 +26,12 @@ public record WallHistory(double[] timesS, double[] riseK, double bodyC) {
 
   /** Time spent above the limit. */
   public double secondsAboveLimit() {
-    return ThermalDose.secondsAbove(timesS, riseK, LIMIT_K);
+    return secondsAbove(LIMIT_K);
+  }
+
+  /** Time spent above a rise. */
+  public double secondsAbove(double limitK) {
+    return ThermalDose.secondsAbove(timesS, riseK, limitK);
   }
 
   /** Thermal dose, minutes at 43 degrees; see {@link ThermalDose}. */

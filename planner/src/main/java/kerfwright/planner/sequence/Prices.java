@@ -10,6 +10,9 @@ final class Prices {
   private static final double LIFE_S = 60;
   private static final double SINTERED_COSTS_MORE = 3;
 
+  /** What one layer may take of an edge's life. */
+  private static final double EDGE_SHARE = 1.0 / 3;
+
   /** Another instrument in the same handpiece. */
   static final double CHANGE_S = 20;
 
@@ -33,8 +36,14 @@ final class Prices {
 
   private Prices() {}
 
+  /** A bur that one layer costs more than a third of an edge life is spoilt for the next. */
+  private static final double SPOILT_S = 300;
+
   /** Wear of a step: its share of an instrument. */
   static double ofWear(InstrumentKind kind, double lives) {
+    if (kind.bladed() && lives > EDGE_SHARE) {
+      return SPOILT_S + lives * LIFE_S;
+    }
     double life = kind == InstrumentKind.SINTERED_DIAMOND ? SINTERED_COSTS_MORE * LIFE_S : LIFE_S;
     return lives * life;
   }

@@ -3,17 +3,35 @@ package kerfwright.planner.tool;
 import kerfwright.physics.cutting.BladedCutting;
 import kerfwright.physics.cutting.BladedTool;
 import kerfwright.physics.cutting.CutResult;
+import kerfwright.physics.cutting.CuttingConstants;
 import kerfwright.physics.cutting.Engagement;
 import kerfwright.physics.cutting.OperatingPoint;
 import kerfwright.physics.material.Substance;
 import kerfwright.physics.surface.Roughness;
+import kerfwright.physics.wear.EdgeDulling;
 import kerfwright.physics.wear.EdgeWear;
 
-/** A bur's working part. */
-public record BladedPart(BladedTool tool, double sharpness) implements WorkingPart {
+/**
+ * A bur's working part.
+ *
+ * @param tool what cuts
+ * @param livesUsed lives used before
+ * @param sharpness share of the cut when new
+ */
+public record BladedPart(BladedTool tool, double livesUsed, double sharpness)
+    implements WorkingPart {
+  private static final double LEAST_SHARPNESS = 0.05;
+
+  /** A working part with the sharpness that its use and steam leave. */
+  public static BladedPart used(BladedTool tool, double livesUsed, double steamLeaves) {
+    return new BladedPart(
+        tool, livesUsed, Math.max(LEAST_SHARPNESS, EdgeDulling.after(livesUsed) * steamLeaves));
+  }
+
   @Override
-  public CutResult cut(Substance work, Engagement contact, OperatingPoint point) {
-    return BladedCutting.cut(tool, work, contact, point);
+  public CutResult cut(
+      CuttingConstants constants, Substance work, Engagement contact, OperatingPoint point) {
+    return BladedCutting.cut(constants, tool, work, contact, point);
   }
 
   @Override
@@ -39,5 +57,13 @@ public record BladedPart(BladedTool tool, double sharpness) implements WorkingPa
   @Override
   public double hardnessPa() {
     return tool.hardnessPa();
+  }
+
+  @Override
+  public double meanOver(double livesInStep) {
+    return livesInStep < 1e-9
+        ? 1
+        : livesInStep
+            / (EdgeDulling.after(livesUsed) * EdgeDulling.slowness(livesUsed, livesInStep));
   }
 }

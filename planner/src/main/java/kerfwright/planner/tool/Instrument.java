@@ -38,13 +38,12 @@ public record Instrument(DrawerInstrument drawer, WorkingPart part, Shaft shaft)
   public static @Nullable Instrument of(DrawerInstrument drawer) {
     InstrumentProperties p = drawer.properties();
     Shaft shaft = Shaft.of(p);
-    double age = Math.exp(-drawer.uses() / USES_IN_A_LIFE * Math.log(1 / Sharpness.WORN_OUT));
+    double lives = drawer.uses() / USES_IN_A_LIFE * Sharpness.LIFE_END;
     if (p.kind().bladed()) {
       Integer blades = p.blades();
       if (blades == null) {
         return null;
       }
-      double sharp = Math.max(0.05, age * Sharpness.ofCarbideAfterCycles(drawer.sterilisations()));
       BladedTool tool =
           new BladedTool(
               blades,
@@ -53,22 +52,28 @@ public record Instrument(DrawerInstrument drawer, WorkingPart part, Shaft shaft)
               hardnessPa(p.kind()),
               RUN_OUT_M,
               shaft.model().tipStiffnessNPerM());
-      return new Instrument(drawer, new BladedPart(tool, sharp), shaft);
+      return new Instrument(drawer, BladedPart.used(tool, lives, steam(drawer)), shaft);
     }
     GritClass grit = p.grit();
     if (grit == null) {
       return null;
     }
-    double sharp = Math.max(0.05, age * Sharpness.ofDiamondAfterCycles(drawer.sterilisations()));
     boolean elastic = p.kind() == InstrumentKind.POLISHER || p.kind() == InstrumentKind.DISC;
     AbrasiveTool tool =
         new AbrasiveTool(
             grit.particleSize().typical().metres(),
             p.kind() == InstrumentKind.SINTERED_DIAMOND ? 0.3 : 0.4,
             hardnessPa(p.kind()),
-            elastic ? ELASTIC_BOND : 1);
+            elastic ? ELASTIC_BOND : 1,
+            RUN_OUT_M);
     double reserve = p.kind() == InstrumentKind.DIAMOND ? 1 : 6;
-    return new Instrument(drawer, new AbrasivePart(tool, reserve, sharp), shaft);
+    return new Instrument(drawer, AbrasivePart.used(tool, reserve, lives, steam(drawer)), shaft);
+  }
+
+  private static double steam(DrawerInstrument drawer) {
+    return drawer.properties().kind().bladed()
+        ? Sharpness.ofCarbideAfterCycles(drawer.sterilisations())
+        : Sharpness.ofDiamondAfterCycles(drawer.sterilisations());
   }
 
   private static double hardnessPa(InstrumentKind kind) {
@@ -99,8 +104,8 @@ public record Instrument(DrawerInstrument drawer, WorkingPart part, Shaft shaft)
         : properties().headLength().metres() + shaft.neckLengthM();
   }
 
-  /** True where less than one third of its sharpness is left. */
+  /** True where uses and what steam took come to more than a life. */
   public boolean wornOut() {
-    return part.sharpness() < Sharpness.WORN_OUT;
+    return part.livesUsed() - Math.log(steam(drawer)) > Sharpness.LIFE_END + 1e-9;
   }
 }

@@ -10,10 +10,10 @@ import kerfwright.planner.plan.Estimate;
 import kerfwright.quantity.RotationalSpeed;
 
 /**
- * Share of an instrument's life that is left: 1 new, 0 worn out (a third of its sharpness).
+ * Share of an instrument's life that is left: 1 new, 0 worn out.
  *
- * <p>left = 1 - u / ln 3, where exp(-u) is the sharpness: what was cut, times what steam
- * sterilising took. Where volumes were recorded, what was cut comes from them by {@link
+ * <p>left = 1 - u / ln 3, u the lives used by cutting and, where steam sterilising left a share s
+ * of the cut, another -ln s. Where volumes were recorded, what was cut comes from them by {@link
  * kerfwright.physics.wear.GrainWear} or {@link kerfwright.physics.wear.EdgeWear}, over the spread
  * of each material's properties and a third, two thirds and the whole of the greatest rim speed;
  * else from the number of uses: 5 a life (3 to 10), a project setting without a source. Order of

@@ -1,6 +1,7 @@
 package kerfwright.planner.tool;
 
 import kerfwright.physics.cutting.CutResult;
+import kerfwright.physics.cutting.CuttingConstants;
 import kerfwright.physics.cutting.Engagement;
 import kerfwright.physics.cutting.OperatingPoint;
 import kerfwright.physics.material.Substance;
@@ -8,7 +9,13 @@ import kerfwright.physics.material.Substance;
 /** The working part of an instrument: abrasive or bladed. */
 public sealed interface WorkingPart permits AbrasivePart, BladedPart {
   /** What it does at one operating point. */
-  CutResult cut(Substance work, Engagement contact, OperatingPoint point);
+  CutResult cut(
+      CuttingConstants constants, Substance work, Engagement contact, OperatingPoint point);
+
+  /** The same with the usual constants. */
+  default CutResult cut(Substance work, Engagement contact, OperatingPoint point) {
+    return cut(CuttingConstants.TYPICAL, work, contact, point);
+  }
 
   /** Roughness it leaves, m. */
   double raM(Substance work, CutResult cut);
@@ -25,6 +32,12 @@ public sealed interface WorkingPart permits AbrasivePart, BladedPart {
   /** Hardness of what cuts, Pa. */
   double hardnessPa();
 
-  /** Sharpness now, from uses and sterilisations: 1 new, {@code Sharpness.WORN_OUT} at the end. */
+  /** Lives used before. */
+  double livesUsed();
+
+  /** Sharpness now, from lives used and sterilisations: 1 new. */
   double sharpness();
+
+  /** Mean rate while a share of life is used, over the rate now. */
+  double meanOver(double livesInStep);
 }

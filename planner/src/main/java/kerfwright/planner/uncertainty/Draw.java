@@ -5,6 +5,8 @@ import java.util.Map;
 import java.util.Random;
 import kerfwright.catalogue.material.Material;
 import kerfwright.physics.material.Substance;
+import kerfwright.planner.heat.HeatInputs;
+import kerfwright.planner.heat.HeatParameter;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +29,7 @@ public final class Draw {
   final double sprayFactor;
   final double loadFactor;
   private final @Nullable Random random;
+  private final HeatInputs heatInputs;
   private final Map<String, Substance> substances = new HashMap<>();
 
   /** The next draw of a seeded source. */
@@ -37,6 +40,13 @@ public final class Draw {
     heatShareFactor = logNormal(random, HEAT_SHARE_SIGMA);
     sprayFactor = logNormal(random, SPRAY_SIGMA);
     loadFactor = logNormal(random, HAND_SIGMA);
+    // a stream of its own, so that what is drawn after does not depend on it
+    Random heat = new Random(Double.doubleToLongBits(loadFactor));
+    heatInputs =
+        HeatInputs.drawn(
+            heatShareFactor,
+            sprayFactor,
+            p -> triangular(p.low(), p.typical(), p.high(), heat.nextDouble()));
   }
 
   private Draw(double abrasive, double bladed, double heatShare, double spray) {
@@ -46,6 +56,7 @@ public final class Draw {
     heatShareFactor = heatShare;
     sprayFactor = spray;
     loadFactor = 1;
+    heatInputs = HeatInputs.drawn(heatShare, spray, HeatParameter::typical);
   }
 
   /** Everything at its typical value, with the models' factors as given; 1 leaves a model alone. */
@@ -63,14 +74,9 @@ public final class Draw {
     return bladedFactor;
   }
 
-  /** Factor on the share of heat that enters the tooth. */
-  public double heatShareFactor() {
-    return heatShareFactor;
-  }
-
-  /** Factor on the heat transfer of the spray. */
-  public double sprayFactor() {
-    return sprayFactor;
+  /** What the heat model takes in this draw, for a living tooth. */
+  public HeatInputs heatInputs() {
+    return heatInputs;
   }
 
   private static double logNormal(Random random, double sigma) {
@@ -101,10 +107,13 @@ public final class Draw {
     double hardness = random.nextDouble();
     double h = between(s, Substance::hardnessPa, hardness);
     double hard = between(s, Substance::hardPhaseHardnessPa, hardness);
+    double young = random.nextDouble();
+    double toughness = random.nextDouble();
     return new Substance(
         h,
-        between(s, Substance::youngPa, random.nextDouble()),
-        between(s, Substance::toughnessPaSqrtM, random.nextDouble()),
+        between(s, Substance::youngPa, young),
+        between(s, Substance::toughnessPaSqrtM, toughness),
+        between(s, Substance::shortCrackToughnessPaSqrtM, toughness),
         between(s, Substance::densityKgPerM3, random.nextDouble()),
         between(s, Substance::conductivityWPerMK, random.nextDouble()),
         between(s, Substance::specificHeatJPerKgK, random.nextDouble()),

@@ -46,6 +46,7 @@ class EvidenceReportTest {
             case BRITTLE_SHARE -> low >= 0 && high <= 1;
             case PULP_RISE -> low > -27 && high < 60;
             case SURFACE_RISE -> low > -27 && high < 1000;
+            case ROOT_RISE -> low > -27 && high < 200;
             case MOUTH_HEAT -> low > 35 && high < 60;
           };
       assertTrue(sane, c.asked().id() + ": " + c.computed());

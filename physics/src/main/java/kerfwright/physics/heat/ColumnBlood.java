@@ -1,0 +1,46 @@
+package kerfwright.physics.heat;
+
+/**
+ * Blood in the column's last layer. The undisturbed body is drawn to the blood's temperature, what
+ * the spot adds to it is drawn to nothing: the sink is linear, so both keep the same share.
+ */
+final class ColumnBlood {
+  private Face.Perfused tissue = new Face.Perfused(0, 0, 0);
+  private double[] tissueM = new double[0];
+  private double[] capacity = new double[0];
+  private double[] kept = new double[0];
+  private int first;
+
+  void build(HeatBody body, ColumnGrid grid, double[] capacityJPerM2K) {
+    first = grid.cells() + 1;
+    kept = new double[0];
+    if (body.bottom() instanceof Face.Perfused perfused && perfused.sinkWPerM3K() > 0) {
+      tissue = perfused;
+      tissueM = Perfusion.tissueM(body, grid.z);
+      capacity = java.util.Arrays.copyOf(capacityJPerM2K, tissueM.length);
+      kept = new double[tissueM.length];
+      first = 0;
+      while (tissueM[first] == 0) {
+        first++;
+      }
+    }
+  }
+
+  /** The node on top of the tissue; past the last one where there is no blood. */
+  int first() {
+    return first;
+  }
+
+  void prepare(double seconds) {
+    for (int j = first; j < kept.length; j++) {
+      kept[j] = tissue.kept(tissueM[j], capacity[j], seconds);
+    }
+  }
+
+  void step(double[] plane, double[] spot, int from, int last) {
+    for (int j = from; j <= last; j++) {
+      plane[j] = tissue.bloodC() + kept[j] * (plane[j] - tissue.bloodC());
+      spot[j] *= kept[j];
+    }
+  }
+}
