@@ -304,8 +304,7 @@ class LayingTest {
   @CsvSource({"0.3, 1.0", "0.5, 1.5"})
   void bulkStopsThreeErrorsShortOfTheRoof(double errorMm, double standOffMm) {
     CutCase c = LaidCases.access(46, "enamel", 1.0, "dentine", 3.4);
-    Laying laid =
-        lay("access-natural-molar", LaidCases.withChamber(c, 6.4, errorMm, Known.FILM));
+    Laying laid = lay("access-natural-molar", LaidCases.withChamber(c, 6.4, errorMm, Known.FILM));
     assertEquals(4.4 - standOffMm, work(laid, "deepen-dentine").toM() * 1e3, 1e-9);
     assertEquals(
         List.of(6.4 - standOffMm, 6.4, 7.4),
