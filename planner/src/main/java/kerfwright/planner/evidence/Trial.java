@@ -50,6 +50,7 @@ public final class Trial {
 
   /** Of the time a bur cuts. */
   private static final int STEPS = 40;
+
   /** Of tests that do not tell, so many are taken to have started at the room's temperature. */
   private static final double ROOM_SHARE = 0.5;
 

@@ -11,7 +11,9 @@ import org.jspecify.annotations.Nullable;
  * @param why why it is not computed, null where it is
  */
 public record RootHeat(@Nullable Estimate peakRiseK, double limitK, @Nullable Message why) {
-  /** 10 K over body temperature: 47 degrees for a minute harms bone (Eriksson, Albrektsson 1983). */
+  /**
+   * 10 K over body temperature: 47 degrees for a minute harms bone (Eriksson, Albrektsson 1983).
+   */
   public static final double LIMIT_K = 10;
 
   /** Not computed yet. */

@@ -173,10 +173,7 @@ public final class Sampler {
     double rim = Math.PI * c.contact().diameterM() * rpm / 60;
     OperatingPoint point =
         new OperatingPoint(
-            load,
-            rim,
-            cutCase.coolant().millilitresPerMinute(),
-            instrument.part().sharpness());
+            load, rim, cutCase.coolant().millilitresPerMinute(), instrument.part().sharpness());
     CutResult cut = instrument.part().cut(work, c.contact(), point);
     boolean abrasive = instrument.part() instanceof AbrasivePart;
     double factor = abrasive ? draw.abrasiveFactor : draw.bladedFactor;
@@ -229,8 +226,7 @@ public final class Sampler {
 
   /** Cutting time by the literature while lives are used. */
   private static double usualS(Candidate c, double sharpS, double lives) {
-    double blunting =
-        c.instrument().part().meanOver(Math.min(lives, Sharpness.LIFE_END));
+    double blunting = c.instrument().part().meanOver(Math.min(lives, Sharpness.LIFE_END));
     return Math.min(GIVEN_UP_S, Math.max(c.leastS(), c.overlap() * sharpS / blunting));
   }
 
