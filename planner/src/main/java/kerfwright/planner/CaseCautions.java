@@ -27,18 +27,21 @@ final class CaseCautions {
       when.add(CautionCondition.HIGH_SPEED);
     }
     Set<String> cut = new java.util.HashSet<>();
-    steps.forEach(s -> cut.add(s.materialId()));
+    steps.forEach(s -> s.operation().layers().forEach(l -> cut.add(l.materialId())));
     c.layers().stream()
         .map(l -> l.material())
         .filter(m -> steps.isEmpty() || cut.contains(m.id()))
         .forEach(m -> add(when, m));
-    if (c.procedure() == Procedure.POST_EXPOSURE) {
+    if (Procedure.POST_EXPOSURE.equals(c.procedure())
+        || Procedure.POST_REMOVAL.equals(c.procedure())) {
       when.add(CautionCondition.POST);
     }
-    if (c.procedure() == Procedure.CROWN_PREPARATION
-        || c.procedure() == Procedure.VENEER_PREPARATION
-        || c.procedure() == Procedure.CROWN_SECTIONING
-        || c.procedure() == Procedure.CAVITY_PREPARATION) {
+    if (Procedure.CROWN_PREPARATION.equals(c.procedure())
+        || Procedure.VENEER_PREPARATION.equals(c.procedure())
+        || Procedure.CROWN_SECTIONING.equals(c.procedure())
+        || Procedure.CAVITY_PREPARATION.equals(c.procedure())
+        || Procedure.INLAY_CAVITY.equals(c.procedure())
+        || Procedure.ONLAY_CAVITY.equals(c.procedure())) {
       when.add(CautionCondition.ADJACENT_TOOTH);
     }
     return Cautions.packaged().findings(when);
@@ -52,10 +55,10 @@ final class CaseCautions {
       case POLYMER, CEMENT -> when.add(CautionCondition.CUTTING_COMPOSITE);
       case BONE -> when.add(CautionCondition.BONE);
     }
-    if (m.id().startsWith("zirconia")) {
+    if (m.has("zirconia")) {
       when.add(CautionCondition.CUTTING_ZIRCONIA);
     }
-    if (m.id().equals("amalgam")) {
+    if (m.has("mercury")) {
       when.add(CautionCondition.AMALGAM);
     }
   }

@@ -4,20 +4,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.FinishGoal;
 import kerfwright.planner.casework.Keep;
+import kerfwright.planner.casework.KeepDefaults;
 import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.heat.CoolSequence;
 import kerfwright.planner.heat.Remedies;
 import kerfwright.planner.heat.WallHistory;
 import kerfwright.planner.plan.PulpHeat;
-import kerfwright.planner.sequence.Segments;
+import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.sequence.TimedCut;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Message;
 import kerfwright.quantity.Rounded;
 import kerfwright.quantity.SourceKey;
+import org.jspecify.annotations.Nullable;
 
 /** What a plan says about itself besides its steps. */
 final class PlanNotes {
@@ -28,9 +31,9 @@ final class PlanNotes {
   private PlanNotes() {}
 
   /** What the case left open and the plan filled in. */
-  static List<Finding> filledIn(CutCase c, Segments segments) {
+  static List<Finding> filledIn(CutCase c) {
     List<Finding> notes = new ArrayList<>();
-    Keep keep = segments.keep();
+    Keep keep = KeepDefaults.of(c);
     if (c.keep() == null && keep != null) {
       Length least = keep.atLeast();
       notes.add(
@@ -61,7 +64,7 @@ final class PlanNotes {
     List<Message> said = new ArrayList<>();
     for (TimedCut cut : sequence) {
       Candidate c = cut.candidate();
-      Message material = Message.of("label.material-" + c.segment().material().id());
+      Message material = Message.of("label.material-" + c.material().id());
       double off = Math.abs(c.ownPace() - 1);
       Message one =
           off < 0.02
@@ -76,6 +79,27 @@ final class PlanNotes {
     }
     return Optional.of(
         Finding.note("own-pace", Message.of("finding.own-pace", said, pace.logged())));
+  }
+
+  /** A warning where the last finishing or polishing leaves the surface rougher than wanted. */
+  static Optional<Finding> notSmooth(CutCase c, List<TimedCut> sequence) {
+    Length goal = FinishGoal.of(c);
+    Candidate last = null;
+    for (TimedCut cut : sequence) {
+      Purpose purpose = cut.candidate().purpose();
+      last = purpose == Purpose.FINISH || purpose == Purpose.POLISH ? cut.candidate() : last;
+    }
+    if (goal == null || last == null || last.raM() <= goal.metres()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.warn(
+            "finish-not-reached",
+            Message.of(
+                "finding.finish-not-reached",
+                Rounded.places(goal.micrometres(), 2),
+                Rounded.places(last.raM() * 1e6, 2)),
+            new SourceKey("yin-2003")));
   }
 
   /** What was done to keep the pulp cool. */
@@ -104,18 +128,17 @@ final class PlanNotes {
   }
 
   /** What to be warned of in a finished plan. */
-  static List<Finding> warnings(CutCase c, PulpHeat pulp) {
+  static List<Finding> warnings(CutCase c, @Nullable PulpHeat pulp) {
     List<Finding> warnings = new ArrayList<>();
-    boolean protects = c.pulp().protectsPulp();
-    if (protects && pulp.peakRiseK().high() >= WallHistory.LIMIT_K) {
+    if (pulp != null && pulp.peakRiseK().high() >= WallHistory.LIMIT_K) {
       warnings.add(
           Finding.warn(
               "pulp-heat-uncertain",
               Message.of("finding.pulp-heat-uncertain", Rounded.figure(pulp.peakRiseK().high())),
               PULP_LIMIT));
     }
-    double left = pulp.remainingDentineMm().low();
-    if (protects && left < PulpDistance.LEAST_M * 1e3) {
+    double left = pulp == null ? Double.POSITIVE_INFINITY : pulp.remainingDentineMm().low();
+    if (left < PulpDistance.LEAST_M * 1e3) {
       warnings.add(
           Finding.warn(
               "remaining-dentine-uncertain",

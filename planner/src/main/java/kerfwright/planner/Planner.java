@@ -5,29 +5,36 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kerfwright.catalogue.operation.HeatTarget;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
 import kerfwright.planner.choice.Candidate;
-import kerfwright.planner.choice.Segment;
+import kerfwright.planner.explain.ChairTimes;
 import kerfwright.planner.explain.Explanation;
+import kerfwright.planner.explain.OperationWords;
+import kerfwright.planner.explain.Outside;
 import kerfwright.planner.heat.CoolSequence;
 import kerfwright.planner.heat.HeatInputs;
 import kerfwright.planner.heat.PulpWall;
 import kerfwright.planner.heat.Remedies;
 import kerfwright.planner.heat.SequenceHeat;
 import kerfwright.planner.heat.WallHistory;
+import kerfwright.planner.operation.Laying;
+import kerfwright.planner.operation.Work;
+import kerfwright.planner.plan.Cue;
 import kerfwright.planner.plan.CutPlan;
-import kerfwright.planner.plan.Estimate;
+import kerfwright.planner.plan.DepthFrom;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.PulpHeat;
+import kerfwright.planner.plan.RootHeat;
 import kerfwright.planner.plan.RunnerUp;
+import kerfwright.planner.plan.Unfilled;
+import kerfwright.planner.rule.OrderRules;
 import kerfwright.planner.rule.RuleContext;
 import kerfwright.planner.rule.Vetoes;
 import kerfwright.planner.sequence.CandidateSearch;
-import kerfwright.planner.sequence.Finishing;
 import kerfwright.planner.sequence.Found;
 import kerfwright.planner.sequence.Pace;
-import kerfwright.planner.sequence.Segments;
 import kerfwright.planner.sequence.ShortestSequence;
 import kerfwright.planner.sequence.TimedCut;
 import kerfwright.planner.uncertainty.SampledPlan;
@@ -44,23 +51,29 @@ public final class Planner {
 
   private final CutCase cutCase;
   private final PlanOptions options;
+  private final List<Finding> first = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
-  private final Segments segments;
+  private final Laying laying;
   private final CandidateSearch search;
+  private final CandidateSearch open;
   private final Refusals refusals;
   private final Settled settled;
-  private final Map<Segment, List<Candidate>> others = new HashMap<>();
+  private final boolean pulpLives;
+  private final Map<Work, List<Candidate>> others = new HashMap<>();
+  private final List<Cue> cues = new ArrayList<>();
+  private final List<Unfilled> unfilled = new ArrayList<>();
   private @Nullable CoolSequence cool;
 
   private Planner(CutCase cutCase, DrawerSnapshot drawer, PlanOptions options, Settled settled) {
     this.cutCase = cutCase;
     this.options = options;
     this.settled = settled;
-    this.segments = Segments.of(cutCase);
-    this.search =
-        new CandidateSearch(
-            cutCase, drawer.instruments(), segments.depthM(), Vetoes.all(), options.pace());
-    this.refusals = new Refusals(cutCase, search, segments.depthM());
+    this.laying = Operations.laid(cutCase);
+    this.pulpLives = PulpDistance.toLive(cutCase, laying.works());
+    this.search = new CandidateSearch(cutCase, drawer.instruments(), Vetoes.all(), options.pace());
+    this.open =
+        new CandidateSearch(cutCase, drawer.instruments(), Vetoes.all(), options.pace(), true);
+    this.refusals = new Refusals(cutCase, search);
   }
 
   /** Plans a case with the drawer as it stands. */
@@ -81,8 +94,7 @@ public final class Planner {
     CoolSequence cool = planner.refusalOrNull() == null ? planner.cool : null;
     return cool == null
         ? Optional.empty()
-        : Optional.of(
-            new WhatIf(cutCase, planner.segments.depthM(), cool, planner.others, options));
+        : Optional.of(new WhatIf(cutCase, cool, planner.others, planner.pulpLives, options));
   }
 
   private CutPlan run() {
@@ -95,70 +107,106 @@ public final class Planner {
 
   /** Searches the sequence and cools it. */
   private @Nullable Finding refusalOrNull() {
-    findings.addAll(PlanNotes.filledIn(cutCase, segments));
-    if (segments.cuts().isEmpty()) {
+    findings.addAll(PlanNotes.filledIn(cutCase));
+    laying.findings().stream()
+        .filter(f -> !f.code().equals("operation-film-first"))
+        .forEach(findings::add);
+    if (laying.works().isEmpty()) {
       return Finding.refuse("nothing-to-cut", Message.of("finding.nothing-to-cut"));
     }
-    Optional<Finding> tooDeep = PulpDistance.refusal(cutCase, segments);
+    Optional<Finding> tooDeep = PulpDistance.refusal(cutCase, laying.works());
     if (tooDeep.isPresent()) {
       return tooDeep.get();
     }
-    List<Found> stretches = new ArrayList<>();
-    for (Segment segment : segments.cuts()) {
-      Found found = settle(search.on(segment), stretches.size());
-      if (found.candidates().isEmpty()) {
-        return refusals.of(found);
-      }
-      stretches.add(found);
-      others.put(segment, found.candidates());
+    List<Found> filled = new ArrayList<>();
+    Finding refusal = fill(filled);
+    if (refusal != null) {
+      return refusal;
     }
-    return coolOrNull(chosen(stretches));
+    List<Candidate> path = ShortestSequence.of(filled, OrderRules::allow);
+    if (path.size() < filled.size()) {
+      Message name = OperationWords.name(filled.get(path.size()).work().operation());
+      return Finding.refuse("no-order", Message.of("finding.no-order", name));
+    }
+    return coolOrNull(timed(path));
   }
 
-  /** Leaves what is settled for a stretch; after the settled ones, all but what is out. */
+  /** Finds who can do each operation; what a hand instrument does as well becomes a cue. */
+  private @Nullable Finding fill(List<Found> filled) {
+    int laid = 0;
+    for (Work work : laying.works()) {
+      addCues(laid, filled.size());
+      laid++;
+      Found found = settle(search.on(work), filled.size());
+      others.put(work, found.candidates());
+      if (!found.candidates().isEmpty()) {
+        filled.add(found);
+        continue;
+      }
+      List<String> byHand = work.operation().window().otherTools();
+      if (!byHand.isEmpty()) {
+        cues.add(
+            new Cue(
+                filled.size(),
+                work.operation(),
+                byHand.get(0),
+                false,
+                OperationWords.end(work.operation(), work.saidMm())));
+        continue;
+      }
+      Unfilled missing = refusals.unfilled(work);
+      unfilled.add(missing);
+      Finding said = refusals.of(found, missing);
+      if (missing.essential()) {
+        return said;
+      }
+      findings.add(said);
+    }
+    addCues(laid, filled.size());
+    return filled.isEmpty()
+        ? Finding.refuse("nothing-to-cut", Message.of("finding.nothing-to-cut"))
+        : null;
+  }
+
+  private void addCues(int afterWork, int afterStep) {
+    laying.cues().stream()
+        .filter(cue -> cue.after() == afterWork)
+        .map(
+            cue ->
+                new Cue(
+                    afterStep,
+                    cue.operation(),
+                    cue.operation().window().otherTools().stream().findFirst().orElse(""),
+                    cue.why() == kerfwright.planner.operation.Cue.Why.IF_NEEDED,
+                    OperationWords.end(cue.operation(), cue.saidMm())))
+        .forEach(cues::add);
+  }
+
+  /** Leaves what is settled for a step; after the settled ones, all but what is out. */
   private Found settle(Found found, int index) {
     Settled.Taken taken = settled.at(index).orElse(null);
     List<Candidate> left =
         found.candidates().stream()
             .filter(c -> taken != null ? is(c, taken) : !settled.out().contains(c.id()))
             .toList();
-    return new Found(found.segment(), left, found.out());
+    return new Found(found.work(), left, found.out());
   }
 
   static boolean is(Candidate c, Settled.Taken taken) {
     return c.id().equals(taken.instrument()) && c.handpiece().id().equals(taken.handpiece());
   }
 
-  private List<TimedCut> chosen(List<Found> stretches) {
-    Finishing finishing = Finishing.of(cutCase, segments, search, settled.out());
-    List<Candidate> path =
-        new ArrayList<>(ShortestSequence.of(stretches, finishing::wallsS, finishing::afterwardsS));
-    Candidate last = path.get(path.size() - 1);
-    finishing.outOfReach(last).ifPresent(findings::add);
-    for (Settled.Taken taken : settled.from(path.size())) {
-      Optional<Candidate> pass = finishing.pass(last, c -> is(c, taken));
-      if (pass.isPresent()) {
-        last = pass.get();
-        path.add(last);
-      }
-    }
-    path.addAll(finishing.after(last));
-    others.putAll(finishing.rivals());
+  private List<TimedCut> timed(List<Candidate> path) {
     double flow = cutCase.coolant().millilitresPerMinute();
-    List<TimedCut> sequence = new ArrayList<>();
-    for (Candidate c : path) {
-      sequence.add(new TimedCut(c, Pace.usual(c.segment().purpose(), flow)));
-    }
-    return sequence;
+    return path.stream().map(c -> new TimedCut(c, Pace.of(c.work().operation(), flow))).toList();
   }
 
   private @Nullable Finding coolOrNull(List<TimedCut> planned) {
     PulpWall wall = SequenceHeat.wall(cutCase);
     Remedies remedies = new Remedies(wall, HeatInputs.TYPICAL, search);
-    boolean protects = cutCase.pulp().protectsPulp();
-    CoolSequence found = CoolSequence.of(wall, remedies, planned, protects, options.quick());
+    CoolSequence found = CoolSequence.of(wall, remedies, planned, pulpLives, options.quick());
     PlanNotes.remedies(remedies.taken()).ifPresent(findings::add);
-    if (protects && found.shown().peakK() >= WallHistory.LIMIT_K) {
+    if (pulpLives && found.shown().peakK() >= WallHistory.LIMIT_K) {
       return PlanNotes.tooHot(found, remedies);
     }
     cool = found;
@@ -178,25 +226,54 @@ public final class Planner {
       Candidate c = sequence.get(i).candidate();
       Candidate next = i + 1 < sequence.size() ? sequence.get(i + 1).candidate() : null;
       Candidate before = i > 0 ? sequence.get(i - 1).candidate() : null;
-      List<Candidate> rivals = others.getOrDefault(c.segment(), List.of());
-      steps.add(explanation.step(i + 1, sequence.get(i), next, sampled.steps().get(i), rivals));
+      List<Candidate> rivals = others.getOrDefault(c.work(), List.of());
+      steps.add(
+          explanation.step(
+              i + 1,
+              sequence.get(i),
+              before,
+              sampled.steps().get(i),
+              rivals,
+              Outside.of(c, open.on(c.work()).candidates())));
       explanation.runnerUp(i + 1, c, rivals, before, next).ifPresent(runnersUp::add);
+      refusals.lastResort(i + 1, c).ifPresent(first::add);
       refusals.farBehind(i + 1, c, FAR_BEHIND).ifPresent(this::addOnce);
     }
     PulpHeat pulp =
-        PulpResult.of(found.shown(), sampled, PulpDistance.leftM(cutCase, segments) * 1e3);
+        pulpLives
+            ? PulpResult.of(
+                found.shown(),
+                sampled,
+                PulpDistance.leftM(cutCase, PulpDistance.deepestM(laying.works())) * 1e3)
+            : null;
+    DepthFrom access = AccessDepth.of(cutCase, laying).orElse(null);
+    if (access != null) {
+      AccessDepth.filmFirst(cutCase, access).ifPresent(findings::add);
+    }
     PlanNotes.ownPace(options.pace(), sequence).ifPresent(findings::add);
+    PlanNotes.notSmooth(cutCase, sequence).ifPresent(findings::add);
     findings.addAll(PlanNotes.warnings(cutCase, pulp));
+    findings.addAll(0, first);
     return new CutPlan(
         cutCase,
         options.seed(),
         options.samples(),
         steps,
+        cues,
+        unfilled,
+        access,
         pulp,
-        sampled.totalTimeS(),
+        root(),
+        ChairTimes.of(sampled, steps, cues),
         runnersUp,
         findings,
         CaseCautions.of(cutCase, steps));
+  }
+
+  /** The root surface is the line of heat where the chamber is opened or metal leads into it. */
+  private @Nullable RootHeat root() {
+    boolean target = laying.works().stream().anyMatch(w -> w.heat() == HeatTarget.ROOT_SURFACE);
+    return target ? RootHeat.notComputed() : null;
   }
 
   private void addOnce(Finding finding) {
@@ -212,8 +289,12 @@ public final class Planner {
         options.seed(),
         options.samples(),
         List.of(),
+        List.of(),
+        unfilled,
         null,
-        Estimate.exactly(0),
+        null,
+        null,
+        CutPlan.PlanTimes.NONE,
         List.of(),
         findings,
         CaseCautions.of(cutCase, List.of()));

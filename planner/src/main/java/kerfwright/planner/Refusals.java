@@ -10,10 +10,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Exclusion;
-import kerfwright.planner.choice.Segment;
+import kerfwright.planner.choice.LastResort;
+import kerfwright.planner.explain.OperationWords;
 import kerfwright.planner.explain.Words;
+import kerfwright.planner.operation.Work;
+import kerfwright.planner.plan.Unfilled;
 import kerfwright.planner.rule.Vetoes;
 import kerfwright.planner.sequence.Archetypes;
 import kerfwright.planner.sequence.CandidateSearch;
@@ -23,34 +27,48 @@ import kerfwright.quantity.Message;
 import kerfwright.quantity.Rounded;
 import kerfwright.quantity.SourceKey;
 
-/** Why a stretch cannot be cut with the drawer as it stands, and what would help. */
+/** Why an operation cannot be done with the drawer as it stands, and what would help. */
 final class Refusals {
   private static final int REASONS_SHOWN = 4;
 
-  private final CandidateSearch search;
-  private final CandidateSearch archetypes;
-  private final Set<String> slow = new HashSet<>();
+  /** Reasons nobody would have taken the instrument for: said last. */
+  private static final Set<String> FAR_OFF =
+      Set.of(
+          "polishes-only",
+          "cuts-only",
+          "kind-not-for-this",
+          "form-not-for-this",
+          "no-tip",
+          "softer-than-the-work",
+          "handpiece-not-for-this");
 
-  Refusals(CutCase cutCase, CandidateSearch search, double depthM) {
+  private final CutCase cutCase;
+  private final CandidateSearch search;
+  private final Set<String> slow = new HashSet<>();
+  private final Map<Work, Optional<Candidate>> ordinary = new LinkedHashMap<>();
+
+  Refusals(CutCase cutCase, CandidateSearch search) {
+    this.cutCase = cutCase;
     this.search = search;
-    this.archetypes =
-        new CandidateSearch(cutCase, Archetypes.fitting(cutCase.outline()), depthM, Vetoes.all());
   }
 
-  /** The refusal of a stretch no instrument may cut. */
-  Finding of(Found nothing) {
-    Segment segment = nothing.segment();
-    return Finding.refuse(
-        "no-instrument-allowed",
-        Message.of(
-            "finding.no-instrument-allowed",
-            Words.material(segment.material()),
-            Message.of("finding.purpose-" + segment.purpose().id()),
-            Rounded.places(segment.fromM() * 1e3, 1),
-            Rounded.places(segment.toM() * 1e3, 1),
-            reasons(nothing),
-            help(segment)),
-        SourceKey.COMMON_PRACTICE);
+  /** An operation no instrument may do. */
+  Unfilled unfilled(Work work) {
+    return new Unfilled(work.operation(), help(work), work.operation().when().isEmpty());
+  }
+
+  /** What the plan says of it: a refusal where it cannot be left out. */
+  Finding of(Found nothing, Unfilled unfilled) {
+    Message name = OperationWords.name(nothing.work().operation());
+    return unfilled.essential()
+        ? Finding.refuse(
+            "no-instrument-allowed",
+            Message.of("finding.no-instrument-allowed", name, reasons(nothing), unfilled.needs()),
+            SourceKey.COMMON_PRACTICE)
+        : Finding.note(
+            "operation-unfilled",
+            Message.of("finding.operation-unfilled", name, unfilled.needs()),
+            SourceKey.COMMON_PRACTICE);
   }
 
   private Message reasons(Found nothing) {
@@ -65,7 +83,11 @@ final class Refusals {
             out -> byCode.computeIfAbsent(out.getValue().code(), c -> new ArrayList<>()).add(out));
     List<Message> reasons =
         byCode.values().stream()
-            .sorted(Comparator.comparingInt(outs -> -outs.size()))
+            .sorted(
+                Comparator.comparing(
+                        (List<Map.Entry<String, Exclusion>> outs) ->
+                            FAR_OFF.contains(outs.get(0).getValue().code()))
+                    .thenComparingInt(outs -> -outs.size()))
             .limit(REASONS_SHOWN)
             .map(Refusals::excluded)
             .toList();
@@ -82,16 +104,43 @@ final class Refusals {
         : Message.of("finding.excluded", id, why);
   }
 
-  private Message help(Segment segment) {
-    return better(segment)
+  private Message help(Work work) {
+    return better(work)
         .map(c -> Message.of("finding.add-one", Words.ordinary(c.instrument().properties())))
         .orElse(Message.of("finding.add-none"));
   }
 
-  /** The best ordinary instrument for a stretch, whether the practice has it or not. */
-  Optional<Candidate> better(Segment segment) {
-    return archetypes.on(segment).candidates().stream()
-        .min(Comparator.comparingDouble(Candidate::costS).thenComparing(Candidate::id));
+  /** The best ordinary instrument for an operation, whether the practice has it or not. */
+  Optional<Candidate> better(Work work) {
+    return ordinary.computeIfAbsent(
+        work,
+        w ->
+            new CandidateSearch(cutCase, Archetypes.fitting(w), Vetoes.all(), OwnPace.NONE)
+                .on(w).candidates().stream()
+                    .filter(c -> c.resort() == LastResort.NONE)
+                    .min(
+                        Comparator.comparingDouble(Candidate::costS).thenComparing(Candidate::id)));
+  }
+
+  /** What is planned only because nothing fitting is clean; said before all else. */
+  Optional<Finding> lastResort(int step, Candidate chosen) {
+    return chosen.resort() == LastResort.NONE
+        ? Optional.empty()
+        : Optional.of(
+            chosen.resort() == LastResort.HEAD_AS_WIDE_AS_SLOT
+                ? Finding.note(
+                    chosen.resort().code(), said(step, chosen), SourceKey.COMMON_PRACTICE)
+                : Finding.warn(
+                    chosen.resort().code(), said(step, chosen), SourceKey.COMMON_PRACTICE));
+  }
+
+  private Message said(int step, Candidate chosen) {
+    return Message.of(
+        "finding." + chosen.resort().code(),
+        chosen.id(),
+        step,
+        Words.material(chosen.material()),
+        help(chosen.work()));
   }
 
   /**
@@ -99,8 +148,8 @@ final class Refusals {
    * instrument and material.
    */
   Optional<Finding> farBehind(int step, Candidate chosen, double times) {
-    String told = chosen.id() + " " + chosen.segment().material().id();
-    return better(chosen.segment())
+    String told = chosen.id() + " " + chosen.material().id();
+    return better(chosen.work())
         .filter(b -> !slow.contains(told))
         .filter(b -> chosen.costS() > times * b.costS() && chosen.costS() - b.costS() > 20)
         .map(
@@ -116,7 +165,7 @@ final class Refusals {
         new ArrayList<>(
             List.of(
                 chosen.id(),
-                Words.material(chosen.segment().material()),
+                Words.material(chosen.material()),
                 Words.time(chosen.cutS()),
                 step,
                 Words.ordinary(better.instrument().properties()),

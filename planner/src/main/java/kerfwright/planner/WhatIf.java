@@ -14,12 +14,12 @@ import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Exclusion;
-import kerfwright.planner.choice.Segment;
 import kerfwright.planner.heat.CoolSequence;
 import kerfwright.planner.heat.HeatInputs;
 import kerfwright.planner.heat.PulpWall;
 import kerfwright.planner.heat.SequenceHeat;
 import kerfwright.planner.heat.WallHistory;
+import kerfwright.planner.operation.Work;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.rule.Vetoes;
 import kerfwright.planner.sequence.CandidateSearch;
@@ -43,9 +43,9 @@ public final class WhatIf {
   private static final int MOST_POINTS = 150;
 
   private final CutCase cutCase;
-  private final double depthM;
+  private final boolean pulpLives;
   private final List<TimedCut> sequence;
-  private final Map<Segment, List<Candidate>> others;
+  private final Map<Work, List<Candidate>> others;
   private final PlanOptions options;
   private final double shownPeakK;
   private final WallHistory quick;
@@ -61,12 +61,12 @@ public final class WhatIf {
 
   WhatIf(
       CutCase cutCase,
-      double depthM,
       CoolSequence cool,
-      Map<Segment, List<Candidate>> others,
+      Map<Work, List<Candidate>> others,
+      boolean pulpLives,
       PlanOptions options) {
     this.cutCase = cutCase;
-    this.depthM = depthM;
+    this.pulpLives = pulpLives;
     this.sequence = cool.sequence();
     this.others = Map.copyOf(others);
     this.options = options;
@@ -92,7 +92,7 @@ public final class WhatIf {
   /** Every allowed instrument for a step in its cheapest handpiece, cheapest first. */
   public List<Candidate> choices(int step) {
     Map<String, Candidate> byId = new LinkedHashMap<>();
-    others.getOrDefault(planned(step).segment(), List.of()).stream()
+    others.getOrDefault(planned(step).work(), List.of()).stream()
         .sorted(Comparator.comparingDouble(Candidate::costS).thenComparing(Candidate::id))
         .forEach(c -> byId.putIfAbsent(c.id(), c));
     return List.copyOf(byId.values());
@@ -123,13 +123,13 @@ public final class WhatIf {
       drawer.add(worn(c, change, i + 1));
     }
     CandidateSearch search =
-        new CandidateSearch(asked, distinct(drawer), depthM, Vetoes.all(), options.pace());
+        new CandidateSearch(asked, distinct(drawer), Vetoes.all(), options.pace());
     for (int i = 0; i < sequence.size(); i++) {
       Candidate c = wanted.get(i);
       boolean here = i + 1 == change.step();
       double rpm = here && change.setRpm() != null ? change.setRpm() : c.setRpm();
       double load = here && change.loadN() != null ? change.loadN() : c.loadN();
-      Tried tried = search.tried(drawer.get(i), c.handpiece(), c.segment(), rpm, load, c.stroke());
+      Tried tried = search.tried(drawer.get(i), c.handpiece(), c.work(), rpm, load, c.stroke());
       Candidate done = tried.candidate();
       if (done == null) {
         return new Varied(was, null, tried.exclusion(), i + 1);
@@ -138,7 +138,7 @@ public final class WhatIf {
     }
     WallHistory heat = quick(asked, changed);
     double peak = heat.peakK() + shownPeakK - quick.peakK();
-    if (cutCase.pulp().protectsPulp() && peak >= WallHistory.LIMIT_K) {
+    if (pulpLives && peak >= WallHistory.LIMIT_K) {
       return new Varied(was, null, tooHot(peak), 0);
     }
     return new Varied(was, figures(change.step(), changed, sampled(asked, changed), heat), null, 0);
@@ -178,21 +178,7 @@ public final class WhatIf {
   }
 
   private CutCase wet(double mlPerMin) {
-    CutCase c = cutCase;
-    return new CutCase(
-        c.reference(),
-        c.procedure(),
-        c.tooth(),
-        c.pulp(),
-        c.restoration(),
-        c.layers(),
-        c.stackFilledIn(),
-        c.stackSources(),
-        c.keep(),
-        c.outline(),
-        c.finishRa(),
-        c.handpieces(),
-        FlowRate.ofMillilitresPerMinute(mlPerMin));
+    return cutCase.with(FlowRate.ofMillilitresPerMinute(mlPerMin));
   }
 
   private static WallHistory quick(CutCase c, List<TimedCut> sequence) {

@@ -5,6 +5,9 @@ import java.util.List;
 import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.planner.casework.Aim;
+import kerfwright.planner.casework.AtHand;
+import kerfwright.planner.casework.Condition;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.Layer;
@@ -91,15 +94,11 @@ final class ACase {
         "K-0001",
         procedure,
         new Tooth(16),
-        pulp,
-        null,
-        layers,
-        false,
-        List.of(),
-        keep,
-        outline,
-        finish,
-        handpieces.stream().map(id -> Handpieces.byId(id).orElseThrow()).toList(),
-        FlowRate.ofMillilitresPerMinute(water));
+        new Condition(pulp, layers),
+        new Aim(null, outline, keep, finish),
+        new AtHand(
+            handpieces.stream().map(id -> Handpieces.byId(id).orElseThrow()).toList(),
+            FlowRate.ofMillilitresPerMinute(water)),
+        List.of());
   }
 }

@@ -55,8 +55,8 @@ class PlannerPropertyTest {
   }
 
   private ACase any() {
-    Procedure[] procedures = Procedure.values();
-    ACase built = ACase.of(procedures[random.nextInt(procedures.length)]);
+    List<Procedure> procedures = Procedure.all();
+    ACase built = ACase.of(procedures.get(random.nextInt(procedures.size())));
     int layers = 1 + random.nextInt(5);
     for (int l = 0; l < layers; l++) {
       double typical = decades(0.02, 6);

@@ -17,7 +17,7 @@ public record Message(String key, List<Object> values) {
   private static final int LONGEST_SLUG = 60;
 
   public Message {
-    if (!key.matches("[a-z]+\\.[a-z0-9]+(-[a-z0-9]+)*")) {
+    if (!key.matches("[a-z]+(\\.[a-z0-9]+(-[a-z0-9]+)*)+")) {
       throw new IllegalArgumentException("Not a key of a text: " + key);
     }
     values = List.copyOf(values);

@@ -11,12 +11,17 @@ import kerfwright.app.input.Node;
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.catalogue.stack.UsualStack;
 import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.planner.casework.Aim;
+import kerfwright.planner.casework.AtHand;
+import kerfwright.planner.casework.Condition;
 import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.FilledIn;
 import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
+import kerfwright.quantity.Basis;
 import kerfwright.quantity.FlowRate;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Message;
@@ -80,16 +85,10 @@ public final class CaseReader {
         reference,
         procedure,
         tooth,
-        pulp,
-        restoration,
-        layers,
-        filledIn,
-        stackSources,
-        keep,
-        outline,
-        finishRa,
-        handpieces,
-        FlowRate.ofMillilitresPerMinute(water));
+        new Condition(pulp, restoration, null, layers, null),
+        new Aim(null, outline, keep, finishRa),
+        new AtHand(handpieces, FlowRate.ofMillilitresPerMinute(water)),
+        filledIn ? List.of(new FilledIn("layers", stackSources, Basis.DERIVED)) : List.of());
   }
 
   private static boolean holds(List<Layer> layers, Keep keep) {
@@ -113,10 +112,7 @@ public final class CaseReader {
 
   private static @Nullable Procedure procedure(Fields fields) {
     String id = fields.oneOf("procedure", "procedure", Procedure.ids(), true);
-    return Arrays.stream(Procedure.values())
-        .filter(one -> one.id().equals(id))
-        .findFirst()
-        .orElse(null);
+    return id == null ? null : new Procedure(id);
   }
 
   private static PulpState pulp(Fields fields) {

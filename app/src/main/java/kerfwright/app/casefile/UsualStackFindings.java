@@ -26,15 +26,6 @@ public final class UsualStackFindings {
         .flatMap(stack -> stack.findings().stream())
         .filter(finding -> !told.contains(finding.code()))
         .forEach(findings::add);
-    return new CutPlan(
-        cutCase,
-        plan.seed(),
-        plan.samples(),
-        plan.steps(),
-        plan.pulp(),
-        plan.totalTimeS(),
-        plan.runnersUp(),
-        findings,
-        plan.cautions());
+    return plan.with(findings);
   }
 }

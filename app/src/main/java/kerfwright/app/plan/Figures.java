@@ -8,8 +8,10 @@ import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.PulpHeat;
+import kerfwright.planner.plan.RootHeat;
 import kerfwright.planner.plan.TimeBand;
 import kerfwright.quantity.Length;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.Range;
 
 /**
@@ -139,11 +141,25 @@ public final class Figures {
     return text.toString();
   }
 
+  /** What the outer root surface does, in words; empty where it is not the target. */
+  public static String rootSurface(Say say, CutPlan plan) {
+    RootHeat root = plan.root();
+    if (root == null) {
+      return "";
+    }
+    Estimate peak = root.peakRiseK();
+    Message why = root.why();
+    return peak == null || why != null
+        ? say.of(java.util.Objects.requireNonNull(why))
+        : say.at("plan.root-warms", withRange(say, peak, "K"), plain(say, root.limitK()));
+  }
+
   /** How the pulp wall stands against the screen: "may pass the 5.5 K screen: 2.1 K (0 to 7)". */
   public static String pulpWall(Say say, CutPlan plan) {
     PulpHeat pulp = plan.pulp();
-    if (pulp == null || !plan.cutCase().pulp().protectsPulp()) {
-      return say.at("plan.pulp-not-alive");
+    if (pulp == null) {
+      boolean opened = plan.cutCase().pulp().protectsPulp();
+      return say.at(opened ? "plan.pulp-not-judged" : "plan.pulp-not-alive");
     }
     return say.at(
         "plan.pulp-" + pulp.band().id(),

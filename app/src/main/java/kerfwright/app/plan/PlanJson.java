@@ -47,12 +47,11 @@ public final class PlanJson {
     ArrayNode steps = json.putArray("steps");
     plan.steps().forEach(step -> steps.add(step(step)));
     PulpHeat pulp = plan.pulp();
-    if (pulp == null) {
-      json.putNull("pulp");
-    } else {
-      json.set("pulp", pulp(pulp));
-    }
+    json.set("pulp", pulp == null ? OperationJson.pulpNotJudged(plan) : pulp(pulp));
     json.set("totalTimeS", estimate(plan.totalTimeS()));
+    json.set("chairTimeS", estimate(plan.times().chairS()));
+    json.set("cutTimeS", estimate(plan.times().cutS()));
+    OperationJson.addTo(json, plan);
     ArrayNode others = json.putArray("runnersUp");
     plan.runnersUp().forEach(other -> others.add(runnerUp(other)));
     json.set("findings", findings(plan.findings()));
@@ -101,6 +100,7 @@ public final class PlanJson {
     json.set("timeS", estimate(step.timeS()));
     json.set("lifeUsed", estimate(step.lifeUsed()));
     json.put("changeCue", ENGLISH.of(step.changeCue()));
+    OperationJson.addTo(json, step);
     ArrayNode reasons = json.putArray("reasons");
     step.reasons().forEach(reason -> reasons.add(reason(reason)));
     json.set("cautions", findings(step.cautions()));
@@ -119,6 +119,8 @@ public final class PlanJson {
     json.put("blades", what.blades());
     json.set("diameterMm", JsonText.number(what.headDiameter().millimetres()));
     json.put("shank", what.shank().name());
+    json.put("safeEnd", what.safeEnd());
+    json.put("abrasive", what.abrasive().isEmpty() ? null : what.abrasive());
     return json;
   }
 
@@ -134,6 +136,7 @@ public final class PlanJson {
 
   private static ObjectNode pulp(PulpHeat pulp) {
     ObjectNode json = NODES.objectNode();
+    json.put("judged", true);
     json.set("peakRiseK", estimate(pulp.peakRiseK()));
     json.set("secondsAboveLimit", estimate(pulp.secondsAboveLimit()));
     json.set("limitK", JsonText.number(pulp.limitK()));
@@ -179,7 +182,7 @@ public final class PlanJson {
     return keys;
   }
 
-  private static ObjectNode estimate(Estimate estimate) {
+  static ObjectNode estimate(Estimate estimate) {
     ObjectNode json = NODES.objectNode();
     json.set("low", JsonText.number(estimate.low()));
     json.set("typical", JsonText.number(estimate.typical()));

@@ -2,11 +2,13 @@ package kerfwright.app.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.explain.OperationWords;
+import kerfwright.planner.plan.Cue;
 import kerfwright.planner.plan.CutPlan;
+import kerfwright.planner.plan.DepthFrom;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.PulpHeat;
 import kerfwright.planner.plan.Reason;
@@ -27,13 +29,16 @@ public final class PlanText {
 
   public static String of(Say say, CutPlan plan) {
     PlanText text = new PlanText(say);
-    text.heading(plan.cutCase());
+    text.heading(plan);
     text.findings(say.at("plan.text-refused"), plan.findings(), Finding.Severity.REFUSE);
+    text.cues(plan, 0);
     for (PlannedStep step : plan.steps()) {
       text.step(plan, step);
+      text.cues(plan, step.order());
     }
     if (!plan.refused()) {
       text.after(plan);
+      text.byInstrument(plan);
     }
     text.findings(say.at("plan.text-warnings"), plan.findings(), Finding.Severity.WARN);
     text.findings(say.at("plan.text-notes"), plan.findings(), Finding.Severity.NOTE);
@@ -46,7 +51,8 @@ public final class PlanText {
     return text.out.toString();
   }
 
-  private void heading(CutCase cutCase) {
+  private void heading(CutPlan plan) {
+    CutCase cutCase = plan.cutCase();
     line(
         say.at(
             "plan.text-title",
@@ -56,6 +62,10 @@ public final class PlanText {
             Labels.procedureWithin(say, cutCase.procedure()),
             Labels.pulp(say, cutCase.pulp())));
     row("plan.layers", Words.layers(say, cutCase), "");
+    DepthFrom chamber = plan.access();
+    if (chamber != null) {
+      row("plan.chamber-depth", Words.chamber(say, chamber), "");
+    }
     if (cutCase.stackFilledIn()) {
       labelled("", say.at("plan.text-filled-in", Words.sources(cutCase.stackSources())), "");
     }
@@ -69,13 +79,32 @@ public final class PlanText {
     }
   }
 
+  /** What is done between the steps. */
+  private void cues(CutPlan plan, int after) {
+    List<Cue> these = plan.cues().stream().filter(cue -> cue.afterStep() == after).toList();
+    if (!these.isEmpty()) {
+      blank();
+      these.forEach(cue -> wrapped("- ", "  ", Words.cue(say, cue)));
+    }
+  }
+
+  /** What each instrument does, in the order it is first taken. */
+  private void byInstrument(CutPlan plan) {
+    block(say.at("plan.by-instrument"));
+    Words.byInstrument(say, plan)
+        .forEach((id, what) -> item(say.at("plan.by-instrument-one", id, what)));
+  }
+
   private void step(CutPlan plan, PlannedStep step) {
     block(
         step.order()
             + ". "
-            + Labels.purpose(say, step.purpose()).toUpperCase(Locale.ROOT)
-            + ": "
-            + Words.material(say, step));
+            + Words.operation(say, step)
+            + " ("
+            + Labels.purpose(say, step.purpose())
+            + ", "
+            + Words.material(say, step)
+            + ")");
     var what = step.instrument().properties();
     String number = Words.number(what);
     row(
@@ -89,12 +118,12 @@ public final class PlanText {
     row(
         "plan.speed",
         say.at(
-            "plan.text-speeds",
+            step.atFullPedal() ? "plan.text-speeds-turbine" : "plan.text-speeds",
             Figures.rpm(say, step.setSpeedRpm()),
             Figures.rpm(say, step.speedUnderLoadRpm()),
             Figures.withRange(say, step.rimSpeedMPerS(), "m/s")),
         "  ");
-    row("plan.stroke", Labels.stroke(say, step.stroke()), "  ");
+    row("plan.stroke", Words.stroke(say, step), "  ");
     row("plan.load", Figures.withRange(say, step.loadN(), "N"), "  ");
     row("plan.water", Words.water(say, step.coolantMlPerMin()), "  ");
     row("plan.how-deep", Words.depth(say, step), "  ");
@@ -103,10 +132,17 @@ public final class PlanText {
         "plan.removes",
         say.at(
             "plan.text-removes",
-            Figures.withRange(say, step.removalMm3PerMin(), "mm3/min"),
+            Words.cuts(say, step)
+                + "; "
+                + Figures.withRange(say, step.removalMm3PerMin(), "mm3/min"),
             Figures.withRange(say, step.raUm(), "um")),
         "  ");
-    row("plan.change-when", say.of(step.changeCue()), "  ");
+    row("plan.change-when", Words.doneWhen(say, step), "  ");
+    say.maybe(step.operation().stopIf()).ifPresent(text -> row("plan.stop-if", text, "  "));
+    String leaves = Words.leaves(say, step);
+    if (!leaves.isEmpty()) {
+      row("plan.leaves", leaves, "  ");
+    }
     reasons("plan.text-why", step.reasons(), true);
     reasons("plan.against", step.reasons(), false);
     for (RunnerUp other : plan.runnersUp()) {
@@ -122,6 +158,8 @@ public final class PlanText {
             "  ");
       }
     }
+    say.maybe(OperationWords.hazard(step.operation().row()))
+        .ifPresent(text -> row("plan.text-take-care", text, "  "));
     for (Finding caution : Words.cautions(plan, step)) {
       row(
           "plan.text-take-care",
@@ -141,13 +179,17 @@ public final class PlanText {
   }
 
   private void after(CutPlan plan) {
-    block(say.at("plan.text-all-steps", Figures.time(say, plan.totalTimeS())));
-    PulpHeat pulp = plan.pulp();
-    if (pulp == null) {
-      return;
+    block(
+        say.at(
+            "plan.text-all-steps",
+            Figures.time(say, plan.times().cutS()),
+            Figures.time(say, plan.times().chairS())));
+    if (plan.root() != null) {
+      row("plan.root-surface", Figures.rootSurface(say, plan), "  ");
     }
     String wall = Figures.pulpWall(say, plan);
-    if (!plan.cutCase().pulp().protectsPulp()) {
+    PulpHeat pulp = plan.pulp();
+    if (pulp == null) {
       row("plan.pulp", wall, "  ");
       return;
     }

@@ -1,7 +1,9 @@
 package kerfwright.app.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Language;
@@ -13,10 +15,14 @@ import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.KeepDefaults;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Outline;
+import kerfwright.planner.explain.OperationWords;
+import kerfwright.planner.plan.Cue;
 import kerfwright.planner.plan.CutPlan;
+import kerfwright.planner.plan.DepthFrom;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.Reason;
+import kerfwright.planner.plan.StepOperation;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.Length;
@@ -24,6 +30,8 @@ import kerfwright.quantity.SourceKey;
 
 /** The words of a plan that page, print and command line share. */
 public final class Words {
+  private static final double SHOWN_ERROR_MM = 0.05;
+
   private Words() {}
 
   /** What the instrument looks like, so that a hand finds it. */
@@ -117,15 +125,107 @@ public final class Words {
     return Figures.tenth(say, length.millimetres());
   }
 
-  /** From where to where, measured from the outer surface. */
-  public static String depth(Say say, PlannedStep step) {
-    return say.at(
-        "plan.depth", Figures.tenth(say, step.fromMm().typical()), Figures.depth(say, step.toMm()));
+  /** What the step does: "Cut a small outline through the enamel". */
+  public static String operation(Say say, PlannedStep step) {
+    return say.of(OperationWords.name(step.operation().row()));
   }
 
-  /** One contact, the pause after it, and the whole. */
+  /** Where the step stops: "stop at 1.6 mm (+-0.2)". */
+  public static String depth(Say say, PlannedStep step) {
+    Estimate to = step.toMm();
+    double error = Math.max(to.high() - to.typical(), to.typical() - to.low());
+    String mm = Figures.tenth(say, to.typical());
+    return error < SHOWN_ERROR_MM
+        ? say.at("plan.stop-at-exact", mm)
+        : say.at("plan.stop-at", mm, Figures.tenth(say, error));
+  }
+
+  /** The bur on the tooth and the time in the chair, never mixed; one contact and its pause. */
   public static String howLong(Say say, PlannedStep step) {
-    return say.at("plan.how-long", Figures.time(say, step.timeS()), contact(say, step));
+    boolean published = step.times().chairPublished();
+    return say.at(
+        "plan.times",
+        Figures.time(say, step.times().cutS()),
+        Figures.time(say, step.times().chairS()),
+        say.at(published ? "plan.times-published" : "plan.times-estimate"),
+        contact(say, step));
+  }
+
+  /** The stroke, and how the hand leads it. */
+  public static String stroke(Say say, PlannedStep step) {
+    String stroke = Labels.stroke(say, step.stroke());
+    return say.maybe(OperationWords.way(step.operation().row()))
+        .map(way -> stroke + ": " + way)
+        .orElse(stroke);
+  }
+
+  /** When it is done, and how often it may be repeated. */
+  public static String doneWhen(Say say, PlannedStep step) {
+    int most = step.operation().row().repeatMost();
+    String cue = say.of(step.changeCue());
+    return most > 1 ? cue + " (" + say.at("plan.repeat", most) + ")" : cue;
+  }
+
+  /** What it takes of each layer. */
+  public static String cuts(Say say, PlannedStep step) {
+    return step.operation().layers().stream()
+        .map(
+            cut ->
+                say.at(
+                    "plan.cuts-one",
+                    Labels.materialWithin(say, cut.materialId()),
+                    Figures.plain(say, cut.mm3())))
+        .collect(Collectors.joining(", "));
+  }
+
+  /** What stays under it; empty where nothing does. */
+  public static String leaves(Say say, PlannedStep step) {
+    return step.operation().remaining().stream()
+        .map(left -> leaves(say, left))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String leaves(Say say, StepOperation.Remaining left) {
+    String material = Labels.materialWithin(say, left.materialId());
+    Double least = left.leastMm();
+    return least == null
+        ? say.at("plan.leaves-one", material, Figures.depth(say, left.mm()))
+        : say.at(
+            "plan.leaves-least",
+            material,
+            Figures.depth(say, left.mm()),
+            Figures.tenth(say, least));
+  }
+
+  /** What is done between two steps. */
+  public static String cue(Say say, Cue cue) {
+    String name = say.of(OperationWords.name(cue.row()));
+    String text =
+        cue.tool().isEmpty()
+            ? say.at("plan.cue-look", name, say.of(cue.says()))
+            : say.at("plan.cue-with", name, Labels.tool(say, cue.tool()), say.of(cue.says()));
+    return cue.ifNeeded() ? say.at("plan.cue-if-needed", text) : text;
+  }
+
+  /** Where the chamber is looked for. */
+  public static String chamber(Say say, DepthFrom depth) {
+    return say.at(
+        "plan.chamber-depth-is",
+        Figures.tenth(say, depth.mm()),
+        Figures.tenth(say, depth.plusMinusMm()),
+        say.of(depth.landmark()),
+        Figures.tenth(say, depth.stopMarkMm()),
+        Figures.tenth(say, depth.filmAtMm()));
+  }
+
+  /** What each instrument does, by its id, in the order it is first taken. */
+  public static Map<String, String> byInstrument(Say say, CutPlan plan) {
+    Map<String, String> said = new LinkedHashMap<>();
+    for (PlannedStep step : plan.steps()) {
+      String what = step.order() + " " + operation(say, step);
+      said.merge(step.instrument().id(), what, (before, now) -> before + "; " + now);
+    }
+    return said;
   }
 
   /** One contact and the pause after it. */

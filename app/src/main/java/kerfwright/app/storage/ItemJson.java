@@ -104,7 +104,9 @@ final class ItemJson {
       f.headLengthMm(),
       f.shank(),
       f.overallMm(),
-      f.maxRpm()
+      f.maxRpm(),
+      f.safeEnd(),
+      f.abrasive()
     };
     ObjectNode node = JSON.createObjectNode();
     for (int i = 0; i < values.length; i++) {

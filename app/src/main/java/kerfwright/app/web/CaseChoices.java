@@ -23,9 +23,7 @@ public record CaseChoices(
 
   static CaseChoices of(Say say, CaseCatalogue catalogue) {
     return new CaseChoices(
-        Arrays.stream(Procedure.values())
-            .map(p -> new Choice(p.id(), Labels.procedure(say, p)))
-            .toList(),
+        Procedure.all().stream().map(p -> new Choice(p.id(), Labels.procedure(say, p))).toList(),
         Arrays.stream(PulpState.values())
             .map(p -> new Choice(p.id(), Labels.first(Labels.pulp(say, p))))
             .toList(),

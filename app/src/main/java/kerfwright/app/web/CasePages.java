@@ -87,7 +87,7 @@ final class CasePages {
       }
     }
     Procedure procedure = null;
-    for (Procedure one : Procedure.values()) {
+    for (Procedure one : Procedure.all()) {
       if (one.id().equals(form.value("procedure"))) {
         procedure = one;
       }

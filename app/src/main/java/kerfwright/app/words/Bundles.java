@@ -8,15 +8,27 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Properties;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
-/** The message bundles, each read when it is first asked for. */
+/**
+ * The message bundles, each read when it is first asked for.
+ *
+ * <p>A text of an operation, {@code operation.<variant>.<id>.<text>}, that its variant does not
+ * have is that of {@code operation.<id>.<text>}.
+ */
 final class Bundles {
   private static final Map<String, Map<String, String>> READ = new ConcurrentHashMap<>();
+  private static final Map<String, String> ADDED = new ConcurrentHashMap<>();
+
+  private static final Pattern OF_A_VARIANT =
+      Pattern.compile("(operation\\.)[^.]+\\.([^.]+\\.[^.]+)");
 
   private Bundles() {}
 
   static String text(Language language, String key) {
-    String text = bundle(language, key).get(key);
+    String text = found(language, key);
     if (text == null) {
       throw new IllegalStateException("No text in " + language + " for " + key);
     }
@@ -24,7 +36,21 @@ final class Bundles {
   }
 
   static boolean has(Language language, String key) {
-    return bundle(language, key).containsKey(key);
+    return found(language, key) != null;
+  }
+
+  /** Texts of a folder outside the program, which stand before the packaged ones. */
+  static void also(Language language, Map<String, String> texts) {
+    texts.forEach((key, text) -> ADDED.put(language.id() + " " + key, text));
+  }
+
+  private static @Nullable String found(Language language, String key) {
+    String added = ADDED.get(language.id() + " " + key);
+    String text = added == null ? bundle(language, key).get(key) : added;
+    Matcher variant = OF_A_VARIANT.matcher(key);
+    return text == null && variant.matches()
+        ? found(language, variant.group(1) + variant.group(2))
+        : text;
   }
 
   private static Map<String, String> bundle(Language language, String key) {

@@ -99,6 +99,11 @@ public final class Labels {
     return say.at("label.pulp-" + pulp.id());
   }
 
+  /** A tool that does not turn, or not as a bur does. */
+  public static String tool(Say say, String id) {
+    return say.at("operation.tool-" + id);
+  }
+
   public static String purpose(Say say, Purpose purpose) {
     return say.at("label.purpose-" + purpose.id());
   }

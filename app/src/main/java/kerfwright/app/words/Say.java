@@ -10,6 +10,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -47,8 +48,28 @@ public record Say(Language language, boolean decimalComma, ToothSystem teeth) {
 
   /** A message of the planner or the catalogue; its figures are written as here. */
   public String of(Message message) {
-    String pattern = figures(Bundles.text(language, message.key()));
+    String pattern = figures(text(message.key()));
     return filled(pattern, message.values().toArray());
+  }
+
+  /** A message where it has a text; not every operation has every text. */
+  public Optional<String> maybe(Message message) {
+    return has(key(message.key())) ? Optional.of(of(message)) : Optional.empty();
+  }
+
+  private String text(String key) {
+    String known = key(key);
+    return has(known) || !key.startsWith("operation.")
+        ? Bundles.text(language, known)
+        // an operation a practice added without words is called by its id
+        : key.split("\\.")[2].replace('-', ' ');
+  }
+
+  /** What one way of doing a procedure does not say of its own holds for all. */
+  private String key(String key) {
+    return !key.startsWith("operation.") || has(key)
+        ? key
+        : key.replaceFirst("^operation\\.[^.]+\\.(?=[^.]+\\.)", "operation.");
   }
 
   private String filled(String pattern, Object... values) {

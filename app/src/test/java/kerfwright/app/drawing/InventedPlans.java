@@ -12,6 +12,9 @@ import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.physics.cutting.TurbineDrive;
 import kerfwright.physics.material.Substance;
+import kerfwright.planner.casework.Aim;
+import kerfwright.planner.casework.AtHand;
+import kerfwright.planner.casework.Condition;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.Keep;
@@ -94,7 +97,12 @@ final class InventedPlans {
     Substance substance = new Substance(1e9, 20e9, 1e6, 2000, 0.6, 1200, 1e9, 0);
     return new Layer(
         new Material(
-            id, label, group, List.of(), new Material.Spread(substance, substance, substance)),
+            id,
+            label,
+            group,
+            List.of(),
+            new Material.Spread(substance, substance, substance),
+            java.util.Set.of()),
         new Range<>(
             Length.ofMillimetres(low), Length.ofMillimetres(typical), Length.ofMillimetres(high)));
   }
@@ -240,16 +248,10 @@ final class InventedPlans {
             "K-0412",
             procedure,
             new Tooth(16),
-            PulpState.VITAL,
-            null,
-            stack,
-            false,
-            List.of(),
-            keep,
-            outline,
-            null,
-            List.of(TURBINE),
-            FlowRate.ofMillilitresPerMinute(50));
+            new Condition(PulpState.VITAL, stack),
+            new Aim(null, outline, keep, null),
+            new AtHand(List.of(TURBINE), FlowRate.ofMillilitresPerMinute(50)),
+            List.of());
     List<PlannedStep> steps = new ArrayList<>();
     for (int i = 1; i < depthsMm.length; i++) {
       steps.add(step(i, depthsMm[i - 1], depthsMm[i]));

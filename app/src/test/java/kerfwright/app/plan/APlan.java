@@ -12,8 +12,12 @@ import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.physics.cutting.TurbineDrive;
 import kerfwright.physics.material.Substance;
+import kerfwright.planner.casework.Aim;
+import kerfwright.planner.casework.AtHand;
+import kerfwright.planner.casework.Condition;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
+import kerfwright.planner.casework.FilledIn;
 import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Outline;
@@ -107,27 +111,37 @@ public final class APlan {
         "K-0412",
         Procedure.ACCESS_CAVITY,
         new Tooth(16),
-        PulpState.VITAL,
-        "crown",
-        List.of(
-            new Layer(
-                material("feldspathic-porcelain", "Feldspathic porcelain"),
-                new Range<>(
-                    Length.ofMillimetres(1), Length.ofMillimetres(1.2), Length.ofMillimetres(1.5))),
-            new Layer(material("dentine", "Dentine"), Range.exactly(Length.ofMillimetres(3)))),
-        true,
-        List.of(new SourceKey("stack-1999")),
-        new Keep("dentine", Length.ofMillimetres(0.5)),
-        new Outline(Outline.Shape.ELLIPSE, Length.ofMillimetres(4), Length.ofMillimetres(3)),
-        null,
-        List.of(TURBINE),
-        FlowRate.ofMillilitresPerMinute(50));
+        new Condition(
+            PulpState.VITAL,
+            "crown",
+            null,
+            List.of(
+                new Layer(
+                    material("feldspathic-porcelain", "Feldspathic porcelain"),
+                    new Range<>(
+                        Length.ofMillimetres(1),
+                        Length.ofMillimetres(1.2),
+                        Length.ofMillimetres(1.5))),
+                new Layer(material("dentine", "Dentine"), Range.exactly(Length.ofMillimetres(3)))),
+            null),
+        new Aim(
+            null,
+            new Outline(Outline.Shape.ELLIPSE, Length.ofMillimetres(4), Length.ofMillimetres(3)),
+            new Keep("dentine", Length.ofMillimetres(0.5)),
+            null),
+        new AtHand(List.of(TURBINE), FlowRate.ofMillilitresPerMinute(50)),
+        List.of(new FilledIn("layers", List.of(new SourceKey("stack-1999")), Basis.FROM_MEMORY)));
   }
 
   private static Material material(String id, String label) {
     Substance any = new Substance(3e9, 60e9, 1e6, 2500, 1, 900, 3e9, 0);
     return new Material(
-        id, label, Material.Group.CERAMIC, List.of(), new Material.Spread(any, any, any));
+        id,
+        label,
+        Material.Group.CERAMIC,
+        List.of(),
+        new Material.Spread(any, any, any),
+        java.util.Set.of());
   }
 
   private static PlannedStep step(

@@ -169,7 +169,7 @@ class WebServerTest {
   void aPlanIsShownAsPageCardAndJson() throws Exception {
     HttpResponse<String> page = app.get("/plan?" + CASE);
     assertEquals(200, page.statusCode());
-    assertTrue(page.body().contains("Always mind"));
+    assertTrue(page.body().contains("Standing cautions"));
     assertTrue(page.body().contains("Change when"));
     HttpResponse<String> json = app.get("/plan.json?" + CASE);
     assertEquals("plan/1", new ObjectMapper().readTree(json.body()).get("contract").asText());

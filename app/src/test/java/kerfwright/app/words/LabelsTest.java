@@ -54,8 +54,6 @@ class LabelsTest {
                 .map(one -> arguments(Labels.handpiece(ENGLISH, one), one.label())),
             Arrays.stream(Stroke.values())
                 .map(one -> arguments(Labels.stroke(ENGLISH, one), one.label())),
-            Arrays.stream(Procedure.values())
-                .map(one -> arguments(Labels.procedure(ENGLISH, one), one.label())),
             Arrays.stream(Basis.values())
                 .map(one -> arguments(Labels.basis(ENGLISH, one), one.label())),
             Arrays.stream(Basis.values())

@@ -1,5 +1,7 @@
 package kerfwright.catalogue.check;
 
+import java.util.List;
+import java.util.stream.Stream;
 import kerfwright.catalogue.caution.Cautions;
 import kerfwright.catalogue.evidence.CaseLists;
 import kerfwright.catalogue.evidence.Discrepancies;
@@ -8,9 +10,12 @@ import kerfwright.catalogue.evidence.EvidenceCases;
 import kerfwright.catalogue.limit.SafetyLimits;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.material.ToolMaterials;
+import kerfwright.catalogue.operation.OperationTable;
 import kerfwright.catalogue.reprocessing.ReprocessingFigures;
+import kerfwright.catalogue.size.UsualSizes;
 import kerfwright.catalogue.source.Sources;
 import kerfwright.catalogue.stack.Anatomy;
+import kerfwright.catalogue.stack.Readings;
 import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.catalogue.table.Faults;
 
@@ -33,12 +38,16 @@ public final class PackagedData {
     Materials materials = Materials.load(sources, faults);
     ToolMaterials.load(sources, faults);
     Anatomy anatomy = Anatomy.load(sources, faults);
+    Readings.load(sources, faults);
     UsualStacks.load(anatomy, materials, sources, faults);
     Discrepancies.load(faults);
     CaseLists.load(EvidenceCases.load(Evidence.load(sources, faults), materials, faults), faults);
     Cautions.load(sources, faults);
     SafetyLimits.load(sources, faults);
     ReprocessingFigures.load(sources, faults);
+    Stream.of(OperationTable.dataFaults(), UsualSizes.dataFaults())
+        .flatMap(List::stream)
+        .forEach(f -> faults.add(f.file(), f.line(), f.column(), f.expected()));
     return faults;
   }
 }

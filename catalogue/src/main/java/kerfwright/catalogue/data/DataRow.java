@@ -66,6 +66,11 @@ public final class DataRow {
     return OptionalInt.of((int) number.getAsDouble());
   }
 
+  /** Parts of the cell between semicolons. */
+  public List<String> list(String column) {
+    return row.list(column);
+  }
+
   /** Three digits. */
   public String group(String column) {
     if (!text(column).matches("[0-9]{3}")) {

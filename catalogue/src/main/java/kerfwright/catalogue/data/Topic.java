@@ -1,6 +1,9 @@
 package kerfwright.catalogue.data;
 
+import java.io.IOException;
 import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -43,9 +46,24 @@ public record Topic<T>(String file, List<T> readable, List<DataFault> faults) {
    * #STANDING}, and its source keys must stand in the register.
    */
   public static <T> Topic<T> read(String topic, List<String> own, Function<DataRow, T> toValue) {
+    return readFile(topic + "/values.csv", own, toValue);
+  }
+
+  /** The same of any packaged file, e.g. {@code operation/variants.csv}. */
+  public static <T> Topic<T> readFile(String file, List<String> own, Function<DataRow, T> toValue) {
     Faults faults = new Faults();
-    String file = topic + "/values.csv";
     return of(file, Table.read(file, header(own), faults), faults, toValue);
+  }
+
+  /** The same of a file outside the program; one that cannot be read is a fault. */
+  public static <T> Topic<T> readFile(Path file, List<String> own, Function<DataRow, T> toValue) {
+    try (Reader text = Files.newBufferedReader(file)) {
+      return parse(file.toString(), text, own, toValue);
+    } catch (IOException unreadable) {
+      String expected = "the file cannot be read";
+      return new Topic<>(
+          file.toString(), List.of(), List.of(new DataFault(file.toString(), 0, "-", expected)));
+    }
   }
 
   static <T> Topic<T> parse(

@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param grit grit class of a diamond instrument or polisher
  * @param blades number of blades of a bur
  * @param crossCut true where the blades carry cross cuts
+ * @param safeEnd true where the tip does not cut
+ * @param abrasive what a polisher carries, e.g. diamond; empty where unknown
  * @param headDiameter largest diameter of the working part
  * @param headLength length of the working part
  * @param shank type of shank
@@ -34,6 +36,8 @@ public record InstrumentProperties(
     @Nullable GritClass grit,
     @Nullable Integer blades,
     boolean crossCut,
+    boolean safeEnd,
+    String abrasive,
     Length headDiameter,
     Length headLength,
     ShankType shank,
@@ -41,7 +45,48 @@ public record InstrumentProperties(
     @Nullable RotationalSpeed maximumSpeed,
     List<Remark> assumed) {
   public InstrumentProperties {
+    safeEnd = safeEnd || shape == ShapeFamily.TAPER_SAFE_END;
     assumed = List.copyOf(assumed);
+  }
+
+  /** An instrument whose tip cuts and whose abrasive is not told. */
+  public InstrumentProperties(
+      InstrumentKind kind,
+      @Nullable String iso,
+      @Nullable String us,
+      ShapeFamily shape,
+      String shapeName,
+      @Nullable GritClass grit,
+      @Nullable Integer blades,
+      boolean crossCut,
+      Length headDiameter,
+      Length headLength,
+      ShankType shank,
+      Length overallLength,
+      @Nullable RotationalSpeed maximumSpeed,
+      List<Remark> assumed) {
+    this(
+        kind,
+        iso,
+        us,
+        shape,
+        shapeName,
+        grit,
+        blades,
+        crossCut,
+        false,
+        "",
+        headDiameter,
+        headLength,
+        shank,
+        overallLength,
+        maximumSpeed,
+        assumed);
+  }
+
+  /** True where the end removes material when pressed along the axis. */
+  public boolean cutsAtTip() {
+    return shape.cutsAtTip() && !safeEnd;
   }
 
   /** How far the tip stands out of the chuck. */

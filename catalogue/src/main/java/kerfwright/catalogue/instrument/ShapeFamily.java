@@ -21,6 +21,8 @@ public enum ShapeFamily {
   TAPER_POINTED("taper pointed", true, 0.9),
   TAPER_FLAT_END("taper flat end", true, 1.0),
   TAPER_ROUND_END("taper round end", true, 0.9),
+  /** Cuts at the side only; the tip is smooth and may rest on a floor. */
+  TAPER_SAFE_END("taper safe end", false, 1.0),
   TAPER_ROUNDED_EDGE("taper rounded edge", true, 1.0),
   PEAR("pear", true, 0.6),
   PEAR_ELONGATED("pear elongated", true, 0.85),

@@ -1,6 +1,7 @@
 package kerfwright.catalogue.material;
 
 import java.util.List;
+import java.util.Set;
 import kerfwright.physics.material.Substance;
 
 /**
@@ -11,11 +12,28 @@ import kerfwright.physics.material.Substance;
  * @param group tooth, metal, ceramic, polymer or cement
  * @param values every value known, best first within a property
  * @param spread low, typical and high of what the models need, each ordered
+ * @param traits what rules ask of it, e.g. alloy, glass-ceramic, film; the README lists them
  */
 public record Material(
-    String id, String label, Group group, List<PropertyValue> values, Spread spread) {
+    String id,
+    String label,
+    Group group,
+    List<PropertyValue> values,
+    Spread spread,
+    Set<String> traits) {
   public Material {
     values = List.copyOf(values);
+    traits = Set.copyOf(traits);
+  }
+
+  /** Whether it has a trait, e.g. glass-ceramic. */
+  public boolean has(String trait) {
+    return traits.contains(trait);
+  }
+
+  /** Whether a word of a data file stands for it: its id, or {@code #} and one of its traits. */
+  public boolean is(String word) {
+    return word.startsWith("#") ? has(word.substring(1)) : word.equals(id);
   }
 
   /** Groups of materials. */

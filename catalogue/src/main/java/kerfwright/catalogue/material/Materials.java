@@ -19,7 +19,7 @@ import kerfwright.catalogue.table.Table;
 /** The materials of the catalogue, each with every value known and what the models take. */
 public final class Materials {
   private static final List<String> LIST_HEADER =
-      List.of("id", "label", "group", "case_material", "note");
+      List.of("id", "label", "group", "traits", "case_material", "note");
   private static final List<String> GROUPS =
       List.of("tooth", "bone", "metal", "ceramic", "polymer", "cement");
 
@@ -38,6 +38,9 @@ public final class Materials {
     List<Row> list = Table.read("material/list.csv", LIST_HEADER, faults);
     PropertyTables tables =
         PropertyTables.read(list, "material/values.csv", "model-input/values.csv", sources, faults);
+    Set<String> known = new LinkedHashSet<>();
+    Table.read("material/traits.csv", List.of("id", "meaning"), faults)
+        .forEach(row -> row.uniqueId("id", known));
     Map<String, MaterialReport> byId = new LinkedHashMap<>();
     Set<String> seen = new HashSet<>();
     for (Row row : list) {
@@ -45,6 +48,12 @@ public final class Materials {
       String label = row.required("label");
       String group = row.oneOf("group", GROUPS);
       boolean inCases = row.oneOf("case_material", List.of("yes", "no")).equals("yes");
+      Set<String> traits = Set.copyOf(row.list("traits"));
+      for (String trait : traits) {
+        if (!known.contains(trait)) {
+          row.fault("traits", "'" + trait + "' must be one of " + String.join(", ", known));
+        }
+      }
       List<ModelInput> own = tables.inputsOf(id);
       Optional<Material.Spread> spread = SpreadOfInputs.of(own, row);
       if (row.sound() && spread.isPresent()) {
@@ -54,7 +63,8 @@ public final class Materials {
                 label,
                 Material.Group.valueOf(group.toUpperCase(Locale.ROOT)),
                 bestFirst(tables.published(), id),
-                spread.get());
+                spread.get(),
+                traits);
         byId.put(id, new MaterialReport(material, inCases, row.text("note"), own));
       }
     }

@@ -6,7 +6,7 @@ import java.util.Map;
 /**
  * The columns of a drawer list that say what an instrument is, as typed; any may be blank. Their
  * names are those of the drawer file: kind, iso, us, shape, grit, blades, head_mm, head_length_mm,
- * shank, overall_mm, max_rpm.
+ * shank, overall_mm, max_rpm, safe_end, abrasive.
  */
 public record DrawerFields(
     String kind,
@@ -19,7 +19,9 @@ public record DrawerFields(
     String headLengthMm,
     String shank,
     String overallMm,
-    String maxRpm) {
+    String maxRpm,
+    String safeEnd,
+    String abrasive) {
   /** Names of the columns, in the order of the components. */
   public static final List<String> COLUMNS =
       List.of(
@@ -33,7 +35,9 @@ public record DrawerFields(
           "head_length_mm",
           "shank",
           "overall_mm",
-          "max_rpm");
+          "max_rpm",
+          "safe_end",
+          "abrasive");
 
   public DrawerFields {
     kind = kind.strip();
@@ -47,6 +51,8 @@ public record DrawerFields(
     shank = shank.strip();
     overallMm = overallMm.strip();
     maxRpm = maxRpm.strip();
+    safeEnd = safeEnd.strip();
+    abrasive = abrasive.strip();
   }
 
   /** From a row by column name; a column that is missing is blank, other columns are left alone. */
@@ -62,6 +68,8 @@ public record DrawerFields(
         row.getOrDefault("head_length_mm", ""),
         row.getOrDefault("shank", ""),
         row.getOrDefault("overall_mm", ""),
-        row.getOrDefault("max_rpm", ""));
+        row.getOrDefault("max_rpm", ""),
+        row.getOrDefault("safe_end", ""),
+        row.getOrDefault("abrasive", ""));
   }
 }

@@ -152,6 +152,24 @@ final class FieldReader {
     return null;
   }
 
+  /** Yes or no; blank is no. */
+  boolean yes(String field, String text) {
+    return oneOf(field, text.toLowerCase(Locale.ROOT), List.of("yes", "no")).equals("yes");
+  }
+
+  /** One of a few words, or blank. */
+  String oneOf(String field, String text, List<String> words) {
+    if (!text.isEmpty() && !words.contains(text)) {
+      String known = String.join(", ", words);
+      add(
+          field,
+          text,
+          Remark.of("word-known", "one of " + known, known),
+          NearestName.suggestions(text, words, 2));
+    }
+    return text;
+  }
+
   static Remark kinds(String code, String text) {
     return Remark.of(code, text, List.of(InstrumentKind.values()));
   }

@@ -20,6 +20,9 @@ import kerfwright.quantity.RotationalSpeed;
  * it. Grit and number of blades stay unknown where neither row, number nor catalogue tells.
  */
 public final class InstrumentResolver {
+  private static final List<String> ABRASIVES =
+      List.of("diamond", "aluminium-oxide", "silicon-carbide", "garnet");
+
   private InstrumentResolver() {}
 
   /** The instrument a row means, or every fault in the way. */
@@ -37,6 +40,8 @@ public final class InstrumentResolver {
     Length overall = dimensions.overall(shank);
     Length headLength = dimensions.headLength(shape, diameter, overall);
     Double maxRpm = row.read.number("max_rpm", fields.maxRpm(), 100, 600_000, " per min");
+    boolean safeEnd = row.read.yes("safe_end", fields.safeEnd());
+    String abrasive = row.read.oneOf("abrasive", fields.abrasive(), ABRASIVES);
     boolean complete =
         kind != null
             && shape != null
@@ -57,6 +62,8 @@ public final class InstrumentResolver {
             grit,
             blades,
             cutting.crossCut(),
+            safeEnd,
+            abrasive,
             requireNonNull(diameter),
             requireNonNull(headLength),
             requireNonNull(shank),

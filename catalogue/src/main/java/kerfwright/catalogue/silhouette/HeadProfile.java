@@ -41,6 +41,7 @@ record HeadProfile(
       case TAPER_POINTED -> from(0).lineTo(length, radius).points();
       case TAPER_FLAT_END -> blunt(taperTip(), 0);
       case TAPER_ROUND_END -> blunt(taperTip(), 1);
+      case TAPER_SAFE_END -> blunt(taperTip(), 0.7);
       case TAPER_ROUNDED_EDGE -> blunt(taperTip(), 0.4);
       case PEAR -> pear(detail == ShapeDetail.ELONGATED);
       case PEAR_ELONGATED -> pear(true);

@@ -10,6 +10,7 @@ import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.table.Numbers;
 import kerfwright.catalogue.table.Row;
 import kerfwright.catalogue.table.Table;
+import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
@@ -157,6 +158,24 @@ public final class Anatomy {
 
   public List<RestorationRow> restorations() {
     return restorations;
+  }
+
+  /**
+   * How deep the chamber lies below the landmark a bur is set from: the cusp tips of a back tooth,
+   * the lingual surface of a front one. Empty for primary teeth.
+   */
+  public Optional<AnatomyRow> toChamber(Tooth tooth) {
+    ToothPlace place = ToothPlace.of(tooth);
+    if (place.primary()) {
+      return Optional.empty();
+    }
+    if (place.front()) {
+      return tooth("lingual-to-chamber-roof-front-both-1");
+    }
+    if (place.toothClass().equals("premolar")) {
+      return tooth("cusp-to-chamber-roof-premolar-both-1");
+    }
+    return tooth("cusp-to-chamber-roof-m-" + (tooth.upper() ? "upper-1" : "lower-1"));
   }
 
   public Optional<AnatomyRow> tooth(String id) {

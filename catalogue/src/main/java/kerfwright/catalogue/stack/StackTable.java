@@ -41,31 +41,66 @@ final class StackTable {
           "note");
   private static final List<String> PLACES =
       List.of("occlusal", "fossa", "facial", "lingual", "post");
-
-  /** Places a procedure works at, on a back and on a front tooth. */
-  record Places(String backTooth, String frontTooth) {}
+  private static final List<String> TEETH = List.of("incisor", "canine", "premolar", "molar");
+  private static final List<String> PROCEDURE_HEADER =
+      List.of(
+          "procedure",
+          "back_tooth",
+          "front_tooth",
+          "teeth",
+          "restoration",
+          "intended",
+          "lesion",
+          "holds",
+          "outer",
+          "pulp");
 
   private StackTable() {}
 
-  static Map<String, String> restorations(Faults faults) {
-    Map<String, String> labels = new LinkedHashMap<>();
+  /** A restoration: its name for people and the materials it is known by. */
+  record Restoration(String label, List<String> layers) {}
+
+  static Map<String, Restoration> restorations(Materials materials, Faults faults) {
+    Map<String, Restoration> all = new LinkedHashMap<>();
     Set<String> seen = new HashSet<>();
-    for (Row row : Table.read("stack/restorations.csv", List.of("id", "label"), faults)) {
-      labels.put(row.uniqueId("id", seen), row.required("label"));
+    for (Row row : Table.read("stack/restorations.csv", List.of("id", "label", "layers"), faults)) {
+      all.put(
+          row.uniqueId("id", seen),
+          new Restoration(row.required("label"), ids(row, "layers", materials.ids())));
     }
-    return labels;
+    return all;
   }
 
-  static Map<String, Places> places(Faults faults) {
-    Map<String, Places> places = new LinkedHashMap<>();
+  static Map<String, UsualProcedure> procedures(
+      List<String> restorations, Materials materials, Faults faults) {
+    Map<String, UsualProcedure> all = new LinkedHashMap<>();
     Set<String> seen = new HashSet<>();
-    for (Row row :
-        Table.read("stack/places.csv", List.of("procedure", "back_tooth", "front_tooth"), faults)) {
-      places.put(
-          row.uniqueId("procedure", seen),
-          new Places(row.oneOf("back_tooth", PLACES), row.oneOf("front_tooth", PLACES)));
+    for (Row row : Table.read("stack/procedures.csv", PROCEDURE_HEADER, faults)) {
+      UsualProcedure one =
+          new UsualProcedure(
+              row.uniqueId("procedure", seen),
+              row.oneOf("back_tooth", PLACES),
+              row.oneOf("front_tooth", PLACES),
+              ids(row, "teeth", TEETH),
+              row.oneOf("restoration", restorations),
+              row.list("intended"),
+              row.oneOf("lesion", List.of("yes", "no")).equals("yes"),
+              ids(row, "holds", materials.ids()),
+              ids(row, "outer", materials.ids()),
+              row.oneOf("pulp", List.of("", "vital", "non-vital")));
+      all.put(one.id(), one);
     }
-    return places;
+    return all;
+  }
+
+  private static List<String> ids(Row row, String column, List<String> known) {
+    List<String> ids = row.list(column);
+    for (String id : ids) {
+      if (!known.contains(id)) {
+        row.fault(column, "'" + id + "' must be one of " + String.join(", ", known));
+      }
+    }
+    return ids;
   }
 
   static List<StackRow> rows(

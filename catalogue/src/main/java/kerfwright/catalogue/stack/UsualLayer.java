@@ -34,4 +34,9 @@ public record UsualLayer(
   public boolean missing() {
     return thickness == null;
   }
+
+  /** The same with another thickness. */
+  UsualLayer with(Range<Length> other, String how) {
+    return new UsualLayer(materialId, other, how, takenFrom, sources, basis, note);
+  }
 }

@@ -1,8 +1,8 @@
 package kerfwright.catalogue.stack;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,16 +22,27 @@ public final class UsualStacks {
   /** The id of a tooth with nothing on it. */
   public static final String NATURAL = "none";
 
-  private final Map<String, String> restorations;
-  private final Map<String, StackTable.Places> places;
+  /** The id of a tooth with decay and nothing on it. */
+  public static final String CARIOUS = "carious";
+
+  /** Depth of a lesion where nobody says: it reaches the middle third of the dentine. */
+  public static final String USUAL_DEPTH = "moderate";
+
+  /** Height of a cusp over the fossa, from memory (dental anatomy): 1.5 to 2.5 mm. */
+  public static final double CUSP_MM = 2.0;
+
+  private static final double LEAST_CUSP_MM = 1.5;
+
+  private final Map<String, StackTable.Restoration> restorations;
+  private final Map<String, UsualProcedure> procedures;
   private final List<StackRow> rows;
 
   private UsualStacks(
-      Map<String, String> restorations,
-      Map<String, StackTable.Places> places,
+      Map<String, StackTable.Restoration> restorations,
+      Map<String, UsualProcedure> procedures,
       List<StackRow> rows) {
     this.restorations = restorations;
-    this.places = places;
+    this.procedures = procedures;
     this.rows = rows;
   }
 
@@ -41,21 +52,41 @@ public final class UsualStacks {
 
   public static UsualStacks load(
       Anatomy anatomy, Materials materials, Sources sources, Faults faults) {
-    Map<String, String> restorations = StackTable.restorations(faults);
+    Map<String, StackTable.Restoration> restorations = StackTable.restorations(materials, faults);
+    List<String> ids = List.copyOf(restorations.keySet());
     return new UsualStacks(
         restorations,
-        StackTable.places(faults),
-        StackTable.rows(List.copyOf(restorations.keySet()), anatomy, materials, sources, faults));
+        StackTable.procedures(ids, materials, faults),
+        StackTable.rows(ids, anatomy, materials, sources, faults));
   }
 
   /** Restorations by id, each with its name for people. */
   public Map<String, String> restorations() {
-    return Collections.unmodifiableMap(restorations);
+    Map<String, String> labels = new LinkedHashMap<>();
+    restorations.forEach((id, one) -> labels.put(id, one.label()));
+    return labels;
   }
 
-  /** Procedures by id that a usual stack can be asked for. */
+  /** Materials a restoration is known by; empty for a natural tooth. */
+  public List<String> knownBy(String restorationId) {
+    return known(restorationId).layers();
+  }
+
+  /** Ids of the procedures that are described. */
   public List<String> procedures() {
-    return List.copyOf(places.keySet());
+    return List.copyOf(procedures.keySet());
+  }
+
+  /** What a case of a procedure usually is; a plain one where nobody has described it. */
+  public UsualProcedure procedure(String id) {
+    UsualProcedure described = procedures.get(id);
+    return described == null ? UsualProcedure.plain(id) : described;
+  }
+
+  /** The usual stack, decay of moderate depth. */
+  public Optional<UsualStack> find(
+      Tooth tooth, @Nullable String restorationId, String procedureId, @Nullable Integer ageYears) {
+    return find(tooth, restorationId, procedureId, ageYears, USUAL_DEPTH);
   }
 
   /**
@@ -65,27 +96,29 @@ public final class UsualStacks {
    * @param restorationId an id of {@link #restorations()}, or null for a natural tooth
    * @param procedureId an id of {@link #procedures()}
    * @param ageYears age of the patient, or null
+   * @param lesion how deep decay reaches: shallow, moderate or deep
    * @return the stack, whose layers may lack a thickness; empty where the restoration has no usual
    *     stack for that procedure
    * @throws IllegalArgumentException for an id that is unknown
    */
   public Optional<UsualStack> find(
-      Tooth tooth, @Nullable String restorationId, String procedureId, @Nullable Integer ageYears) {
+      Tooth tooth,
+      @Nullable String restorationId,
+      String procedureId,
+      @Nullable Integer ageYears,
+      String lesion) {
     String restoration = restorationId == null ? NATURAL : restorationId;
-    String label = restorations.get(restoration);
-    StackTable.Places at = places.get(procedureId);
-    if (label == null) {
-      throw new IllegalArgumentException("There is no restoration '" + restoration + "'");
-    }
-    if (at == null) {
-      throw new IllegalArgumentException("There is no procedure '" + procedureId + "'");
-    }
+    String label = known(restoration).label();
+    UsualProcedure at = procedure(procedureId);
     ToothPlace where = ToothPlace.of(tooth);
     String place = where.front() ? at.frontTooth() : at.backTooth();
-    List<UsualLayer> layers = layers(restoration, place, where);
+    List<UsualLayer> layers =
+        restoration.equals(CARIOUS)
+            ? DepthOfDecay.layers(layers(NATURAL, place, where), lesion)
+            : layers(restoration, place, where);
     if (layers.isEmpty() && place.equals("fossa")) {
-      place = "occlusal"; // a crown is no thinner in the fossa, as far as is told
-      layers = layers(restoration, place, where);
+      layers =
+          layers(restoration, "occlusal", where).stream().map(UsualStacks::fromTheFossa).toList();
     }
     if (layers.isEmpty()) {
       return Optional.empty();
@@ -107,6 +140,32 @@ public final class UsualStacks {
             place,
             layers,
             remarks));
+  }
+
+  private StackTable.Restoration known(String restoration) {
+    StackTable.Restoration known = restorations.get(restoration);
+    if (known == null) {
+      throw new IllegalArgumentException("There is no restoration '" + restoration + "'");
+    }
+    return known;
+  }
+
+  /**
+   * A crown is no thinner in the fossa, as far as is told, but the chamber is nearer by the height
+   * of the cusp: 2.0 mm, 1.5 at least. The low end is told from the fossa already.
+   */
+  private static UsualLayer fromTheFossa(UsualLayer layer) {
+    Range<Length> thickness = layer.thickness();
+    if (thickness == null || !layer.materialId().equals("dentine")) {
+      return layer;
+    }
+    double low = thickness.low().millimetres();
+    double typical = Math.max(low, thickness.typical().millimetres() - CUSP_MM);
+    double high = Math.max(typical, thickness.high().millimetres() - LEAST_CUSP_MM);
+    return layer.with(
+        new Range<>(
+            Length.ofMillimetres(low), Length.ofMillimetres(typical), Length.ofMillimetres(high)),
+        layer.arithmetic() + "; less the height of the cusp, 2.0 (1.5 at least)");
   }
 
   private List<UsualLayer> layers(String restoration, String place, ToothPlace tooth) {
@@ -134,14 +193,7 @@ public final class UsualStacks {
     if (thickness == null || !layer.materialId().equals("dentine")) {
       return layer;
     }
-    return new UsualLayer(
-        layer.materialId(),
-        AgeOfTooth.widen(thickness, ageYears),
-        layer.arithmetic(),
-        layer.takenFrom(),
-        layer.sources(),
-        layer.basis(),
-        layer.note());
+    return layer.with(AgeOfTooth.widen(thickness, ageYears), layer.arithmetic());
   }
 
   private static final class Packaged {

@@ -47,7 +47,9 @@ class DataFilesTest {
         "evidence",
         "caution",
         "limit",
-        "reprocessing"
+        "reprocessing",
+        "operation",
+        "size"
       })
   void theReadmeOfATopicListsTheColumnsOfEachOfItsTables(String topic) throws Exception {
     Path folder = root().resolve(topic);

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
+import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Finding;
@@ -33,12 +34,12 @@ class UsualStacksTest {
   /** Deutsch and Musikant 2004: buccal cusp tip to chamber roof of maxillary molars 6.24 mm. */
   @Test
   void enamelAndDentineOfAMolarAddUpToTheMeasuredDepthOfTheRoof() {
-    UsualStack stack = stack(16, null, "access-cavity");
+    UsualStack stack = stack(16, null, "crown-preparation");
     double total = stack.layers().stream().mapToDouble(UsualStacksTest::typicalMm).sum();
     assertEquals(6.24, total, 1e-9);
     assertEquals(
         6.36,
-        stack(36, null, "access-cavity").layers().stream()
+        stack(36, null, "crown-preparation").layers().stream()
             .mapToDouble(UsualStacksTest::typicalMm)
             .sum(),
         1e-2);
@@ -48,21 +49,66 @@ class UsualStacksTest {
   void fromTheFossaTheRoofIsNearer() {
     assertTrue(
         typicalMm(stack(16, null, "cavity-preparation").layers().get(1))
-            < typicalMm(stack(16, null, "access-cavity").layers().get(1)));
+            < typicalMm(stack(16, null, "crown-preparation").layers().get(1)));
+  }
+
+  /** An access begins in the fossa: about 4.3 mm to the roof in molars, cusps of 2 mm. */
+  @Test
+  void anAccessIsCutFromTheFossaThroughACrownToo() {
+    for (String restoration : new String[] {null, "metal-ceramic", "full-gold"}) {
+      double depth =
+          stack(16, restoration, "access-cavity").layers().stream()
+              .mapToDouble(UsualStacksTest::typicalMm)
+              .sum();
+      assertEquals(4.3, depth, 0.1, restoration);
+    }
+  }
+
+  @Test
+  void decayAndWhatIsLeftAddUpToTheDentineOfTheTooth() {
+    double whole = typicalMm(stack(36, null, "cavity-preparation").layers().get(1));
+    double left = Double.MAX_VALUE;
+    for (String depth : List.of("shallow", "moderate", "deep")) {
+      List<UsualLayer> layers =
+          STACKS
+              .find(new Tooth(36), "carious", "cavity-preparation", null, depth)
+              .orElseThrow()
+              .layers();
+      assertEquals(whole, typicalMm(layers.get(1)) + typicalMm(layers.get(2)), 1e-9, depth);
+      assertTrue(typicalMm(layers.get(2)) < left, depth);
+      left = typicalMm(layers.get(2));
+    }
+    assertEquals(whole / 6, left, 1e-2);
   }
 
   @Test
   void whatHasNoFigureStaysBlankAndSaysWhy() {
-    UsualStack premolar = stack(14, null, "access-cavity");
-    assertFalse(premolar.complete());
-    assertEquals("dentine", premolar.missing().get(0).materialId());
+    UsualStack primary = stack(55, null, "access-cavity");
+    assertFalse(primary.complete());
     Finding asked =
-        premolar.findings().stream()
+        primary.findings().stream()
             .filter(f -> f.code().equals("usual-layer-missing"))
             .findFirst()
             .orElseThrow();
     assertTrue(asked.message().keys().anyMatch(key -> key.startsWith("stack.no-figure-retrieved")));
-    assertTrue(stack(11, "bracket-adhesive", "adhesive-clean-up").layers().get(0).missing());
+  }
+
+  @Test
+  void everyProcedureHasAUsualStackOnEveryToothItIsDoneOn() {
+    for (String procedure : STACKS.procedures()) {
+      UsualProcedure usual = STACKS.procedure(procedure);
+      for (int fdi : new int[] {11, 13, 14, 16, 41, 43, 44, 46}) {
+        Tooth tooth = new Tooth(fdi);
+        if (usual.teeth().isEmpty() || usual.teeth().contains(tooth.toothClass().label())) {
+          String what = procedure + " on " + fdi;
+          UsualStack stack = STACKS.find(tooth, usual.restoration(), procedure, null).orElseThrow();
+          assertTrue(stack.complete(), what);
+          Materials all = Materials.packaged();
+          assertTrue(
+              usual.fits(stack.layers().stream().map(l -> all.get(l.materialId())).toList()), what);
+        }
+      }
+    }
   }
 
   @Test
@@ -131,7 +177,8 @@ class UsualStacksTest {
         IllegalArgumentException.class,
         () -> STACKS.find(UPPER_MOLAR, "wood", "access-cavity", null));
     assertThrows(
-        IllegalArgumentException.class, () -> STACKS.find(UPPER_MOLAR, null, "whittling", null));
+        IllegalArgumentException.class,
+        () -> STACKS.find(UPPER_MOLAR, "carious", "cavity-preparation", null, "bottomless"));
     assertTrue(STACKS.find(UPPER_MOLAR, "post-fibre", "enamel-bevel", null).isEmpty());
   }
 

@@ -12,8 +12,6 @@ import kerfwright.catalogue.instrument.NominalSize;
 import kerfwright.catalogue.instrument.NominalSizes;
 import kerfwright.catalogue.number.IsoNumber;
 import kerfwright.planner.casework.DrawerInstrument;
-import kerfwright.planner.casework.Outline;
-import kerfwright.planner.sequence.Archetypes;
 import kerfwright.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -108,30 +106,38 @@ final class CatalogueNeighbours {
         : IsoNumber.of(material, shank, number.shape(), grit.isoCode(), size.code()).encode();
   }
 
+  /** The same head of another kind, with an ordinary grit or number of blades. */
   private void otherKinds() {
-    Length width = Length.ofMillimetres(wanted.headDiameter().millimetres() + 0.1);
-    Outline outline = new Outline(Outline.Shape.CIRCLE, width, width);
-    for (DrawerInstrument each : Archetypes.fitting(outline)) {
-      InstrumentProperties p = each.properties();
-      if (p.kind() != wanted.kind() && p.shank() == wanted.shank()) {
-        put(
-            each.id(),
-            new InstrumentProperties(
-                p.kind(),
-                null,
-                null,
-                p.shape(),
-                p.shapeName(),
-                p.grit(),
-                p.blades(),
-                p.crossCut(),
-                p.headDiameter(),
-                p.headLength(),
-                p.shank(),
-                p.overallLength(),
-                null,
-                List.of(READ_THE_LABEL)));
-      }
+    for (GritClass grit : GritClass.values()) {
+      otherKind(InstrumentKind.DIAMOND, grit, null);
+    }
+    otherKind(InstrumentKind.SINTERED_DIAMOND, GritClass.COARSE, null);
+    for (int blades : BLADES) {
+      otherKind(InstrumentKind.CARBIDE, null, blades);
+    }
+    otherKind(InstrumentKind.POLYMER, null, 8);
+  }
+
+  private void otherKind(InstrumentKind kind, @Nullable GritClass grit, @Nullable Integer blades) {
+    if (kind != wanted.kind()) {
+      String what = grit != null ? grit.label() : blades + " blades";
+      put(
+          wanted.shank().label() + " " + kind.label() + ", " + what,
+          new InstrumentProperties(
+              kind,
+              null,
+              null,
+              wanted.shape(),
+              wanted.shapeName(),
+              grit,
+              blades,
+              false,
+              wanted.headDiameter(),
+              wanted.headLength(),
+              wanted.shank(),
+              wanted.overallLength(),
+              null,
+              List.of(READ_THE_LABEL)));
     }
   }
 

@@ -1,5 +1,6 @@
 package kerfwright.planner.casework;
 
+import java.util.Map;
 import kerfwright.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -9,6 +10,21 @@ import org.jspecify.annotations.Nullable;
  * margins: 1.0 and 1.5 micrometres, common practice.
  */
 public final class FinishGoal {
+  private static final Map<Procedure, Double> MICROMETRES =
+      Map.ofEntries(
+          Map.entry(Procedure.FINISH_COMPOSITE, 0.2),
+          Map.entry(Procedure.FINISH_CERAMIC, 0.2),
+          Map.entry(Procedure.FINISH_METAL, 0.2),
+          Map.entry(Procedure.FINISH_ENAMEL, 0.2),
+          Map.entry(Procedure.OCCLUSAL_ADJUSTMENT, 0.2),
+          Map.entry(Procedure.ADHESIVE_CLEAN_UP, 0.2),
+          Map.entry(Procedure.CAVITY_PREPARATION, 1.0),
+          Map.entry(Procedure.INLAY_CAVITY, 1.0),
+          Map.entry(Procedure.ONLAY_CAVITY, 1.0),
+          Map.entry(Procedure.CROWN_PREPARATION, 1.0),
+          Map.entry(Procedure.ENAMEL_BEVEL, 1.5),
+          Map.entry(Procedure.VENEER_PREPARATION, 1.5));
+
   private FinishGoal() {}
 
   /** Ra wanted, or null where the surface goes away or is covered. */
@@ -16,13 +32,7 @@ public final class FinishGoal {
     if (c.finishRa() != null) {
       return c.finishRa();
     }
-    return switch (c.procedure()) {
-      case FINISH_COMPOSITE, FINISH_CERAMIC, OCCLUSAL_ADJUSTMENT, ADHESIVE_CLEAN_UP ->
-          Length.ofMicrometres(0.2);
-      case CAVITY_PREPARATION, CROWN_PREPARATION -> Length.ofMicrometres(1.0);
-      case ENAMEL_BEVEL, VENEER_PREPARATION -> Length.ofMicrometres(1.5);
-      case ACCESS_CAVITY, CROWN_SECTIONING, AMALGAM_REMOVAL, COMPOSITE_REMOVAL, POST_EXPOSURE ->
-          null;
-    };
+    Double micrometres = MICROMETRES.get(c.procedure());
+    return micrometres == null ? null : Length.ofMicrometres(micrometres);
   }
 }

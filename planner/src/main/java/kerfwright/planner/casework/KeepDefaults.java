@@ -1,6 +1,7 @@
 package kerfwright.planner.casework;
 
 import java.util.List;
+import java.util.Map;
 import kerfwright.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -9,6 +10,31 @@ import org.jspecify.annotations.Nullable;
  * plan.
  */
 public final class KeepDefaults {
+  /** What one procedure keeps. */
+  private interface Rule {
+    @Nullable Keep keep(CutCase c);
+  }
+
+  /** A procedure that is not named keeps nothing: its operations say where they end. */
+  private static final Map<Procedure, Rule> RULES =
+      Map.ofEntries(
+          Map.entry(Procedure.ADHESIVE_CLEAN_UP, c -> wholly(c, "enamel")),
+          Map.entry(Procedure.CROWN_SECTIONING, KeepDefaults::whollyTooth),
+          Map.entry(Procedure.AMALGAM_REMOVAL, KeepDefaults::whollyTooth),
+          Map.entry(Procedure.COMPOSITE_REMOVAL, KeepDefaults::whollyTooth),
+          Map.entry(Procedure.POST_EXPOSURE, KeepDefaults::whollyPost),
+          Map.entry(Procedure.FINISH_COMPOSITE, c -> outermostBut(c, 0.05)),
+          Map.entry(Procedure.FINISH_CERAMIC, c -> outermostBut(c, 0.05)),
+          Map.entry(Procedure.FINISH_METAL, c -> outermostBut(c, 0.05)),
+          Map.entry(Procedure.FINISH_ENAMEL, c -> outermostBut(c, 0.05)),
+          Map.entry(Procedure.OCCLUSAL_ADJUSTMENT, c -> outermostBut(c, 0.15)),
+          Map.entry(Procedure.ENAMEL_BEVEL, c -> shareOf(c, "enamel", 0.5)),
+          Map.entry(Procedure.VENEER_PREPARATION, c -> shareOf(c, "enamel", 0.4)),
+          Map.entry(Procedure.CROWN_PREPARATION, c -> dentineBut(c, toDepthMm(c, 1.2))),
+          Map.entry(Procedure.INLAY_CAVITY, c -> dentineBut(c, toDepthMm(c, 2.0))),
+          Map.entry(Procedure.ONLAY_CAVITY, c -> dentineBut(c, toDepthMm(c, 2.0))),
+          Map.entry(Procedure.CAVITY_PREPARATION, KeepDefaults::soundDentine));
+
   private KeepDefaults() {}
 
   /** What must remain in a case, or null where everything in the stack may go. */
@@ -16,19 +42,8 @@ public final class KeepDefaults {
     if (c.keep() != null) {
       return c.keep();
     }
-    return switch (c.procedure()) {
-      case ADHESIVE_CLEAN_UP -> wholly(c, "enamel");
-      case CROWN_SECTIONING, AMALGAM_REMOVAL, COMPOSITE_REMOVAL -> whollyTooth(c);
-      case POST_EXPOSURE -> whollyPost(c);
-      case FINISH_COMPOSITE, FINISH_CERAMIC -> outermostBut(c, 0.05);
-      case OCCLUSAL_ADJUSTMENT -> outermostBut(c, 0.15);
-      case ENAMEL_BEVEL -> shareOf(c, "enamel", 0.5);
-      case VENEER_PREPARATION -> shareOf(c, "enamel", 0.4);
-      case CROWN_PREPARATION -> dentineBut(c, crownReductionMm(c));
-      case CAVITY_PREPARATION -> dentineBut(c, 0.2);
-      case ACCESS_CAVITY ->
-          c.pulp().protectsPulp() ? new Keep("dentine", Length.ofMillimetres(0.5)) : null;
-    };
+    Rule rule = RULES.get(c.procedure());
+    return rule == null ? null : rule.keep(c);
   }
 
   private static @Nullable Keep wholly(CutCase c, String id) {
@@ -71,14 +86,23 @@ public final class KeepDefaults {
         .orElse(null);
   }
 
-  /** About 1.2 mm in all: facial reduction for a metal-ceramic crown, Davis GR et al. 2012. */
-  private static double crownReductionMm(CutCase c) {
+  /**
+   * How far into dentine a depth below the surface reaches. 1.2 mm: facial reduction for a
+   * metal-ceramic crown, Davis GR et al. 2012; 2.0 mm: floor of an inlay, common practice.
+   */
+  private static double toDepthMm(CutCase c, double depthMm) {
     double outer =
         c.layers().stream()
             .filter(l -> !l.material().id().equals("dentine"))
             .mapToDouble(l -> l.thickness().typical().millimetres())
             .sum();
-    return Math.max(0, 1.2 - outer);
+    return Math.max(0, depthMm - outer);
+  }
+
+  /** No sound dentine is cut under decay; without decay the floor lies 0.2 mm in dentine. */
+  private static @Nullable Keep soundDentine(CutCase c) {
+    boolean decay = c.layers().stream().anyMatch(l -> l.material().id().equals("carious-dentine"));
+    return decay ? wholly(c, "dentine") : dentineBut(c, 0.2);
   }
 
   private static @Nullable Keep dentineBut(CutCase c, double cutMm) {

@@ -1,41 +1,59 @@
 package kerfwright.planner.casework;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
+import kerfwright.catalogue.stack.UsualStacks;
 
-/** Procedures a case may ask for, by their id in files. */
-public enum Procedure {
-  ACCESS_CAVITY("access-cavity", "Access cavity"),
-  CROWN_SECTIONING("crown-sectioning", "Crown sectioning"),
-  CAVITY_PREPARATION("cavity-preparation", "Cavity preparation"),
-  ENAMEL_BEVEL("enamel-bevel", "Enamel bevel"),
-  CROWN_PREPARATION("crown-preparation", "Crown preparation"),
-  VENEER_PREPARATION("veneer-preparation", "Veneer preparation"),
-  AMALGAM_REMOVAL("amalgam-removal", "Amalgam removal"),
-  COMPOSITE_REMOVAL("composite-removal", "Composite removal"),
-  ADHESIVE_CLEAN_UP("adhesive-clean-up", "Adhesive clean-up"),
-  FINISH_COMPOSITE("finish-composite", "Finish composite"),
-  FINISH_CERAMIC("finish-ceramic", "Finish ceramic"),
-  OCCLUSAL_ADJUSTMENT("occlusal-adjustment", "Occlusal adjustment"),
-  POST_EXPOSURE("post-exposure", "Post exposure");
+/**
+ * What is to be done, by its id in files. The ids are data, one list for all: a procedure added to
+ * the catalogue can be asked for at once. The constants are those a rule speaks of by name.
+ */
+public record Procedure(String id) {
+  public static final Procedure ACCESS_CAVITY = new Procedure("access-cavity");
+  public static final Procedure DEROOF_AND_REFINE = new Procedure("deroof-and-refine");
+  public static final Procedure CROWN_SECTIONING = new Procedure("crown-sectioning");
+  public static final Procedure CAVITY_PREPARATION = new Procedure("cavity-preparation");
+  public static final Procedure INLAY_CAVITY = new Procedure("inlay-cavity");
+  public static final Procedure ONLAY_CAVITY = new Procedure("onlay-cavity");
+  public static final Procedure ENAMEL_BEVEL = new Procedure("enamel-bevel");
+  public static final Procedure CROWN_PREPARATION = new Procedure("crown-preparation");
+  public static final Procedure VENEER_PREPARATION = new Procedure("veneer-preparation");
+  public static final Procedure AMALGAM_REMOVAL = new Procedure("amalgam-removal");
+  public static final Procedure COMPOSITE_REMOVAL = new Procedure("composite-removal");
+  public static final Procedure ADHESIVE_CLEAN_UP = new Procedure("adhesive-clean-up");
+  public static final Procedure FINISH_COMPOSITE = new Procedure("finish-composite");
+  public static final Procedure FINISH_CERAMIC = new Procedure("finish-ceramic");
+  public static final Procedure FINISH_METAL = new Procedure("finish-metal");
+  public static final Procedure FINISH_ENAMEL = new Procedure("finish-enamel");
+  public static final Procedure OCCLUSAL_ADJUSTMENT = new Procedure("occlusal-adjustment");
+  public static final Procedure POST_EXPOSURE = new Procedure("post-exposure");
+  public static final Procedure POST_REMOVAL = new Procedure("post-removal");
 
-  private final String id;
-  private final String label;
-
-  Procedure(String id, String label) {
-    this.id = id;
-    this.label = label;
+  public Procedure {
+    if (!id.matches("[a-z]+(-[a-z0-9]+)*")) {
+      throw new IllegalArgumentException("A procedure's id is lower-case words, got '" + id + "'");
+    }
   }
 
-  public String id() {
-    return id;
+  /** Every procedure of the catalogue. */
+  public static List<Procedure> all() {
+    List<Procedure> all = new ArrayList<>();
+    ids().forEach(id -> all.add(new Procedure(id)));
+    return all;
   }
 
-  public String label() {
-    return label;
-  }
-
+  /** Their ids. */
   public static List<String> ids() {
-    return Arrays.stream(values()).map(Procedure::id).toList();
+    return UsualStacks.packaged().procedures();
+  }
+
+  /** True where the pulp chamber is opened. */
+  public boolean opensChamber() {
+    return equals(ACCESS_CAVITY) || equals(DEROOF_AND_REFINE);
+  }
+
+  /** True for surfaces that are only made smooth. */
+  public boolean finishes() {
+    return id.startsWith("finish-");
   }
 }

@@ -1,5 +1,7 @@
 package kerfwright.planner.casework;
 
+import java.util.Arrays;
+
 /** State of the pulp; unknown is treated as vital. */
 public enum PulpState {
   VITAL("vital"),
@@ -14,6 +16,11 @@ public enum PulpState {
 
   public String id() {
     return id;
+  }
+
+  /** The state of an id. */
+  static PulpState of(String id) {
+    return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst().orElseThrow();
   }
 
   /** Whether the heat limit at the pulp wall applies. */

@@ -45,7 +45,7 @@ final class ComputedReasons {
   }
 
   private static void abrasive(Candidate c, List<Reason> reasons) {
-    if (c.segment().purpose() == Purpose.POLISH) {
+    if (c.purpose() == Purpose.POLISH) {
       reasons.add(
           computed(
               "model-polish",
@@ -72,7 +72,7 @@ final class ComputedReasons {
 
   private static Message crackShare(Candidate c) {
     double grain = c.cut().unitLoadN();
-    double threshold = CrackThreshold.loadN(c.segment().material().typical());
+    double threshold = CrackThreshold.loadN(c.material().typical());
     Message loads =
         threshold > FAR_ABOVE * grain
             ? Message.of("reason.model-grain-far", Rounded.figure(grain))

@@ -6,11 +6,16 @@ import java.util.List;
 import java.util.Optional;
 import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.catalogue.operation.Operation;
 import kerfwright.planner.choice.Candidate;
+import kerfwright.planner.operation.Work;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.Reason;
 import kerfwright.planner.plan.RunnerUp;
+import kerfwright.planner.plan.StepOperation;
+import kerfwright.planner.plan.StepOperation.LayerCut;
+import kerfwright.planner.plan.StepTimes;
 import kerfwright.planner.rule.EvidenceRule;
 import kerfwright.planner.rule.EvidenceRules;
 import kerfwright.planner.rule.RuleContext;
@@ -35,19 +40,23 @@ public final class Explanation {
     this.coolantMlPerMin = context.cutCase().coolant().millilitresPerMinute();
   }
 
-  /** One step. */
+  /** One step, with what the models would have chosen outside the operation's window. */
   public PlannedStep step(
       int order,
       TimedCut cut,
-      @Nullable Candidate next,
+      @Nullable Candidate before,
       StepSpread spread,
-      List<Candidate> others) {
+      List<Candidate> others,
+      Optional<Reason> outside) {
     Candidate c = cut.candidate();
+    List<Reason> reasons = reasons(c, others);
+    outside.ifPresent(reasons::add);
     return new PlannedStep(
         order,
-        c.segment().layer(),
-        c.segment().material().id(),
-        c.segment().purpose(),
+        c.layer(),
+        c.material().id(),
+        c.purpose(),
+        operation(c),
         c.instrument().drawer(),
         c.handpiece(),
         c.setRpm(),
@@ -58,17 +67,44 @@ public final class Explanation {
         c.stroke(),
         Estimate.exactly(cut.pace().cutS()),
         Estimate.exactly(cut.pace().pauseS()),
-        around(c.segment().fromM() * 1e3, spread.fromMm()),
-        around(c.segment().toM() * 1e3, spread.toMm()),
+        around(c.work().fromM() * 1e3, spread.fromMm()),
+        around(c.work().toM() * 1e3, spread.toMm()),
         spread.removalMm3PerMin(),
         spread.powerW(),
         spread.raUm(),
-        spread.timeS(),
+        times(c, before, spread),
         spread.lives(),
-        ChangeCue.of(c, next, context.cutCase().procedure()),
-        reasons(c, others),
+        reasons,
         cautions(c, spread),
         c.ownPace());
+  }
+
+  private StepOperation operation(Candidate c) {
+    Work work = c.work();
+    Message end = OperationWords.end(work.operation(), work.saidMm());
+    double mm3 = c.volumeM3() * 1e9;
+    return new StepOperation(
+        work.operation(),
+        work.heat(),
+        c.lives() > 0.5 ? Message.of("cue.worn", end, Rounded.figure(mm3 / c.lives())) : end,
+        OperationWords.stop(work.operation(), work.saidMm()),
+        c.parts().stream()
+            .map(p -> new LayerCut(p.layer(), p.material().id(), p.volumeM3() * 1e9))
+            .toList(),
+        work.slotWidthM() > 0 ? work.slotWidthM() * 1e3 : null,
+        work.areaM2() * 1e6,
+        WhatRemains.under(context.cutCase(), c),
+        WhatRemains.overThePulp(context.cutCase(), c));
+  }
+
+  private static StepTimes times(Candidate c, @Nullable Candidate before, StepSpread spread) {
+    Operation row = c.work().operation();
+    boolean changes = before == null || Change.seconds(before, c) > 0;
+    return new StepTimes(
+        spread.cutS(),
+        spread.timeS(),
+        ChairTimes.of(row, spread.timeS(), changes),
+        row.chairLeastS() != null);
   }
 
   /** What is planned, with the spread around it. */

@@ -108,7 +108,9 @@ public final class Remedies {
         changes.add(new Change(new TimedCut(lighter, pace), Message.of("finding.remedy-load")));
       }
     }
-    if (c.setRpm() * SOFTER >= LEAST_RPM && c.segment().purpose() != Purpose.POLISH) {
+    if (c.setRpm() * SOFTER >= LEAST_RPM
+        && c.purpose() != Purpose.POLISH
+        && !CandidateSearch.oneSpeed(c)) {
       Candidate slower = search.again(c, c.setRpm() * SOFTER, c.loadN());
       if (slower != null) {
         changes.add(new Change(new TimedCut(slower, pace), Message.of("finding.remedy-speed")));

@@ -1,6 +1,8 @@
 package kerfwright.planner.plan;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.quantity.Finding;
 import org.jspecify.annotations.Nullable;
@@ -12,9 +14,13 @@ import org.jspecify.annotations.Nullable;
  * @param cutCase the case asked for
  * @param seed seed of the samples
  * @param samples how many were drawn
- * @param steps what to do, in order
- * @param pulp heat at the pulp wall, or null where the plan is refused
- * @param totalTimeS time of all steps with changes of instrument
+ * @param steps what to do with turning instruments, in order
+ * @param cues what to do between them
+ * @param unfilled what no clean instrument can do
+ * @param access where the chamber is aimed at, null where it is not
+ * @param pulp heat at the pulp wall, null where the pulp is not to live or the plan is refused
+ * @param root heat at the outer root surface, null where it is not the target
+ * @param times of all steps and cues
  * @param runnersUp the next best choices
  * @param findings refusals, warnings and notes about the whole plan
  * @param cautions the standing cautions that apply, always shown and printed
@@ -24,19 +30,58 @@ public record CutPlan(
     long seed,
     int samples,
     List<PlannedStep> steps,
+    List<Cue> cues,
+    List<Unfilled> unfilled,
+    @Nullable DepthFrom access,
     @Nullable PulpHeat pulp,
-    Estimate totalTimeS,
+    @Nullable RootHeat root,
+    PlanTimes times,
     List<RunnerUp> runnersUp,
     List<Finding> findings,
     List<Finding> cautions) {
   public CutPlan {
     steps = List.copyOf(steps);
+    cues = List.copyOf(cues);
+    unfilled = List.copyOf(unfilled);
     runnersUp = List.copyOf(runnersUp);
     findings = List.copyOf(findings);
     cautions = List.copyOf(cautions);
   }
 
+  /**
+   * Times of a plan, never mixed.
+   *
+   * @param cutS burs on the tooth
+   * @param withChangesS the same with pauses and changes of instrument
+   * @param chairS in the chair, with looking and rinsing
+   */
+  public record PlanTimes(Estimate cutS, Estimate withChangesS, Estimate chairS) {
+    public static final PlanTimes NONE =
+        new PlanTimes(Estimate.exactly(0), Estimate.exactly(0), Estimate.exactly(0));
+  }
+
+  /** The same with other findings. */
+  public CutPlan with(List<Finding> said) {
+    return new CutPlan(
+        cutCase, seed, samples, steps, cues, unfilled, access, pulp, root, times, runnersUp, said,
+        cautions);
+  }
+
   public boolean refused() {
     return findings.stream().anyMatch(f -> f.severity() == Finding.Severity.REFUSE);
+  }
+
+  /** Time of all steps with changes of instrument. */
+  public Estimate totalTimeS() {
+    return times.withChangesS();
+  }
+
+  /** What all steps cut, mm3 by material. */
+  public Map<String, Double> removedMm3() {
+    Map<String, Double> removed = new TreeMap<>();
+    for (PlannedStep step : steps) {
+      step.operation().layers().forEach(l -> removed.merge(l.materialId(), l.mm3(), Double::sum));
+    }
+    return removed;
   }
 }

@@ -12,6 +12,11 @@ public record Estimate(double low, double typical, double high) {
     }
   }
 
+  /** The sum, end by end. */
+  public Estimate plus(Estimate other) {
+    return new Estimate(low + other.low, typical + other.typical, high + other.high);
+  }
+
   public static Estimate exactly(double value) {
     return new Estimate(value, value, value);
   }

@@ -1,6 +1,8 @@
 package kerfwright.planner.plan;
 
-/** What a step is for. */
+import kerfwright.catalogue.operation.Task;
+
+/** What a step is for, in the four words of the contract. */
 public enum Purpose {
   BULK("bulk"),
   APPROACH("approach"),
@@ -11,6 +13,17 @@ public enum Purpose {
 
   Purpose(String id) {
     this.id = id;
+  }
+
+  /** The word for a task. */
+  public static Purpose of(Task task) {
+    return switch (task) {
+      case APPROACH, ENTER -> APPROACH;
+      case FINISH -> FINISH;
+      case POLISH -> POLISH;
+      case INSPECT, OPEN, OUTLINE, BULK, SLOT, GROOVE, REDUCE, PLANE, FINISH_LINE, DEROOF, REFINE ->
+          BULK;
+    };
   }
 
   public String id() {

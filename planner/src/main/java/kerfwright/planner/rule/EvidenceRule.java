@@ -2,7 +2,6 @@ package kerfwright.planner.rule;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
@@ -36,9 +35,6 @@ public record EvidenceRule(
     Predicate<Choice> favours,
     Speaks speaks)
     implements Standing {
-  private static final Set<String> GLASS_CERAMICS =
-      Set.of("feldspathic-porcelain", "leucite-glass-ceramic");
-
   public EvidenceRule {
     sources = List.copyOf(sources);
   }
@@ -88,19 +84,19 @@ public record EvidenceRule(
     }
 
     Material material() {
-      return candidate.segment().material();
+      return candidate.material();
     }
 
     boolean glassCeramic() {
-      return GLASS_CERAMICS.contains(material().id());
+      return material().has("porcelain") || material().has("leucite");
     }
 
     boolean zirconia() {
-      return material().id().startsWith("zirconia");
+      return material().has("zirconia");
     }
 
     Purpose purpose() {
-      return candidate.segment().purpose();
+      return candidate.purpose();
     }
 
     boolean cuts() {

@@ -7,7 +7,6 @@ import java.util.function.Predicate;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.material.Material;
 import kerfwright.planner.casework.Procedure;
-import kerfwright.planner.choice.Forms;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.planner.rule.EvidenceRule.Choice;
@@ -31,7 +30,6 @@ final class PracticeRules {
         fewBladesForMetal(),
         manyBladesOnAdhesive(),
         roundedInnerCorners(),
-        straightSidesForWalls(),
         slowSpeedOverThePulp());
   }
 
@@ -92,7 +90,9 @@ final class PracticeRules {
   static EvidenceRule sixToEightBladesForACavity() {
     return practice(
         "practice-cavity-blades",
-        c -> c.procedure() == Procedure.CAVITY_PREPARATION && c.kind() == InstrumentKind.CARBIDE,
+        c ->
+            Procedure.CAVITY_PREPARATION.equals(c.procedure())
+                && c.kind() == InstrumentKind.CARBIDE,
         c -> c.blades() >= 6 && c.blades() <= 8,
         Speaks.EITHER);
   }
@@ -111,7 +111,7 @@ final class PracticeRules {
   static EvidenceRule manyBladesOnAdhesive() {
     return practice(
         "practice-adhesive-clean-up",
-        c -> c.procedure() == Procedure.ADHESIVE_CLEAN_UP && c.cuts(),
+        c -> Procedure.ADHESIVE_CLEAN_UP.equals(c.procedure()) && c.cuts(),
         c -> c.blades() >= 12 || c.kind() == InstrumentKind.POLYMER,
         Speaks.EITHER);
   }
@@ -119,16 +119,8 @@ final class PracticeRules {
   static EvidenceRule roundedInnerCorners() {
     return practice(
         "practice-rounded-corners",
-        c -> c.procedure() == Procedure.CAVITY_PREPARATION && c.cuts(),
+        c -> Procedure.CAVITY_PREPARATION.equals(c.procedure()) && c.cuts(),
         c -> !c.shape().leavesSharpCorner(),
-        Speaks.EITHER);
-  }
-
-  static EvidenceRule straightSidesForWalls() {
-    return practice(
-        "practice-straight-sides",
-        c -> c.cuts() && Forms.straightSided(c.context().cutCase()),
-        c -> !Forms.wrongFor(c.context().cutCase(), c.shape()),
         Speaks.EITHER);
   }
 

@@ -128,7 +128,7 @@ final class PublishedRules {
     return read(
         "test-margin-finish",
         "clarke-margins",
-        c -> c.purpose() == Purpose.FINISH && c.procedure() == Procedure.CROWN_PREPARATION,
+        c -> c.purpose() == Purpose.FINISH && Procedure.CROWN_PREPARATION.equals(c.procedure()),
         Choice::diamond,
         Speaks.EITHER);
   }

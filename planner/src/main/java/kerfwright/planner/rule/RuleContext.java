@@ -38,7 +38,7 @@ public final class RuleContext {
 
   /** True in adhesive clean-up over enamel: all of it must stay. */
   public boolean guardsEnamelUnderAdhesive() {
-    return cutCase.procedure() == Procedure.ADHESIVE_CLEAN_UP && kept != null;
+    return Procedure.ADHESIVE_CLEAN_UP.equals(cutCase.procedure()) && kept != null;
   }
 
   /** What the same choice would do to the kept material. */

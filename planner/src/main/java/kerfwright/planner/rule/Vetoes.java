@@ -2,12 +2,15 @@ package kerfwright.planner.rule;
 
 import java.util.List;
 import java.util.Optional;
-import kerfwright.catalogue.material.Material;
+import java.util.Set;
+import kerfwright.catalogue.instrument.GritClass;
+import kerfwright.catalogue.instrument.InstrumentKind;
+import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.catalogue.instrument.ShapeFamily;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.HardnessRatio;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Exclusion;
-import kerfwright.planner.choice.Segment;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Message;
@@ -19,11 +22,15 @@ public final class Vetoes {
   private static final double SELECTIVE = 3;
   private static final double ENAMEL_SLIP_M = 10e-6;
   private static final double MARGIN_SHARE = 0.5;
-  private static final double ROUGHEST_FINISH_M = 2e-6;
+  private static final int FEWEST_FINISHING_BLADES = 12;
+  private static final int MOST_FINISHING_BLADES = 40;
+  private static final double FINISHING_GRAIN_M = 63e-6;
+  private static final double FASTEST_IN_DECAY_RPM = 4_000;
 
   private static final double LONGEST_STEP_S = 1800;
   private static final double SLOW_RPM = 40_000;
 
+  private static final Set<String> HOLLOW_FACES = Set.of("occlusal", "lingual", "chamber", "root");
   private static final List<Veto> ALL =
       List.of(
           softerThanTheWorkCannotCut(),
@@ -31,7 +38,10 @@ public final class Vetoes {
           aLivingToothIsNotCutDryAtHighSpeed(),
           keptSurfaceIsNotCutAsFastAsWhatCoversIt(),
           slipStaysInsideTheMargin(),
-          finishingStartsFine(),
+          finishingBelongsToFinishers(),
+          decayOverALivingPulpIsCutSlowly(),
+          aDiscStaysOnFlatFaces(),
+          zirconiaIsPolishedWithDiamond(),
           neverADiamondOnAdhesive(),
           noStepTakesHalfAnHour());
 
@@ -53,7 +63,7 @@ public final class Vetoes {
   private static Optional<Exclusion> againstSofterThanTheWorkCannotCut(
       Candidate c, RuleContext context) {
     double tool = c.instrument().part().hardnessPa();
-    double work = c.segment().material().typical().hardnessPa();
+    double work = c.material().typical().hardnessPa();
     return HardnessRatio.canCut(tool, work)
         ? Optional.empty()
         : Optional.of(Exclusion.of("softer-than-the-work", work(c)));
@@ -73,10 +83,9 @@ public final class Vetoes {
 
   private static Optional<Exclusion> againstMetalCeramicAndResinAreNotGroundDry(
       Candidate c, RuleContext context) {
-    Segment segment = c.segment();
-    boolean bulk = segment.purpose() == Purpose.BULK || segment.purpose() == Purpose.APPROACH;
+    boolean bulk = c.purpose() == Purpose.BULK || c.purpose() == Purpose.APPROACH;
     boolean dusty =
-        switch (segment.material().group()) {
+        switch (c.material().group()) {
           case METAL, CERAMIC, POLYMER -> true;
           case TOOTH, CEMENT, BONE -> false;
         };
@@ -86,7 +95,7 @@ public final class Vetoes {
     return Optional.of(Exclusion.of("dry-grinding", work(c)));
   }
 
-  /** Without water a tooth whose pulp lives is cut at slow speed only. */
+  /** Without water nothing on a tooth whose pulp lives is cut above slow speed, no layer of it. */
   static Veto aLivingToothIsNotCutDryAtHighSpeed() {
     return new Veto(
         "dry-at-high-speed",
@@ -96,9 +105,8 @@ public final class Vetoes {
   }
 
   private static Optional<Exclusion> againstDryAtHighSpeed(Candidate c, RuleContext context) {
-    boolean tooth = c.segment().material().group() == Material.Group.TOOTH;
     boolean guarded = context.cutCase().dry() && context.cutCase().pulp().protectsPulp();
-    if (!tooth || !guarded || c.setRpm() <= SLOW_RPM) {
+    if (!guarded || c.setRpm() <= SLOW_RPM) {
       return Optional.empty();
     }
     return Optional.of(Exclusion.of("dry-at-high-speed", Rounded.places(SLOW_RPM, 0)));
@@ -120,11 +128,10 @@ public final class Vetoes {
 
   private static Optional<Exclusion> againstKeptSurfaceIsNotCutAsFastAsWhatCoversIt(
       Candidate c, RuleContext context) {
-    Segment segment = c.segment();
     if (!context.guardsEnamelUnderAdhesive() || c.cut().removalM3PerS() <= 0) {
       return Optional.empty();
     }
-    if (segment.purpose() == Purpose.POLISH) {
+    if (c.purpose() == Purpose.POLISH) {
       return Optional.empty();
     }
     CutResult below = context.onKept(c);
@@ -149,32 +156,101 @@ public final class Vetoes {
 
   private static Optional<Exclusion> againstSlipStaysInsideTheMargin(
       Candidate c, RuleContext context) {
-    Segment segment = c.segment();
-    boolean near = segment.purpose() == Purpose.APPROACH || segment.purpose() == Purpose.FINISH;
-    if (!near || c.slipM() <= MARGIN_SHARE * segment.marginM()) {
+    boolean near = c.purpose() == Purpose.APPROACH || c.purpose() == Purpose.FINISH;
+    double margin = c.work().marginM();
+    if (!near || c.slipM() <= MARGIN_SHARE * margin) {
       return Optional.empty();
     }
     return Optional.of(
         Exclusion.of(
             "slip-beyond-margin",
             Rounded.places(c.slipM() * 1e3, 2),
-            Rounded.places(segment.marginM() * 1e3, 2)));
+            Rounded.places(margin * 1e3, 2)));
   }
 
-  /** What finishes a surface leaves Ra 2 micrometres or less: fine grit or many blades. */
-  static Veto finishingStartsFine() {
+  /** Finishing belongs to 12 to 40 blades, to grains up to 63 micrometres, to discs and cups. */
+  static Veto finishingBelongsToFinishers() {
     return new Veto(
-        "too-rough-for-finishing",
+        "not-a-finisher",
         Basis.COMMON_PRACTICE,
         List.of(SourceKey.COMMON_PRACTICE),
-        Vetoes::againstFinishingStartsFine);
+        Vetoes::againstFinishingBelongsToFinishers);
   }
 
-  private static Optional<Exclusion> againstFinishingStartsFine(Candidate c, RuleContext context) {
-    if (c.segment().purpose() != Purpose.FINISH || c.raM() <= ROUGHEST_FINISH_M) {
+  private static Optional<Exclusion> againstFinishingBelongsToFinishers(
+      Candidate c, RuleContext context) {
+    boolean finishes = c.purpose() == Purpose.FINISH || c.purpose() == Purpose.POLISH;
+    if (!finishes || finisher(c.instrument().properties())) {
       return Optional.empty();
     }
-    return Optional.of(Exclusion.of("too-rough-for-finishing", Rounded.places(c.raM() * 1e6, 1)));
+    return Optional.of(Exclusion.of("not-a-finisher"));
+  }
+
+  private static boolean finisher(InstrumentProperties p) {
+    Integer blades = p.blades();
+    GritClass grit = p.grit();
+    return switch (p.kind()) {
+      case POLISHER, DISC -> true;
+      case DIAMOND, SINTERED_DIAMOND, STONE ->
+          grit != null && grit.particleSize().high().metres() <= FINISHING_GRAIN_M + 1e-9;
+      case CARBIDE, STEEL, CERAMIC, POLYMER ->
+          blades != null && blades >= FEWEST_FINISHING_BLADES && blades <= MOST_FINISHING_BLADES;
+    };
+  }
+
+  /** Decay over a living pulp is taken by a slow round bur, 4000 per minute at most. */
+  static Veto decayOverALivingPulpIsCutSlowly() {
+    return new Veto(
+        "decay-is-cut-slowly",
+        Basis.COMMON_PRACTICE,
+        List.of(SourceKey.COMMON_PRACTICE),
+        Vetoes::againstFastInDecay);
+  }
+
+  private static Optional<Exclusion> againstFastInDecay(Candidate c, RuleContext context) {
+    InstrumentProperties p = c.instrument().properties();
+    boolean decay = c.parts().stream().anyMatch(part -> part.material().has("carious"));
+    boolean slow =
+        p.kind().bladed()
+            && p.shape() == ShapeFamily.ROUND
+            && c.setRpm() <= FASTEST_IN_DECAY_RPM * (1 + 1e-9);
+    return decay && context.cutCase().pulp().protectsPulp() && !slow
+        ? Optional.of(Exclusion.of("decay-is-cut-slowly", Rounded.places(FASTEST_IN_DECAY_RPM, 0)))
+        : Optional.empty();
+  }
+
+  /** A disc stays on flat and bulging faces: in a fossa its edge cuts a groove. */
+  static Veto aDiscStaysOnFlatFaces() {
+    return new Veto(
+        "disc-in-a-hollow",
+        Basis.COMMON_PRACTICE,
+        List.of(SourceKey.COMMON_PRACTICE),
+        Vetoes::againstADiscInAHollow);
+  }
+
+  private static Optional<Exclusion> againstADiscInAHollow(Candidate c, RuleContext context) {
+    boolean disc = c.instrument().properties().shape() == ShapeFamily.DISC;
+    return disc && HOLLOW_FACES.contains(c.work().operation().geometry().face())
+        ? Optional.of(Exclusion.of("disc-in-a-hollow"))
+        : Optional.empty();
+  }
+
+  /** Zirconia is polished by diamond: softer grains only warm it. */
+  static Veto zirconiaIsPolishedWithDiamond() {
+    return new Veto(
+        "zirconia-wants-diamond",
+        Basis.COMMON_PRACTICE,
+        List.of(SourceKey.COMMON_PRACTICE),
+        Vetoes::againstOtherGrainsOnZirconia);
+  }
+
+  private static Optional<Exclusion> againstOtherGrainsOnZirconia(
+      Candidate c, RuleContext context) {
+    InstrumentProperties p = c.instrument().properties();
+    boolean elastic = p.kind() == InstrumentKind.POLISHER || p.kind() == InstrumentKind.DISC;
+    return c.material().has("zirconia") && elastic && !p.abrasive().equals("diamond")
+        ? Optional.of(Exclusion.of("zirconia-wants-diamond"))
+        : Optional.empty();
   }
 
   /** Bracket adhesive over enamel is never taken off with a diamond: it scratches the enamel. */
@@ -210,6 +286,6 @@ public final class Vetoes {
   }
 
   private static Message work(Candidate c) {
-    return Message.of("label.material-" + c.segment().material().id());
+    return Message.of("label.material-" + c.material().id());
   }
 }

@@ -7,88 +7,99 @@ import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.instrument.ShapeFamily;
+import kerfwright.catalogue.operation.SpeedClass;
+import kerfwright.catalogue.operation.Window;
 import kerfwright.planner.casework.DrawerInstrument;
-import kerfwright.planner.casework.Outline;
+import kerfwright.planner.operation.Work;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.RotationalSpeed;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Ordinary instruments a practice could add, new and clean, sized to an outline: what a drawer
- * lacks is found by planning with them, not by a list of advice. Their maximum speeds are usual
- * ones of the trade (common practice): the label of the real instrument counts.
+ * Ordinary instruments a practice could add for an operation, new and clean: what a drawer lacks is
+ * found by planning with them, not by a list of advice. Their maximum speeds are usual ones of the
+ * trade (common practice): the label of the real instrument counts.
  */
 public final class Archetypes {
+  private static final double USUAL_HEAD_MM = 1.2;
+  private static final double ELASTIC_HEAD_MM = 6;
+  private static final double ELASTIC_RPM = 15_000;
+  private static final double SLOW_RPM = 40_000;
+  private static final double FAST_RPM = 450_000;
+  private static final int MOST_FORMS = 2;
+
   private Archetypes() {}
 
-  /** Instruments that fit an outline. */
-  public static List<DrawerInstrument> fitting(Outline outline) {
-    double widest = outline.shape().walled() ? outline.width().millimetres() - 0.1 : 3;
-    double head = Math.max(0.5, Math.min(1.4, widest));
+  /** Instruments within the window of an operation. */
+  public static List<DrawerInstrument> fitting(Work work) {
+    Window window = work.operation().window();
     List<DrawerInstrument> all = new ArrayList<>();
-    for (ShankType shank : List.of(ShankType.FG, ShankType.RA)) {
-      for (GritClass grit :
-          List.of(GritClass.COARSE, GritClass.MEDIUM, GritClass.FINE, GritClass.EXTRA_FINE)) {
-        add(all, InstrumentKind.DIAMOND, ShapeFamily.TAPER_ROUND_END, grit, null, head, shank);
-      }
-      add(
-          all,
-          InstrumentKind.SINTERED_DIAMOND,
-          ShapeFamily.TAPER_ROUND_END,
-          GritClass.COARSE,
-          null,
-          head,
-          shank);
-      for (int blades : new int[] {4, 6, 8, 12, 30}) {
-        add(all, InstrumentKind.CARBIDE, ShapeFamily.PEAR_ELONGATED, null, blades, head, shank);
-      }
-      for (GritClass grit : List.of(GritClass.FINE, GritClass.SUPER_FINE)) {
-        add(all, InstrumentKind.POLISHER, ShapeFamily.CUP, grit, null, 4, shank);
+    List<ShapeFamily> forms =
+        window.forms().isEmpty() ? List.of(ShapeFamily.TAPER_ROUND_END) : window.forms();
+    for (ShankType shank : shanks(work)) {
+      for (InstrumentKind kind : window.kinds()) {
+        for (ShapeFamily form : forms.subList(0, Math.min(MOST_FORMS, forms.size()))) {
+          all.add(of(work, kind, form, shank));
+        }
       }
     }
-    add(all, InstrumentKind.POLYMER, ShapeFamily.ROUND, null, 8, head, ShankType.RA);
     return all;
   }
 
-  private static void add(
-      List<DrawerInstrument> all,
-      InstrumentKind kind,
-      ShapeFamily shape,
-      @Nullable GritClass grit,
-      @Nullable Integer blades,
-      double headMm,
-      ShankType shank) {
-    boolean polishes = kind == InstrumentKind.POLISHER;
-    double rpm = polishes ? 15_000 : shank == ShankType.FG ? 300_000 : 40_000;
-    String id = name(kind, grit, blades, shank);
-    all.add(
-        new DrawerInstrument(
-            id,
-            new InstrumentProperties(
-                kind,
-                null,
-                null,
-                shape,
-                shape.label(),
-                grit,
-                blades,
-                false,
-                Length.ofMillimetres(headMm),
-                Length.ofMillimetres(polishes ? 3 : 4),
-                shank,
-                Length.ofMillimetres(shank == ShankType.FG ? 19 : 22),
-                RotationalSpeed.ofRpm(rpm),
-                List.of()),
-            0,
-            0,
-            DrawerInstrument.State.CLEAN));
+  private static List<ShankType> shanks(Work work) {
+    List<SpeedClass> speeds = work.operation().operating().speeds();
+    boolean onlySlow = speeds.equals(List.of(SpeedClass.LOW));
+    boolean noSlow = !speeds.isEmpty() && !speeds.contains(SpeedClass.LOW);
+    return onlySlow
+        ? List.of(ShankType.RA)
+        : noSlow ? List.of(ShankType.FG) : List.of(ShankType.FG, ShankType.RA);
   }
 
-  private static String name(
-      InstrumentKind kind, @Nullable GritClass grit, @Nullable Integer blades, ShankType shank) {
-    String what = grit != null ? grit.label() + " " : "";
-    String with =
-        blades == null ? "" : blades <= 8 ? " with 4 to 8 blades" : " with " + blades + " blades";
-    return shank.label() + " " + what + kind.label() + with;
+  private static DrawerInstrument of(
+      Work work, InstrumentKind kind, ShapeFamily form, ShankType shank) {
+    Window window = work.operation().window();
+    boolean elastic = kind == InstrumentKind.POLISHER || kind == InstrumentKind.DISC;
+    double head = headMm(work, elastic);
+    double reach = Math.max(4, work.reachM() * 1e3);
+    boolean safe = window.safeEnd() && form != ShapeFamily.ROUND;
+    Integer blades = kind.bladed() ? bladesOf(window) : null;
+    GritClass grit = kind.bladed() ? null : gritOf(window);
+    double rpm = elastic ? ELASTIC_RPM : shank == ShankType.FG ? FAST_RPM : SLOW_RPM;
+    return new DrawerInstrument(
+        kind.id() + " " + form.id() + " " + shank.name(),
+        new InstrumentProperties(
+            kind,
+            null,
+            null,
+            form,
+            form.label(),
+            grit,
+            blades,
+            false,
+            safe,
+            elastic ? window.abrasive().isEmpty() ? "diamond" : window.abrasive() : "",
+            Length.ofMillimetres(head),
+            Length.ofMillimetres(form == ShapeFamily.ROUND ? head : reach),
+            shank,
+            Length.ofMillimetres(Math.max(shank == ShankType.FG ? 19 : 22, 10 + reach)),
+            RotationalSpeed.ofRpm(rpm),
+            List.of()),
+        0,
+        0,
+        DrawerInstrument.State.CLEAN);
+  }
+
+  private static double headMm(Work work, boolean elastic) {
+    double usual = elastic ? ELASTIC_HEAD_MM : USUAL_HEAD_MM;
+    double most = work.slotWidthM() > 0 ? 0.8 * work.slotWidthM() : work.headMostM();
+    return Math.max(work.headLeastM() * 1e3, Math.min(most * 1e3, usual));
+  }
+
+  private static Integer bladesOf(Window window) {
+    return window.leastBlades() > 0 ? window.leastBlades() : 6;
+  }
+
+  private static @Nullable GritClass gritOf(Window window) {
+    return window.grits().stream().sorted().findFirst().orElse(GritClass.MEDIUM);
   }
 }

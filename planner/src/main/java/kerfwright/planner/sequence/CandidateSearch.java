@@ -6,58 +6,62 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import kerfwright.catalogue.handpiece.Handpiece;
-import kerfwright.catalogue.instrument.ShapeFamily;
+import kerfwright.catalogue.operation.GeometryKind;
+import kerfwright.catalogue.operation.Operating;
 import kerfwright.physics.cutting.HardnessRatio;
-import kerfwright.physics.material.Substance;
+import kerfwright.physics.cutting.TurbineDrive;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Exclusion;
-import kerfwright.planner.choice.Segment;
+import kerfwright.planner.choice.LastResort;
+import kerfwright.planner.operation.Work;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.planner.rule.Veto;
+import kerfwright.planner.rule.Windows;
 import kerfwright.planner.sequence.Trials.Trial;
-import kerfwright.planner.tool.AbrasivePart;
 import kerfwright.planner.tool.Instrument;
 import kerfwright.quantity.Message;
 import kerfwright.quantity.Rounded;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Every instrument in every handpiece that survives the hard limits, each at its cheapest operating
- * point.
+ * Every instrument in every handpiece that survives the hard limits and the operation's window,
+ * each at its cheapest operating points.
  *
- * <p>Loads up to 1 N, what most dentists use (Siegel SC, von Fraunhofer JA, DC057), 0.5 N where it
- * is delicate; a stroke with rotation only as hard as a pull of 0.25 N allows (project setting).
+ * <p>Where an operation tells no load: up to 1 N, what most dentists use (Siegel SC, von Fraunhofer
+ * JA, DC057), 0.5 N where it is delicate.
  */
 public final class CandidateSearch {
-  private static final double[] SPEED_SHARES = {1, 0.75, 0.5, 0.25};
-  private static final double[] BULK_LOADS_N = {0.3, 0.5, 0.75, 1.0};
-  private static final double[] OPEN_LOADS_N = {0.3, 0.5, 0.75, 1.0, 1.5};
-  private static final double[] LIGHT_LOADS_N = {0.2, 0.3, 0.4, 0.5};
+  private static final int LEVELS = 4;
+  private static final double SLOWEST_SHARE = 0.25;
+  private static final double[] BULK_N = {0.3, 1.0};
+  private static final double[] LIGHT_N = {0.2, 0.5};
 
   private final CutCase cutCase;
   private final List<Instrument> instruments;
   private final Trials trials;
+  private final boolean open;
   private final Map<String, Exclusion> excludedAlways = new TreeMap<>();
 
-  /** Prepares a search over the drawer for a case. */
+  /** A search within the operations' windows. */
   public CandidateSearch(
-      CutCase cutCase, List<DrawerInstrument> drawer, double depthM, List<Veto> vetoes) {
-    this(cutCase, drawer, depthM, vetoes, OwnPace.NONE);
+      CutCase cutCase, List<DrawerInstrument> drawer, List<Veto> vetoes, OwnPace pace) {
+    this(cutCase, drawer, vetoes, pace, false);
   }
 
-  /** The same with a practice's own pace. */
+  /** The same; with open windows kind, grit, blades and speed are left to the models. */
   public CandidateSearch(
       CutCase cutCase,
       List<DrawerInstrument> drawer,
-      double depthM,
       List<Veto> vetoes,
-      OwnPace pace) {
+      OwnPace pace,
+      boolean open) {
     this.cutCase = cutCase;
-    this.trials = new Trials(cutCase, vetoes, pace);
+    this.open = open;
+    this.trials = new Trials(cutCase, vetoes, pace, open);
     List<Instrument> allowed = new ArrayList<>();
     for (DrawerInstrument d : drawer) {
       Instrument instrument = Instrument.of(d);
@@ -65,7 +69,7 @@ public final class CandidateSearch {
         excludedAlways.put(d.id(), Exclusion.of("working-part-unknown"));
         continue;
       }
-      Optional<Exclusion> no = HardLimits.ofInstrument(instrument, cutCase.outline(), depthM);
+      Optional<Exclusion> no = HardLimits.ofInstrument(instrument);
       if (no.isPresent()) {
         excludedAlways.put(d.id(), no.get());
       } else {
@@ -80,90 +84,140 @@ public final class CandidateSearch {
     return excludedAlways;
   }
 
-  /** Candidates for a stretch, with why the others are out. */
-  public Found on(Segment segment) {
-    List<Candidate> found = new ArrayList<>();
+  /**
+   * Candidates for an operation, with why the others are out. Last resorts only where nothing
+   * fitting is left.
+   */
+  public Found on(Work work) {
+    List<Candidate> fitting = new ArrayList<>();
+    List<Candidate> lastResorts = new ArrayList<>();
     Map<String, Exclusion> out = new TreeMap<>();
     for (Instrument instrument : instruments) {
-      boolean anyHandpiece = false;
-      Exclusion last = null;
-      for (Handpiece handpiece : cutCase.handpieces()) {
-        if (!HardLimits.fits(instrument, handpiece)) {
-          continue;
-        }
-        anyHandpiece = true;
-        Trial trial = best(instrument, handpiece, segment);
-        if (trial.candidate() != null) {
-          found.add(trial.candidate());
-        } else {
-          last = trial.exclusion();
-        }
+      List<Candidate> found = new ArrayList<>();
+      Exclusion why = add(instrument, work, found);
+      if (why != null) {
+        out.put(instrument.drawer().id(), why);
       }
-      if (!anyHandpiece) {
-        last = Exclusion.of("no-handpiece", instrument.properties().shank().name());
-      }
-      if (last != null) {
-        out.put(instrument.drawer().id(), last);
-      }
+      boolean last = Windows.resort(instrument.properties(), work) != LastResort.NONE;
+      (last ? lastResorts : fitting).addAll(found);
     }
-    return new Found(segment, found, out);
+    return new Found(work, fitting.isEmpty() ? lastResorts : fitting, out);
   }
 
-  private Trial best(Instrument instrument, Handpiece handpiece, Segment segment) {
-    Substance work = segment.material().typical();
-    Exclusion wrong = wrongFor(instrument, segment, work);
+  /** Adds what an instrument may do; tells the last reason where a handpiece allows nothing. */
+  private @Nullable Exclusion add(Instrument instrument, Work work, List<Candidate> found) {
+    Exclusion wrong = against(instrument, work);
     if (wrong != null) {
-      return new Trial(null, wrong);
+      return wrong;
     }
-    Candidate best = null;
+    Exclusion why = Exclusion.of("no-handpiece", instrument.properties().shank().name());
+    for (Handpiece handpiece : cutCase.handpieces()) {
+      if (!HardLimits.fits(instrument, handpiece)) {
+        continue;
+      }
+      Exclusion no = against(instrument, handpiece, work);
+      why = no == null ? best(instrument, handpiece, work, found) : no;
+    }
+    return found.isEmpty() ? why : null;
+  }
+
+  private @Nullable Exclusion against(Instrument instrument, Work work) {
+    double head = instrument.properties().headDiameter().metres();
+    double hardness = work.material(head).typical().hardnessPa();
+    if (!HardnessRatio.canCut(instrument.part().hardnessPa(), hardness)) {
+      return Exclusion.of(
+          "softer-than-the-work", Message.of("label.material-" + work.material(head).id()));
+    }
+    if (strokes(work).equals(List.of(Stroke.AXIAL)) && !instrument.properties().cutsAtTip()) {
+      return Exclusion.of("no-tip");
+    }
+    return Windows.against(instrument.properties(), work, open)
+        .or(() -> HardLimits.reaches(instrument, work, cutCase.outline()))
+        .orElse(null);
+  }
+
+  private @Nullable Exclusion against(Instrument instrument, Handpiece handpiece, Work work) {
+    return Windows.against(handpiece, work, open)
+        .or(() -> HardLimits.bearsTheTurbine(instrument, handpiece))
+        .orElse(null);
+  }
+
+  /**
+   * Adds the cheapest operating point; near the pulp or a surface that stays, one for each speed.
+   */
+  private @Nullable Exclusion best(
+      Instrument instrument, Handpiece handpiece, Work work, List<Candidate> found) {
     Exclusion why = null;
-    double highest = HardLimits.highestRpm(instrument, handpiece);
-    for (double share : SPEED_SHARES) {
-      for (double load : loads(segment)) {
-        for (Stroke stroke : strokes(instrument, segment)) {
-          Trial trial = trials.at(instrument, handpiece, segment, share * highest, load, stroke);
-          if (trial.candidate() == null) {
+    Candidate best = null;
+    boolean approaches = Purpose.of(work.operation().task()) == Purpose.APPROACH;
+    for (double rpm : speeds(instrument, handpiece, work)) {
+      for (double load : loads(work)) {
+        for (Stroke stroke : strokes(work)) {
+          Trial trial = trials.at(instrument, handpiece, work, rpm, load, stroke);
+          Candidate c = trial.candidate();
+          if (c == null) {
             why = trial.exclusion();
-          } else if (best == null || trial.candidate().literatureCostS() < best.literatureCostS()) {
-            best = trial.candidate();
+          } else if (approaches) {
+            found.add(c);
+          } else if (best == null || c.literatureCostS() < best.literatureCostS()) {
+            best = c;
           }
         }
       }
     }
-    return new Trial(best, best == null ? why : null);
+    if (best != null) {
+      found.add(best);
+    }
+    return why;
   }
 
-  private static @Nullable Exclusion wrongFor(
-      Instrument instrument, Segment segment, Substance work) {
-    if (!HardnessRatio.canCut(instrument.part().hardnessPa(), work.hardnessPa())) {
-      return Exclusion.of(
-          "softer-than-the-work", Message.of("label.material-" + segment.material().id()));
+  /** A turbine has one speed; what is geared is tried over what maker and window leave. */
+  private double[] speeds(Instrument instrument, Handpiece handpiece, Work work) {
+    double highest = HardLimits.highestRpm(instrument, handpiece);
+    if (handpiece.drive() instanceof TurbineDrive) {
+      return new double[] {highest};
     }
-    boolean polishes = instrument.part() instanceof AbrasivePart a && a.polishes();
-    if (polishes != (segment.purpose() == Purpose.POLISH)) {
-      return new Exclusion(
-          "not-for-this-step",
-          Message.of(polishes ? "exclusion.polishes-only" : "exclusion.cuts-only"));
-    }
-    ShapeFamily shape = instrument.properties().shape();
-    if (segment.punch() && !shape.cutsAtTip()) {
-      return Exclusion.of("no-tip");
-    }
-    return null;
+    Operating operating = work.operation().operating();
+    boolean windowed = !open && operating.mostRpm() > 0;
+    double most = windowed ? Math.min(highest, operating.mostRpm()) : highest;
+    double least = windowed ? Math.min(most, operating.leastRpm()) : SLOWEST_SHARE * most;
+    return levels(most, Math.max(1, least), true);
   }
 
-  private double[] loads(Segment segment) {
-    if (segment.purpose() != Purpose.BULK || segment.wholeBelow()) {
-      return LIGHT_LOADS_N;
+  private double[] loads(Work work) {
+    Operating operating = work.operation().operating();
+    if (operating.mostN() > 0) {
+      return levels(operating.mostN(), operating.leastN(), false);
     }
-    return cutCase.outline().shape().walled() ? BULK_LOADS_N : OPEN_LOADS_N;
+    boolean light = Purpose.of(work.operation().task()) != Purpose.BULK || work.wholeBelow();
+    double[] usual = light ? LIGHT_N : BULK_N;
+    return levels(usual[1], usual[0], false);
   }
 
-  private static List<Stroke> strokes(Instrument instrument, Segment segment) {
-    if (segment.punch()) {
-      return List.of(Stroke.AXIAL);
+  private double[] levels(double most, double least, boolean ratios) {
+    if (most <= least) {
+      return new double[] {most};
     }
-    return switch (segment.purpose()) {
+    double[] levels = new double[open ? 2 : LEVELS];
+    for (int i = 0; i < levels.length; i++) {
+      double share = i / (levels.length - 1.0);
+      levels[i] = ratios ? most * Math.pow(least / most, share) : most + share * (least - most);
+    }
+    return levels;
+  }
+
+  /** In a slot both sides are met at once, so neither direction can be told. */
+  private static List<Stroke> strokes(Work work) {
+    String told = work.operation().operating().stroke();
+    for (Stroke stroke : Stroke.values()) {
+      if (stroke.id().equals(told)) {
+        return List.of(stroke);
+      }
+    }
+    if (work.operation().geometry().kind() == GeometryKind.SLOT) {
+      return List.of(Stroke.BRUSHING);
+    }
+    return switch (Purpose.of(work.operation().task())) {
       case BULK, APPROACH -> List.of(Stroke.AGAINST_ROTATION, Stroke.WITH_ROTATION);
       case FINISH -> List.of(Stroke.WITH_ROTATION);
       case POLISH -> List.of(Stroke.BRUSHING);
@@ -174,7 +228,7 @@ public final class CandidateSearch {
   public Tried tried(
       DrawerInstrument drawer,
       Handpiece handpiece,
-      Segment segment,
+      Work work,
       double setRpm,
       double loadN,
       Stroke stroke) {
@@ -191,11 +245,12 @@ public final class CandidateSearch {
     if (setRpm > highest * (1 + 1e-9)) {
       return Tried.not(Exclusion.of("too-fast", Rounded.places(highest, 0)));
     }
-    Exclusion wrong = wrongFor(instrument, segment, segment.material().typical());
+    Exclusion wrong = against(instrument, work);
+    wrong = wrong == null ? against(instrument, handpiece, work) : wrong;
     if (wrong != null) {
       return Tried.not(wrong);
     }
-    Trial trial = trials.at(instrument, handpiece, segment, setRpm, loadN, stroke);
+    Trial trial = trials.at(instrument, handpiece, work, setRpm, loadN, stroke);
     return new Tried(trial.candidate(), trial.exclusion());
   }
 
@@ -204,10 +259,15 @@ public final class CandidateSearch {
     return HardLimits.highestRpm(c.instrument(), c.handpiece());
   }
 
+  /** True where the speed cannot be set: a turbine runs at full pedal. */
+  public static boolean oneSpeed(Candidate c) {
+    return c.handpiece().drive() instanceof TurbineDrive;
+  }
+
   /** A candidate at another speed or load, or null where a limit forbids it. */
   public @Nullable Candidate again(Candidate old, double setRpm, double loadN) {
     return trials
-        .at(old.instrument(), old.handpiece(), old.segment(), setRpm, loadN, old.stroke())
+        .at(old.instrument(), old.handpiece(), old.work(), setRpm, loadN, old.stroke())
         .candidate();
   }
 }

@@ -1,5 +1,7 @@
 package kerfwright.planner.sequence;
 
+import kerfwright.catalogue.operation.Operating;
+import kerfwright.catalogue.operation.Operation;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.plan.Purpose;
 
@@ -14,12 +16,16 @@ import kerfwright.planner.plan.Purpose;
  * @param pauseS pause
  */
 public record Pace(double cutS, double pauseS) {
-  /** The usual pace for a purpose. */
-  public static Pace usual(Purpose purpose, double coolantMlPerMin) {
+  /** The pace of an operation: as it asks, else the usual one for its purpose. */
+  public static Pace of(Operation operation, double coolantMlPerMin) {
+    Operating operating = operation.operating();
+    if (operating.contactS() > 0) {
+      return new Pace(operating.contactS(), operating.pauseS());
+    }
     if (coolantMlPerMin < CutCase.DRY_ML_PER_MIN) {
       return new Pace(2, 2);
     }
-    return switch (purpose) {
+    return switch (Purpose.of(operation.task())) {
       case BULK -> new Pace(4, 1);
       case APPROACH -> new Pace(2, 1);
       case FINISH -> new Pace(3, 1);

@@ -8,6 +8,7 @@ import kerfwright.planner.plan.Estimate;
  *
  * @param steps spread of each step
  * @param totalTimeS time with changes of instrument
+ * @param cutTimeS burs on the tooth alone
  * @param peakK peak rise at the pulp wall, quick column
  * @param secondsAbove time above the limit
  * @param cem43Min thermal dose
@@ -19,6 +20,7 @@ import kerfwright.planner.plan.Estimate;
 public record SampledPlan(
     List<StepSpread> steps,
     Estimate totalTimeS,
+    Estimate cutTimeS,
     Estimate peakK,
     Estimate secondsAbove,
     Estimate cem43Min,

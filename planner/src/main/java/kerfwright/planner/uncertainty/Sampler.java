@@ -14,7 +14,7 @@ import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.choice.Candidate;
-import kerfwright.planner.choice.Segment;
+import kerfwright.planner.choice.PartCut;
 import kerfwright.planner.heat.CutHeat;
 import kerfwright.planner.heat.HeatInputs;
 import kerfwright.planner.heat.PulpWall;
@@ -40,6 +40,7 @@ public final class Sampler {
   private final int samples;
   private final double[][][] steps;
   private final double[] total;
+  private final double[] cutting;
   private final double[] peak;
   private final double[] above;
   private final double[] dose;
@@ -47,13 +48,16 @@ public final class Sampler {
   private final double[][] lowest;
   private final double[][] highest;
   private final double curveEveryS;
+  private final String face;
   private final Stages planned;
   private final OwnPace pace;
 
-  private static final int FIGURES = 10;
+  private static final int FIGURES = 11;
 
   /** Place of the time of a step among its figures. */
   private static final int TIME = 8;
+
+  private static final int CUTTING = 10;
 
   /** Prepares the samples of a sequence whose simulation lasts a given time. */
   public Sampler(
@@ -64,6 +68,7 @@ public final class Sampler {
     this.samples = samples;
     steps = new double[sequence.size()][FIGURES][samples];
     total = new double[samples];
+    cutting = new double[samples];
     peak = new double[samples];
     above = new double[samples];
     dose = new double[samples];
@@ -71,6 +76,7 @@ public final class Sampler {
     lowest = new double[CURVE_POINTS][samples];
     highest = new double[CURVE_POINTS][samples];
     curveEveryS = Math.max(0.25, lastsS / CURVE_POINTS);
+    face = SequenceHeat.hottestFace(sequence);
     planned = Stages.of(SequenceHeat.cuts(sequence));
   }
 
@@ -97,6 +103,7 @@ public final class Sampler {
     return new SampledPlan(
         spreads,
         Percentiles.of(total),
+        Percentiles.of(cutting),
         Percentiles.of(peak),
         Percentiles.of(above),
         Percentiles.of(dose),
@@ -111,7 +118,7 @@ public final class Sampler {
     for (int i = 0; i < FIGURES; i++) {
       e[i] = Percentiles.of(f[i]);
     }
-    return new StepSpread(e[0], e[1], e[2], e[3], e[4], e[5], e[6], e[7], e[8], e[9]);
+    return new StepSpread(e[0], e[1], e[2], e[3], e[4], e[5], e[6], e[7], e[8], e[9], e[10]);
   }
 
   private void sample(int s, Draw draw, LayeredColumn column) {
@@ -125,6 +132,7 @@ public final class Sampler {
       CutHeat done = step(s, i, cut, draw, depths, change);
       heat.add(done);
       time += change + steps[i][TIME][s];
+      cutting[s] += steps[i][CUTTING][s];
       before = cut;
     }
     total[s] = time;
@@ -152,15 +160,9 @@ public final class Sampler {
     }
   }
 
-  /** Removal rate on average while lives are used. */
-  private static double rate(Instrument instrument, double fresh, double lives) {
-    double mean = instrument.part().meanOver(Math.min(lives, Sharpness.LIFE_END));
-    return Math.max(1e-15, fresh * mean);
-  }
-
   /** What a rate lies off the models: as in any practice, or as far as this one's cuts tell. */
   private double rateOff(Candidate c, Draw draw) {
-    String material = c.segment().material().id();
+    String material = c.material().id();
     Family family = Against.rate(c.instrument().part());
     return pace.known(material, c.instrument().properties().kind())
         .map(own -> own.sd() * draw.normal("own " + family.id()))
@@ -169,9 +171,8 @@ public final class Sampler {
 
   private CutHeat step(int s, int i, TimedCut timed, Draw draw, Depths depths, double changeS) {
     Candidate c = timed.candidate();
-    Segment segment = c.segment();
     Instrument instrument = c.instrument();
-    Substance work = draw.substance(segment.material());
+    Substance work = draw.substance(c.material());
     double load = c.loadN() * draw.loadFactor;
     double ratio = instrument.part().forceRatio(work, c.contact(), load);
     double diameter = instrument.properties().headDiameter().metres();
@@ -184,45 +185,44 @@ public final class Sampler {
     // speed.
     rpm = rpm > 0 ? rpm : 0.1 * c.underLoadRpm();
     double rim = Math.PI * c.contact().diameterM() * rpm / 60;
-    CutResult cut =
-        instrument
-            .part()
-            .cut(
-                work,
-                c.contact(),
-                new OperatingPoint(
-                    load,
-                    rim,
-                    cutCase.coolant().millilitresPerMinute(),
-                    instrument.part().sharpness()));
+    OperatingPoint point =
+        new OperatingPoint(
+            load, rim, cutCase.coolant().millilitresPerMinute(), instrument.part().sharpness());
+    CutResult cut = instrument.part().cut(work, c.contact(), point);
     double factor = StrictMath.exp(rateOff(c, draw));
-    double from = depths.sampledM(segment.layer(), segment.fromM());
-    double to = depths.sampledM(segment.layer(), segment.toM());
-    double volume = Math.max(1e-13, segment.areaM2() * (to - from));
-    double usualLives = volume * instrument.part().livesPerM3(work, rim);
+    double from = depths.sampledM(c.work().fromM());
+    double to = depths.sampledM(c.work().toM());
+    double sharpS = 0;
+    double usualLives = 0;
+    double volume = 0;
+    for (PartCut part : c.parts()) {
+      Substance of = draw.substance(part.material());
+      double m3 = part.volumeM3() * depths.stretched(part.layer());
+      CutResult in = part == c.parts().get(0) ? cut : instrument.part().cut(of, c.contact(), point);
+      sharpS += m3 / Math.max(1e-15, in.removalM3PerS() * factor);
+      usualLives += m3 * instrument.part().livesPerM3(of, rim);
+      volume += m3;
+    }
     double lives = c.ownWear() * usualLives;
-    double fresh = cut.removalM3PerS() * factor;
-    double rate = rate(instrument, fresh, lives);
-    double overlap = c.cutS() * c.meanRemovalM3PerS() / c.segment().volumeM3();
-    double cutting = Math.min(GIVEN_UP_S, volume / rate * overlap);
+    double cutting = c.ownPace() * usualS(c, sharpS, lives);
+    boolean here = SequenceHeat.face(c).equals(face);
     // heat is never simulated over less than the literature's time
-    double literature =
-        Math.min(
-            GIVEN_UP_S, volume / rate(instrument, fresh, usualLives) * (overlap / c.ownPace()));
+    double literature = usualS(c, sharpS, usualLives);
     double[] values = {
       rpm,
       rim,
       load,
       from * 1e3,
       to * 1e3,
-      rate / c.ownPace() * 6e10,
+      volume / Math.max(1e-9, cutting) * 6e10,
       cut.powerW(),
       (instrument.part().raM(work, cut)
               + c.raM()
-              - instrument.part().raM(segment.material().typical(), c.cut()))
+              - instrument.part().raM(c.material().typical(), c.cut()))
           * 1e6,
       cutting + timed.pace().pausesS(cutting),
-      lives
+      lives,
+      cutting
     };
     for (int f = 0; f < FIGURES; f++) {
       steps[i][f][s] = values[f];
@@ -231,10 +231,16 @@ public final class Sampler {
         Math.max(cutting, literature),
         timed.pace().cutS(),
         timed.pace().pauseS(),
-        cut.powerW(),
-        segment.punch() ? 0 : (to - from) * 1e3,
+        here ? cut.powerW() : 0,
+        here ? depths.deepensMm(to) : 0,
         changeS,
         c.contact().areaM2() * 1e6);
+  }
+
+  /** Cutting time by the literature while lives are used. */
+  private static double usualS(Candidate c, double sharpS, double lives) {
+    double blunting = c.instrument().part().meanOver(Math.min(lives, Sharpness.LIFE_END));
+    return Math.min(GIVEN_UP_S, Math.max(c.leastS(), c.overlap() * sharpS / blunting));
   }
 
   /** Where layers lie in a draw. Depth is read by eye and feel: a layer is cut through as it is. */
@@ -243,6 +249,7 @@ public final class Sampler {
     private final double[] typicalM;
     private final double[] drawnM;
     private final boolean[] through;
+    private double floorM;
 
     Depths(CutCase c, List<TimedCut> sequence, Draw draw) {
       layers = c.layers();
@@ -253,39 +260,50 @@ public final class Sampler {
         typicalM[i] = layers.get(i).thickness().typical().metres();
         drawnM[i] = draw.thicknessM(layers.get(i).thickness(), i);
       }
+      double deepest = 0;
+      for (TimedCut cut : sequence) {
+        deepest = Math.max(deepest, cut.candidate().work().toM());
+      }
       double top = 0;
       for (int i = 0; i < layers.size(); i++) {
-        double bottom = top + typicalM[i] - 1e-9;
-        int layer = i;
-        through[i] =
-            sequence.stream()
-                .map(t -> t.candidate().segment())
-                .anyMatch(g -> g.layer() == layer && g.toM() >= bottom);
         top += typicalM[i];
+        through[i] = deepest >= top - 1e-9;
       }
     }
 
-    /** A planned depth in a layer: measured from its top, and stretched where it is cut through. */
-    double sampledM(int layer, double plannedM) {
+    /** How much thicker than planned a layer is that is cut through. */
+    double stretched(int layer) {
+      return through[layer] ? drawnM[layer] / typicalM[layer] : 1;
+    }
+
+    /** A planned depth: measured from the top of its layer, stretched where that is cut through. */
+    double sampledM(double plannedM) {
       double top = 0;
       double drawnTop = 0;
-      for (int i = 0; i < layer; i++) {
+      for (int i = 0; i < typicalM.length; i++) {
+        boolean here = plannedM <= top + typicalM[i] + 1e-12 || i == typicalM.length - 1;
+        if (here) {
+          double into = plannedM - top;
+          return drawnTop + (through[i] ? into * stretched(i) : Math.min(into, drawnM[i]));
+        }
         top += typicalM[i];
         drawnTop += drawnM[i];
       }
-      double into = plannedM - top;
-      return drawnTop
-          + (through[layer]
-              ? into * drawnM[layer] / typicalM[layer]
-              : Math.min(into, drawnM[layer]));
+      return drawnTop;
+    }
+
+    /** How far the floor goes down; what is cut beside it does not deepen it. */
+    double deepensMm(double toM) {
+      double deepens = Math.max(0, toM - floorM);
+      floorM = Math.max(floorM, toM);
+      return deepens * 1e3;
     }
 
     double dentineLeftMm(List<TimedCut> sequence) {
       double left = 0;
       double deepest = 0;
       for (TimedCut cut : sequence) {
-        Segment s = cut.candidate().segment();
-        deepest = Math.max(deepest, sampledM(s.layer(), s.toM()));
+        deepest = Math.max(deepest, sampledM(cut.candidate().work().toM()));
       }
       double top = 0;
       for (int i = 0; i < layers.size(); i++) {

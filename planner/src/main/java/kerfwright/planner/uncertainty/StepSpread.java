@@ -13,4 +13,5 @@ public record StepSpread(
     Estimate powerW,
     Estimate raUm,
     Estimate timeS,
-    Estimate lives) {}
+    Estimate lives,
+    Estimate cutS) {}

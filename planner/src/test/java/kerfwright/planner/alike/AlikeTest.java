@@ -23,7 +23,7 @@ class AlikeTest {
 
   private static InstrumentProperties numbered(String iso) {
     return InstrumentResolver.resolve(
-            new DrawerFields("", iso, "", "", "", "", "", "8.0", "", "", "450000"))
+            new DrawerFields("", iso, "", "", "", "", "", "8.0", "", "", "450000", "", ""))
         .orThrow();
   }
 

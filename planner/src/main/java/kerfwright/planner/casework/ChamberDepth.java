@@ -1,0 +1,13 @@
+package kerfwright.planner.casework;
+
+import kerfwright.quantity.Length;
+import kerfwright.quantity.Range;
+
+/**
+ * How deep the roof of the pulp chamber lies.
+ *
+ * @param below below the landmark a bur can be set from: the buccal cusp tip of a back tooth, the
+ *     lingual surface of a front one
+ * @param known how it is known
+ */
+public record ChamberDepth(Range<Length> below, Known known) {}

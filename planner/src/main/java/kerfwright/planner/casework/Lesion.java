@@ -1,0 +1,60 @@
+package kerfwright.planner.casework;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The decay as found.
+ *
+ * @param depth how deep it reaches
+ * @param activity whether it goes on
+ * @param texture how it feels to the probe, where told
+ */
+public record Lesion(Depth depth, Activity activity, @Nullable Texture texture) {
+  /** Outer, middle or inner third of the dentine. */
+  public enum Depth {
+    SHALLOW,
+    MODERATE,
+    DEEP;
+
+    public String id() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    public static List<String> ids() {
+      return Arrays.stream(values()).map(Depth::id).toList();
+    }
+  }
+
+  /** Whether decay goes on. */
+  public enum Activity {
+    ACTIVE,
+    ARRESTED;
+
+    public String id() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    public static List<String> ids() {
+      return Arrays.stream(values()).map(Activity::id).toList();
+    }
+  }
+
+  /** Hardness of the dentine as the trade grades it by feel. */
+  public enum Texture {
+    SOFT,
+    LEATHERY,
+    FIRM,
+    HARD;
+
+    public String id() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    public static List<String> ids() {
+      return Arrays.stream(values()).map(Texture::id).toList();
+    }
+  }
+}
