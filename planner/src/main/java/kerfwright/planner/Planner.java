@@ -215,7 +215,8 @@ public final class Planner {
     List<TimedCut> sequence = found.sequence();
     double lasts = CoolSequence.lastsS(sequence);
     SampledPlan sampled =
-        new Sampler(cutCase, sequence, options.samples(), lasts).run(options.seed());
+        new Sampler(cutCase, sequence, options.samples(), lasts, options.pace())
+            .run(options.seed());
     Explanation explanation = new Explanation(new RuleContext(cutCase));
     List<PlannedStep> steps = new ArrayList<>();
     List<RunnerUp> runnersUp = new ArrayList<>();

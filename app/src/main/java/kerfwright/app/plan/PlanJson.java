@@ -16,6 +16,7 @@ import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.HeatCurve;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.PulpHeat;
+import kerfwright.planner.plan.RatioBand;
 import kerfwright.planner.plan.Reason;
 import kerfwright.planner.plan.RunnerUp;
 import kerfwright.quantity.Finding;
@@ -139,6 +140,7 @@ public final class PlanJson {
     json.set("peakRiseK", estimate(pulp.peakRiseK()));
     json.set("secondsAboveLimit", estimate(pulp.secondsAboveLimit()));
     json.set("limitK", JsonText.number(pulp.limitK()));
+    json.put("band", pulp.band().id());
     json.set("cem43Min", estimate(pulp.cem43Min()));
     json.set("remainingDentineMm", estimate(pulp.remainingDentineMm()));
     HeatCurve curve = pulp.curve();
@@ -157,6 +159,8 @@ public final class PlanJson {
     json.put("handpiece", other.handpieceId());
     json.put("why", ENGLISH.of(other.why()));
     json.set("costRatio", JsonText.number(other.costRatio()));
+    RatioBand time = other.time();
+    json.set("timeRatio", estimate(new Estimate(time.low(), time.typical(), time.high())));
     return json;
   }
 
