@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.FinishGoal;
+import kerfwright.planner.casework.FilledInNotes;
 import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.KeepDefaults;
 import kerfwright.planner.casework.OwnPace;
@@ -53,6 +54,7 @@ final class PlanNotes {
               Message.of("finding.usual-stack"),
               c.stackSources()));
     }
+    notes.addAll(FilledInNotes.of(c));
     return notes;
   }
 

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import kerfwright.catalogue.operation.HeatTarget;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
 import kerfwright.planner.choice.Candidate;
@@ -26,7 +25,6 @@ import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.DepthFrom;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.PulpHeat;
-import kerfwright.planner.plan.RootHeat;
 import kerfwright.planner.plan.RunnerUp;
 import kerfwright.planner.plan.Unfilled;
 import kerfwright.planner.rule.OrderRules;
@@ -261,17 +259,11 @@ public final class Planner {
         unfilled,
         access,
         pulp,
-        root(),
+        RootOfPlan.of(cutCase, laying.works(), sequence).orElse(null),
         ChairTimes.of(sampled, steps, cues),
         runnersUp,
         findings,
         CaseCautions.of(cutCase, steps));
-  }
-
-  /** The root surface is the line of heat where the chamber is opened or metal leads into it. */
-  private @Nullable RootHeat root() {
-    boolean target = laying.works().stream().anyMatch(w -> w.heat() == HeatTarget.ROOT_SURFACE);
-    return target ? RootHeat.notComputed() : null;
   }
 
   private void addOnce(Finding finding) {

@@ -8,7 +8,7 @@ import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.PulpHeat;
-import kerfwright.planner.plan.RootHeat;
+import kerfwright.planner.plan.RootRise;
 import kerfwright.planner.plan.TimeBand;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Message;
@@ -143,7 +143,7 @@ public final class Figures {
 
   /** What the outer root surface does, in words; empty where it is not the target. */
   public static String rootSurface(Say say, CutPlan plan) {
-    RootHeat root = plan.root();
+    RootRise root = plan.root();
     if (root == null) {
       return "";
     }

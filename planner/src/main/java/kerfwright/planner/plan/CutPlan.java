@@ -34,7 +34,7 @@ public record CutPlan(
     List<Unfilled> unfilled,
     @Nullable DepthFrom access,
     @Nullable PulpHeat pulp,
-    @Nullable RootHeat root,
+    @Nullable RootRise root,
     PlanTimes times,
     List<RunnerUp> runnersUp,
     List<Finding> findings,

@@ -11,6 +11,7 @@ import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.HardnessRatio;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Exclusion;
+import kerfwright.planner.choice.LastResort;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Message;
@@ -270,7 +271,10 @@ public final class Vetoes {
         : Optional.empty();
   }
 
-  /** Half an hour of cutting in one step is no way to cut it (project setting). */
+  /**
+   * Half an hour of cutting in one step is no way to cut it (project setting); a last resort says
+   * itself how long it takes.
+   */
   static Veto noStepTakesHalfAnHour() {
     return new Veto(
         "too-slow",
@@ -280,7 +284,7 @@ public final class Vetoes {
   }
 
   private static Optional<Exclusion> againstHalfAnHour(Candidate c, RuleContext context) {
-    return c.cutS() <= LONGEST_STEP_S
+    return c.cutS() <= LONGEST_STEP_S || c.resort() != LastResort.NONE
         ? Optional.empty()
         : Optional.of(Exclusion.of("too-slow", Rounded.places(c.cutS() / 60, 0)));
   }

@@ -47,7 +47,7 @@ public final class Windows {
     if (!open && !family && !window.kinds().contains(p.kind())) {
       return no("kind-not-for-this", Message.of("label.kind-" + p.kind().id()));
     }
-    if (!window.forms().isEmpty() && !formFits(p, window)) {
+    if (!family && !window.forms().isEmpty() && !formFits(p, window)) {
       return no("form-not-for-this", Message.of("label.shape-" + p.shape().id()));
     }
     if (window.safeEnd() && !p.safeEnd() && p.shape() != ShapeFamily.ROUND) {
