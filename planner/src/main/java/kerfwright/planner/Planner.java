@@ -68,8 +68,7 @@ public final class Planner {
     this.settled = settled;
     this.laying = Operations.laid(cutCase);
     this.pulpLives = PulpDistance.toLive(cutCase, laying.works());
-    this.search =
-        new CandidateSearch(cutCase, drawer.instruments(), Vetoes.all(), options.pace());
+    this.search = new CandidateSearch(cutCase, drawer.instruments(), Vetoes.all(), options.pace());
     this.open =
         new CandidateSearch(cutCase, drawer.instruments(), Vetoes.all(), options.pace(), true);
     this.refusals = new Refusals(cutCase, search);
@@ -107,9 +106,7 @@ public final class Planner {
   /** Searches the sequence and cools it. */
   private @Nullable Finding refusalOrNull() {
     findings.addAll(PlanNotes.filledIn(cutCase));
-    laying.findings().stream()
-        .filter(f -> !f.code().equals("operation-film-first"))
-        .forEach(findings::add);
+    findings.addAll(laying.findings());
     if (laying.works().isEmpty()) {
       return Finding.refuse("nothing-to-cut", Message.of("finding.nothing-to-cut"));
     }
@@ -197,9 +194,7 @@ public final class Planner {
 
   private List<TimedCut> timed(List<Candidate> path) {
     double flow = cutCase.coolant().millilitresPerMinute();
-    return path.stream()
-        .map(c -> new TimedCut(c, Pace.of(c.work().operation(), flow)))
-        .toList();
+    return path.stream().map(c -> new TimedCut(c, Pace.of(c.work().operation(), flow))).toList();
   }
 
   private @Nullable Finding coolOrNull(List<TimedCut> planned) {

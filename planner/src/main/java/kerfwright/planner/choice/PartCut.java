@@ -12,5 +12,4 @@ import kerfwright.physics.cutting.CutResult;
  * @param cut what the sharp working part does in it
  * @param lives share of its life used, by the literature
  */
-public record PartCut(
-    int layer, Material material, double volumeM3, CutResult cut, double lives) {}
+public record PartCut(int layer, Material material, double volumeM3, CutResult cut, double lives) {}

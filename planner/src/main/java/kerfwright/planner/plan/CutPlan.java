@@ -63,18 +63,7 @@ public record CutPlan(
   /** The same with other findings. */
   public CutPlan with(List<Finding> said) {
     return new CutPlan(
-        cutCase,
-        seed,
-        samples,
-        steps,
-        cues,
-        unfilled,
-        access,
-        pulp,
-        root,
-        times,
-        runnersUp,
-        said,
+        cutCase, seed, samples, steps, cues, unfilled, access, pulp, root, times, runnersUp, said,
         cautions);
   }
 

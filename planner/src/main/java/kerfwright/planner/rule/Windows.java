@@ -27,6 +27,7 @@ import kerfwright.quantity.Rounded;
 public final class Windows {
   /** Nominal sizes are tenths of a millimetre. */
   private static final double ROUNDING_M = 0.0501e-3;
+
   private static final double FULL_SLOT = 0.85;
 
   private Windows() {}

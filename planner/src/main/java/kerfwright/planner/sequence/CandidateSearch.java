@@ -153,7 +153,9 @@ public final class CandidateSearch {
         .orElse(null);
   }
 
-  /** Adds the cheapest operating point; near the pulp or a surface that stays, one for each speed. */
+  /**
+   * Adds the cheapest operating point; near the pulp or a surface that stays, one for each speed.
+   */
   private @Nullable Exclusion best(
       Instrument instrument, Handpiece handpiece, Work work, List<Candidate> found) {
     Exclusion why = null;
@@ -210,8 +212,7 @@ public final class CandidateSearch {
     double[] levels = new double[open ? 2 : LEVELS];
     for (int i = 0; i < levels.length; i++) {
       double share = i / (levels.length - 1.0);
-      levels[i] =
-          ratios ? most * Math.pow(least / most, share) : most + share * (least - most);
+      levels[i] = ratios ? most * Math.pow(least / most, share) : most + share * (least - most);
     }
     return levels;
   }
