@@ -78,8 +78,7 @@ class HardLimitsTest {
 
   @Test
   void theSetSpeedNeverPassesTheHandpiece() {
-    CutPlan plan =
-        plan(bevel().handpieces("electric-1to5"), fine().maximum(450_000.0).build());
+    CutPlan plan = plan(bevel().handpieces("electric-1to5"), fine().maximum(450_000.0).build());
     assertTrue(plan.steps().stream().allMatch(s -> s.setSpeedRpm() <= 200_000));
   }
 
@@ -145,8 +144,7 @@ class HardLimitsTest {
         "remaining-dentine",
         Planner.plan(decay(0.4).build(), DemoDrawer.full(), QUICK).findings().get(0).code());
     assertFalse(
-        Planner.plan(
-                decay(0.4).pulp(PulpState.NON_VITAL).build(), DemoDrawer.full(), QUICK)
+        Planner.plan(decay(0.4).pulp(PulpState.NON_VITAL).build(), DemoDrawer.full(), QUICK)
             .refused());
     assertFalse(Planner.plan(decay(0.5).build(), DemoDrawer.full(), QUICK).refused());
   }

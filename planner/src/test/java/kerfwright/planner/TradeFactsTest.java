@@ -89,7 +89,9 @@ class TradeFactsTest {
             .build();
     Work work = Operations.laid(c).works().get(0);
     return new CandidateSearch(c, List.of(instrument), List.of(), OwnPace.NONE, true)
-        .on(work).candidates().get(0);
+        .on(work)
+        .candidates()
+        .get(0);
   }
 
   private static double rate(Candidate c) {
@@ -229,8 +231,11 @@ class TradeFactsTest {
         plan(
             metalCeramic("co-cr-alloy"),
             DemoDrawer.only(
-                d -> !bladed().test(d) || !d.properties().shape().label().startsWith("cylinder")
-                    && !d.properties().crossCut() && d.properties().headDiameter().millimetres() > 1.3));
+                d ->
+                    !bladed().test(d)
+                        || !d.properties().shape().label().startsWith("cylinder")
+                            && !d.properties().crossCut()
+                            && d.properties().headDiameter().millimetres() > 1.3));
     assertFalse(wrong.refused(), wrong.findings().toString());
     assertEquals("diamond-in-metal", wrong.findings().get(0).code());
   }
@@ -266,8 +271,7 @@ class TradeFactsTest {
     PlannedStep last = plan.steps().get(plan.steps().size() - 1);
     assertEquals(Purpose.POLISH, last.purpose());
     assertTrue(plan.steps().stream().noneMatch(s -> kind(s).isDiamond()));
-    assertTrue(
-        plan(adhesive(), DemoDrawer.only(d -> d.properties().kind().isDiamond())).refused());
+    assertTrue(plan(adhesive(), DemoDrawer.only(d -> d.properties().kind().isDiamond())).refused());
   }
 
   private static ACase adhesive() {
