@@ -19,16 +19,16 @@ import org.junit.jupiter.api.Test;
 
 /** A practice's own pace changes times and wear, and nothing that protects the patient. */
 class OwnPaceTest {
-  private static CutCase cavity() {
-    return ACase.of(Procedure.CAVITY_PREPARATION)
-        .layer("enamel", 1.0, 1.2, 1.5)
+  private static CutCase removal() {
+    return ACase.of(Procedure.COMPOSITE_REMOVAL)
+        .layer("composite-aged", 1.2, 1.5, 1.8)
         .layer("dentine", 2.5, 3, 3.5)
-        .keep("dentine", 0.5)
+        .keepAll("dentine")
         .build();
   }
 
   private static CutPlan plan(OwnPace pace) {
-    return Planner.plan(cavity(), DemoDrawer.full(), new PlanOptions(32, 7, false, pace));
+    return Planner.plan(removal(), DemoDrawer.full(), new PlanOptions(32, 7, false, pace));
   }
 
   private static OwnPace overall(double factor) {
@@ -44,7 +44,7 @@ class OwnPaceTest {
   @Test
   void withoutOneThePlanIsAsItWas() {
     assertEquals(
-        Planner.plan(cavity(), DemoDrawer.full(), new PlanOptions(32, 7)), plan(OwnPace.NONE));
+        Planner.plan(removal(), DemoDrawer.full(), new PlanOptions(32, 7)), plan(OwnPace.NONE));
     assertTrue(plan(OwnPace.NONE).findings().stream().noneMatch(f -> f.code().equals("own-pace")));
   }
 
@@ -89,16 +89,16 @@ class OwnPaceTest {
             Map.of(),
             Map.of(
                 InstrumentKind.DIAMOND,
-                new Factor(1.2, 1.2, 1.2),
+                new Factor(2, 2, 2),
                 InstrumentKind.CARBIDE,
-                new Factor(1.2, 1.2, 1.2)),
+                new Factor(2, 2, 2)),
             30);
     CutPlan literature = plan(OwnPace.NONE);
     CutPlan own = plan(pace);
     PlannedStep before = literature.steps().get(0);
     PlannedStep after = own.steps().get(0);
     assertEquals(before.instrument().id(), after.instrument().id());
-    assertEquals(1.2, after.lifeUsed().typical() / before.lifeUsed().typical(), 0.03);
+    assertEquals(2, after.lifeUsed().typical() / before.lifeUsed().typical(), 0.05);
   }
 
   @Test

@@ -113,7 +113,7 @@ class RuleTableTest {
       test-carbide-cooler-in-composite| composite | core-out     | carbide,cylinder round end,6,1.2,4,FG,450000  | turbine | for
       test-carbide-cooler-in-composite| composite | core-out     | diamond,cylinder round end,medium,1.2,4,FG,450000 | turbine | against
       test-zirconia-speed             | zirconiaSlot | slot-facial | diamond,taper round end,coarse,1.2,6,FG,100000 | 1to5 | for
-      test-zirconia-speed             | zirconiaSlot | slot-facial | diamond,taper round end,coarse,1.2,6,FG,450000 | 1to5 | against
+      test-zirconia-speed             | zirconiaSlot | slot-facial | diamond,taper round end,coarse,1.2,6,FG,450000 | turbine | against
       test-coarse-grit-zirconia       | zirconiaSlot | slot-facial | diamond,taper round end,coarse,1.2,6,FG,450000 | 1to5 | for
       test-coarse-grit-zirconia       | zirconiaSlot | slot-facial | diamond,taper round end,medium,1.2,6,FG,450000 | 1to5 | against
       test-fine-grit-zirconia         | zirconiaSlot | slot-facial | diamond,taper round end,medium,1.2,6,FG,450000 | 1to5 | for

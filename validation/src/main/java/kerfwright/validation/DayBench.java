@@ -16,20 +16,19 @@ import java.util.List;
 import kerfwright.app.day.DayFile;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.json.JsonText;
-import kerfwright.practice.day.Appointment;
-import kerfwright.practice.day.DayPlan;
-import kerfwright.practice.day.DayPlanner;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.DayProgress;
-import kerfwright.practice.day.DayReplanner;
-import kerfwright.practice.day.Goal;
-import kerfwright.practice.day.GoalResult;
-import kerfwright.practice.day.InstrumentRef;
-import kerfwright.practice.day.NativeSolver;
-import kerfwright.practice.day.Need;
-import kerfwright.practice.day.SearchLimits;
-import kerfwright.practice.day.SteriliserLoad;
-import kerfwright.practice.day.TrayPlace;
+import kerfwright.schedule.Appointment;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.DayPlan;
+import kerfwright.schedule.DayProgress;
+import kerfwright.schedule.Goal;
+import kerfwright.schedule.GoalResult;
+import kerfwright.schedule.InstrumentRef;
+import kerfwright.schedule.Need;
+import kerfwright.schedule.SearchLimits;
+import kerfwright.schedule.SteriliserLoad;
+import kerfwright.schedule.TrayPlace;
+import kerfwright.schedule.search.DayPlanner;
+import kerfwright.schedule.search.Replanner;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -62,7 +61,7 @@ public final class DayBench {
       }
     }
     long before = System.nanoTime();
-    boolean solver = NativeSolver.available();
+    boolean solver = DayPlanner.solverFault() == null;
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("bench", "day");
     json.put("command", command(arguments));
@@ -90,7 +89,7 @@ public final class DayBench {
 
   private static ObjectNode run(Path file, double seconds, @Nullable Path peers, double peerSeconds)
       throws IOException, InterruptedException, BadInput {
-    DayProblem problem = new DayFile(DayBench::noCase).read(file);
+    Day problem = new DayFile(DayBench::noCase).read(file);
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("instance", String.valueOf(file.getFileName()));
     json.set(
@@ -174,7 +173,7 @@ public final class DayBench {
   }
 
   /** The first case under way at 200 min ends 30 min late; the rest of the day is planned again. */
-  private static ObjectNode lateCase(DayProblem problem, DayPlan plan) {
+  private static ObjectNode lateCase(Day problem, DayPlan plan) {
     List<Appointment> moved = new ArrayList<>(problem.appointments());
     for (int i = 0; i < moved.size(); i++) {
       Appointment a = moved.get(i);
@@ -183,9 +182,9 @@ public final class DayBench {
         break;
       }
     }
-    DayProblem late =
-        problem.withAppointments(moved).withFacts(DayReplanner.factsAt(problem, plan, LATE_AT_MIN));
-    DayReplanner.Replan again = DayReplanner.replan(late, plan, SearchLimits.ofSeconds(0.45));
+    Day late =
+        problem.withAppointments(moved).withFacts(Replanner.factsAt(problem, plan, LATE_AT_MIN));
+    Replanner.Replan again = Replanner.replan(late, plan, SearchLimits.ofSeconds(0.45));
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.set("seconds", JsonText.number(again.seconds()));
     json.put("traysChanged", again.changed().size());

@@ -43,7 +43,7 @@ public final class Commands {
       name = "kerfwright",
       mixinStandardHelpOptions = true,
       version = "kerfwright 0.1.0",
-      description = "Plans the cut of turning instruments through the layers of a tooth.",
+      description = "Plans the cut of rotary instruments through the layers of a tooth.",
       footer = {
         "",
         "Exit codes: 0 done, 1 refused (the finding is printed), 2 bad input.",

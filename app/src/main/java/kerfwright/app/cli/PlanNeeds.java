@@ -10,8 +10,8 @@ import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.planner.PlanOptions;
 import kerfwright.planner.plan.CutPlan;
-import kerfwright.practice.day.Need;
 import kerfwright.practice.daylist.NeedsOfPlan;
+import kerfwright.schedule.Need;
 
 /** What a case's plan needs, for a day file. */
 final class PlanNeeds implements NeedsOfCase {

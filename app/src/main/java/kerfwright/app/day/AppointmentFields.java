@@ -9,9 +9,9 @@ import kerfwright.app.input.Fault;
 import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
 import kerfwright.app.input.Node;
-import kerfwright.practice.day.Appointment;
-import kerfwright.practice.day.Need;
-import kerfwright.practice.day.Substitute;
+import kerfwright.schedule.Appointment;
+import kerfwright.schedule.Need;
+import kerfwright.schedule.Substitute;
 import org.jspecify.annotations.Nullable;
 
 /** Reads {@code appointments}. */

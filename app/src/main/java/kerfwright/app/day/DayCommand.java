@@ -7,18 +7,17 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
-import kerfwright.practice.day.DayPlan;
-import kerfwright.practice.day.DayPlanner;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.DayProgress;
-import kerfwright.practice.day.FreshTrays;
-import kerfwright.practice.day.NativeSolver;
-import kerfwright.practice.day.RemedyPrices;
-import kerfwright.practice.day.RemedyResult;
-import kerfwright.practice.day.RemedySearch;
-import kerfwright.practice.day.SearchLimits;
 import kerfwright.practice.horizon.StockCurve;
 import kerfwright.practice.horizon.StockStudy;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.DayPlan;
+import kerfwright.schedule.DayProgress;
+import kerfwright.schedule.SearchLimits;
+import kerfwright.schedule.remedy.RemedyPrices;
+import kerfwright.schedule.remedy.RemedyResult;
+import kerfwright.schedule.remedy.RemedySearch;
+import kerfwright.schedule.search.DayPlanner;
+import kerfwright.schedule.search.FreshTrays;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -93,7 +92,7 @@ public final class DayCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    DayProblem problem;
+    Day problem;
     try {
       if (weeks < 0 || weeks > 1000) {
         throw new BadInput("--week", "must be 1 to 1000, found " + weeks);
@@ -125,9 +124,10 @@ public final class DayCommand implements Callable<Integer> {
     DayPlan found = planner.plan(problem, new SearchLimits(seconds, threads, seed));
     DayPlan plan = FreshTrays.laid(problem, found);
     List<RemedyResult> remedies = remedies(planner, problem, plan);
-    String fault = NativeSolver.fault();
+    String fault = DayPlanner.solverFault();
     if (fault != null) {
-      err.println("kerfwright: planned in plain Java, the solver is not there: " + fault);
+      err.println(
+          "kerfwright: this is a first plan, not proven; the solver is not there: " + fault);
       err.flush();
     }
     out.print(json ? DayJson.text(problem, plan, remedies) : DayText.of(problem, plan, remedies));
@@ -135,7 +135,7 @@ public final class DayCommand implements Callable<Integer> {
     return DONE;
   }
 
-  private List<RemedyResult> remedies(DayPlanner planner, DayProblem problem, DayPlan plan) {
+  private List<RemedyResult> remedies(DayPlanner planner, Day problem, DayPlan plan) {
     if (remedySeconds == 0) {
       return List.of();
     }
@@ -145,7 +145,7 @@ public final class DayCommand implements Callable<Integer> {
   }
 
   private int week() throws BadInput {
-    List<DayProblem> days = new ArrayList<>();
+    List<Day> days = new ArrayList<>();
     for (Path one : files) {
       days.add(new DayFile(needsOfCase).read(one));
     }

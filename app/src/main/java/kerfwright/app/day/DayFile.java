@@ -15,18 +15,19 @@ import kerfwright.app.input.Fields;
 import kerfwright.app.input.Node;
 import kerfwright.app.input.SourceText;
 import kerfwright.app.input.TreeReader;
-import kerfwright.practice.day.Appointment;
-import kerfwright.practice.day.DayFault;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.FixedFacts;
-import kerfwright.practice.day.InvalidDayException;
-import kerfwright.practice.day.Stock;
+import kerfwright.catalogue.NearestName;
+import kerfwright.schedule.Appointment;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.DayFault;
+import kerfwright.schedule.FixedFacts;
+import kerfwright.schedule.InvalidDayException;
+import kerfwright.schedule.Stock;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a day file; every fault is told with its line and field. */
 public final class DayFile {
-  private static final Bounds MINUTES = Bounds.above(0, DayProblem.LONGEST_DAY_MIN, "minutes");
-  private static final Bounds CLEANING = Bounds.from(0, DayProblem.LONGEST_DAY_MIN, "minutes");
+  private static final Bounds MINUTES = Bounds.above(0, Day.LONGEST_DAY_MIN, "minutes");
+  private static final Bounds CLEANING = Bounds.from(0, Day.LONGEST_DAY_MIN, "minutes");
   private static final Bounds COUNT = Bounds.from(1, 1000, "");
 
   private final NeedsOfCase needsOfCase;
@@ -36,13 +37,13 @@ public final class DayFile {
   }
 
   /** Reads a day file; case files it names are looked for beside it. */
-  public DayProblem read(Path file) throws BadInput {
+  public Day read(Path file) throws BadInput {
     NeedsOfCase beside = named -> needsOfCase.of(file.resolveSibling(named).toString());
     return new DayFile(beside).read(SourceText.of(file));
   }
 
   /** Reads the text of a day file. */
-  public DayProblem read(SourceText source) throws BadInput {
+  public Day read(SourceText source) throws BadInput {
     Node.Mapping top = TreeReader.yaml(source);
     Faults faults = new Faults(source.origin());
     Fields fields = new Fields(top, "", faults);
@@ -72,17 +73,22 @@ public final class DayFile {
           "A field of " + source.origin() + " is missing without a fault");
     }
     try {
-      return new DayProblem(
+      return new Day(
           start, length, cleaning, load, grid, sterilisers, capacity, stock, appointments, facts);
     } catch (InvalidDayException invalid) {
       for (DayFault fault : invalid.faults()) {
         faults.add(
             new Lines(top).of(fault.field()),
             fault.field(),
-            fault.found() + "; expected " + fault.expected());
+            fault.found() + "; expected " + fault.expected() + near(fault));
       }
       throw faults.failure();
     }
+  }
+
+  /** A way on for a name that is not known. */
+  private static String near(DayFault fault) {
+    return fault.known().isEmpty() ? "" : "; " + NearestName.hint(fault.given(), fault.known());
   }
 
   /** Finds the line of a field by its path, or of the nearest field around it. */

@@ -6,16 +6,16 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import kerfwright.app.json.JsonText;
-import kerfwright.practice.day.DayPlan;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.FreshTrays;
-import kerfwright.practice.day.Goal;
-import kerfwright.practice.day.GoalResult;
-import kerfwright.practice.day.InstrumentRef;
-import kerfwright.practice.day.RemedyResult;
-import kerfwright.practice.day.Shortage;
-import kerfwright.practice.day.SteriliserLoad;
-import kerfwright.practice.day.TrayPlace;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.DayPlan;
+import kerfwright.schedule.Goal;
+import kerfwright.schedule.GoalResult;
+import kerfwright.schedule.InstrumentRef;
+import kerfwright.schedule.Shortage;
+import kerfwright.schedule.SteriliserLoad;
+import kerfwright.schedule.TrayPlace;
+import kerfwright.schedule.remedy.RemedyResult;
+import kerfwright.schedule.search.FreshTrays;
 
 /** Writes a day plan as {@code day/1}. */
 public final class DayJson {
@@ -23,13 +23,13 @@ public final class DayJson {
 
   private DayJson() {}
 
-  public static String text(DayProblem problem, DayPlan plan, List<RemedyResult> remedies) {
+  public static String text(Day problem, DayPlan plan, List<RemedyResult> remedies) {
     ObjectNode json = node(problem, plan);
     json.set("remedies", remedies(problem, plan, remedies));
     return JsonText.of(json);
   }
 
-  private static ArrayNode remedies(DayProblem problem, DayPlan plan, List<RemedyResult> remedies) {
+  private static ArrayNode remedies(Day problem, DayPlan plan, List<RemedyResult> remedies) {
     ArrayNode all = JsonNodeFactory.instance.arrayNode();
     for (RemedyResult r : remedies) {
       ObjectNode node = all.addObject();
@@ -43,7 +43,7 @@ public final class DayJson {
   }
 
   /** The plan as a tree; indexes count from 0 as in the day file. */
-  public static ObjectNode node(DayProblem problem, DayPlan plan) {
+  public static ObjectNode node(Day problem, DayPlan plan) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("contract", "day/1");
     ArrayNode assignments = json.putArray("assignments");

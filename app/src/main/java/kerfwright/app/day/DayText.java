@@ -6,34 +6,34 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import kerfwright.practice.day.Appointment;
-import kerfwright.practice.day.DayPlan;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.FreshTrays;
-import kerfwright.practice.day.Goal;
-import kerfwright.practice.day.GoalResult;
-import kerfwright.practice.day.InstrumentRef;
-import kerfwright.practice.day.RemedyResult;
-import kerfwright.practice.day.Shortage;
-import kerfwright.practice.day.SteriliserLoad;
-import kerfwright.practice.day.TrayPlace;
+import kerfwright.schedule.Appointment;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.DayPlan;
+import kerfwright.schedule.Goal;
+import kerfwright.schedule.GoalResult;
+import kerfwright.schedule.InstrumentRef;
+import kerfwright.schedule.Shortage;
+import kerfwright.schedule.SteriliserLoad;
+import kerfwright.schedule.TrayPlace;
+import kerfwright.schedule.remedy.RemedyResult;
+import kerfwright.schedule.search.FreshTrays;
 
 /** A day plan in words, in the order in which it is acted on: shortages, loads, trays. */
 final class DayText {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
-  private final DayProblem problem;
+  private final Day problem;
   private final DayPlan plan;
   private final List<RemedyResult> remedies;
   private final StringBuilder out = new StringBuilder();
 
-  private DayText(DayProblem problem, DayPlan plan, List<RemedyResult> remedies) {
+  private DayText(Day problem, DayPlan plan, List<RemedyResult> remedies) {
     this.problem = problem;
     this.plan = plan;
     this.remedies = remedies;
   }
 
-  static String of(DayProblem problem, DayPlan plan, List<RemedyResult> remedies) {
+  static String of(Day problem, DayPlan plan, List<RemedyResult> remedies) {
     DayText text = new DayText(problem, plan, remedies);
     text.shortages();
     text.remedies();

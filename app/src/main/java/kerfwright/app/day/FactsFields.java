@@ -5,10 +5,10 @@ import java.util.List;
 import kerfwright.app.input.Bounds;
 import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
-import kerfwright.practice.day.FixedFacts;
-import kerfwright.practice.day.InstrumentRef;
-import kerfwright.practice.day.SteriliserLoad;
-import kerfwright.practice.day.TrayPlace;
+import kerfwright.schedule.FixedFacts;
+import kerfwright.schedule.InstrumentRef;
+import kerfwright.schedule.SteriliserLoad;
+import kerfwright.schedule.TrayPlace;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what is fixed already: {@code now}, {@code running_loads}, {@code on_trays}. */

@@ -2,7 +2,7 @@ package kerfwright.app.day;
 
 import java.util.List;
 import kerfwright.app.input.BadInput;
-import kerfwright.practice.day.Need;
+import kerfwright.schedule.Need;
 
 /** Tells what the plan of a case needs, for {@code case: FILE} in a day file. */
 @FunctionalInterface

@@ -3,14 +3,14 @@ package kerfwright.app.day;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.format.DateTimeFormatter;
-import kerfwright.practice.day.Appointment;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.InstrumentRef;
-import kerfwright.practice.day.Remedy;
-import kerfwright.practice.day.RemedyResult;
+import kerfwright.schedule.Appointment;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.InstrumentRef;
+import kerfwright.schedule.remedy.Remedy;
+import kerfwright.schedule.remedy.RemedyResult;
 
 /** A remedy for programs and for people. */
-record RemedyFields(DayProblem day, RemedyResult result) {
+record RemedyFields(Day day, RemedyResult result) {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
   /** Writes kind and details. */

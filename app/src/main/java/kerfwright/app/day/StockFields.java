@@ -8,7 +8,7 @@ import kerfwright.app.input.Bounds;
 import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
 import kerfwright.app.input.Node;
-import kerfwright.practice.day.Stock;
+import kerfwright.schedule.Stock;
 import org.jspecify.annotations.Nullable;
 
 /** Reads {@code instruments}. */

@@ -11,9 +11,9 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.tooth.ToothNotation;
-import kerfwright.practice.day.Need;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.TrayTemplate;
+import kerfwright.schedule.Need;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -14,11 +14,11 @@ import java.util.function.UnaryOperator;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
-import kerfwright.practice.day.Need;
-import kerfwright.practice.day.Substitute;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.TrayTemplate;
+import kerfwright.schedule.Need;
+import kerfwright.schedule.Substitute;
 
 /** Appointments entered and changed, and the trays the practice uses again and again. */
 public final class BookingPages {

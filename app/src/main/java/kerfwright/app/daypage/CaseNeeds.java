@@ -2,7 +2,7 @@ package kerfwright.app.daypage;
 
 import java.util.List;
 import kerfwright.app.input.BadInput;
-import kerfwright.practice.day.Need;
+import kerfwright.schedule.Need;
 
 /** Plans a case written as a case file and tells what its tray needs. */
 @FunctionalInterface

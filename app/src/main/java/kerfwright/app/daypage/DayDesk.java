@@ -9,11 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import kerfwright.app.input.BadInput;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.FixedFacts;
-import kerfwright.practice.day.InvalidDayException;
-import kerfwright.practice.day.Need;
-import kerfwright.practice.day.Remedy;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.BookingFault;
 import kerfwright.practice.daylist.DayBook;
@@ -24,6 +19,11 @@ import kerfwright.practice.daylist.DrawerDay;
 import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.setting.Settings;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.FixedFacts;
+import kerfwright.schedule.InvalidDayException;
+import kerfwright.schedule.Need;
+import kerfwright.schedule.remedy.Remedy;
 import org.jspecify.annotations.Nullable;
 
 /** What can be done with a day: plan, stop, move, be late, take a remedy, mark what happened. */
@@ -105,7 +105,7 @@ final class DayDesk {
     return written ? books.read(book.date()) : book;
   }
 
-  private void begin(DayBook book, DayProblem problem, Map<String, List<String>> pieces) {
+  private void begin(DayBook book, Day problem, Map<String, List<String>> pieces) {
     DayJob job =
         new DayJob(
             book.date(),
@@ -216,7 +216,7 @@ final class DayDesk {
     if (planned == null || remedy instanceof Remedy.BuyMore) {
       return false;
     }
-    Optional<DayProblem> changed = remedy.applied(planned.problem());
+    Optional<Day> changed = remedy.applied(planned.problem());
     if (changed.isEmpty()) {
       return false;
     }

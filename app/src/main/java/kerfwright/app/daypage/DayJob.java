@@ -6,17 +6,17 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
-import kerfwright.practice.day.DayPlan;
-import kerfwright.practice.day.DayPlanner;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.DayProgress;
-import kerfwright.practice.day.Goal;
-import kerfwright.practice.day.RemedyPrices;
-import kerfwright.practice.day.RemedySearch;
-import kerfwright.practice.day.SearchLimits;
 import kerfwright.practice.daylist.DayFollowed;
 import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.daylist.RemedyTold;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.DayPlan;
+import kerfwright.schedule.DayProgress;
+import kerfwright.schedule.Goal;
+import kerfwright.schedule.SearchLimits;
+import kerfwright.schedule.remedy.RemedyPrices;
+import kerfwright.schedule.remedy.RemedySearch;
+import kerfwright.schedule.search.DayPlanner;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -36,7 +36,7 @@ final class DayJob implements DayProgress, Runnable {
   }
 
   private final LocalDate date;
-  private final DayProblem problem;
+  private final Day problem;
   private final Map<String, List<String>> pieces;
   private final Predicate<PlannedDay> keep;
   private final long started = System.nanoTime();
@@ -51,10 +51,7 @@ final class DayJob implements DayProgress, Runnable {
    * @param keep keeps a plan with the day; false where the day is another one by now
    */
   DayJob(
-      LocalDate date,
-      DayProblem problem,
-      Map<String, List<String>> pieces,
-      Predicate<PlannedDay> keep) {
+      LocalDate date, Day problem, Map<String, List<String>> pieces, Predicate<PlannedDay> keep) {
     this.date = date;
     this.problem = problem;
     this.pieces = pieces;

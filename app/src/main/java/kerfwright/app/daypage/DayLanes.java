@@ -9,16 +9,16 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import kerfwright.app.words.Say;
-import kerfwright.practice.day.DayPlan;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.InstrumentRef;
-import kerfwright.practice.day.Shortage;
-import kerfwright.practice.day.SteriliserLoad;
-import kerfwright.practice.day.Stock;
-import kerfwright.practice.day.TrayPlace;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DaySetting;
 import kerfwright.practice.daylist.PlannedDay;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.DayPlan;
+import kerfwright.schedule.InstrumentRef;
+import kerfwright.schedule.Shortage;
+import kerfwright.schedule.SteriliserLoad;
+import kerfwright.schedule.Stock;
+import kerfwright.schedule.TrayPlace;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -183,7 +183,7 @@ final class DayLanes {
   }
 
   private void sterilisers(PlannedDay day) {
-    DayProblem problem = day.problem();
+    Day problem = day.problem();
     List<List<SteriliserLoad>> lanes = new ArrayList<>();
     for (int s = 0; s < problem.sterilisers(); s++) {
       lanes.add(new ArrayList<>());
@@ -255,7 +255,7 @@ final class DayLanes {
   }
 
   private void piece(PlannedDay day, InstrumentRef ref) {
-    DayProblem problem = day.problem();
+    Day problem = day.problem();
     row(PIECE, day.label(ref), "piece", "");
     for (TrayPlace t : day.plan().trays()) {
       if (t.instrument().equals(ref)) {

@@ -18,9 +18,6 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
-import kerfwright.practice.day.InvalidDayException;
-import kerfwright.practice.day.Remedy;
-import kerfwright.practice.day.Shortage;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.BookingFault;
 import kerfwright.practice.daylist.DayBook;
@@ -31,6 +28,9 @@ import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.restock.Wish;
 import kerfwright.practice.restock.Wishes;
+import kerfwright.schedule.InvalidDayException;
+import kerfwright.schedule.Shortage;
+import kerfwright.schedule.remedy.Remedy;
 import org.jspecify.annotations.Nullable;
 
 /** The page of a day, and what can be done on it. */

@@ -8,11 +8,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.FixedFacts;
-import kerfwright.practice.day.InvalidDayException;
-import kerfwright.practice.day.SteriliserLoad;
-import kerfwright.practice.day.TrayPlace;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.daylist.DayLoaded;
@@ -24,6 +19,11 @@ import kerfwright.practice.daylist.TrayDesk;
 import kerfwright.practice.drawer.Obstacle;
 import kerfwright.practice.reprocessing.Loads;
 import kerfwright.practice.setting.Settings;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.FixedFacts;
+import kerfwright.schedule.InvalidDayException;
+import kerfwright.schedule.SteriliserLoad;
+import kerfwright.schedule.TrayPlace;
 
 /** Where day, drawer and reprocessing move each other: trays laid, loads started, and undone. */
 final class DayRound {
@@ -119,7 +119,7 @@ final class DayRound {
   }
 
   /** The day with the loads that were really started and hold something it asks for. */
-  DayProblem started(LocalDate date, DrawerDay day) {
+  Day started(LocalDate date, DrawerDay day) {
     List<SteriliserLoad> real =
         LoadsOfDay.of(loads, date, clock.getZone(), setting(), day.pieces()).stream()
             .filter(load -> !load.instruments().isEmpty())

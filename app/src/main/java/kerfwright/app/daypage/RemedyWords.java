@@ -2,12 +2,12 @@ package kerfwright.app.daypage;
 
 import java.util.function.UnaryOperator;
 import kerfwright.app.words.Say;
-import kerfwright.practice.day.Appointment;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.Remedy;
+import kerfwright.schedule.Appointment;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.remedy.Remedy;
 
 /** A remedy in the practice's language. */
-record RemedyWords(Say say, DayProblem day, UnaryOperator<String> types) {
+record RemedyWords(Say say, Day day, UnaryOperator<String> types) {
   String of(Remedy remedy) {
     if (remedy instanceof Remedy.UseSubstitute r) {
       return say.at(
@@ -17,7 +17,7 @@ record RemedyWords(Say say, DayProblem day, UnaryOperator<String> types) {
           types.apply(r.type()));
     }
     if (remedy instanceof Remedy.SwapAppointments r) {
-      DayProblem swapped = r.applied(day).orElse(day);
+      Day swapped = r.applied(day).orElse(day);
       return say.at(
           "day.remedy-swap",
           r.first(),
@@ -37,7 +37,7 @@ record RemedyWords(Say say, DayProblem day, UnaryOperator<String> types) {
     return say.at("day.remedy-beside", day.sterilisers() + 1);
   }
 
-  private String start(DayProblem changed, String id) {
+  private String start(Day changed, String id) {
     return changed.appointment(id).map(Appointment::startMin).map(this::clock).orElse("");
   }
 

@@ -9,13 +9,13 @@ import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.label.Label;
 import kerfwright.app.words.Say;
-import kerfwright.practice.day.TrayPlace;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.daylist.TrayId;
 import kerfwright.practice.label.OwnCode;
+import kerfwright.schedule.TrayPlace;
 
 /** Labels of the trays of a day: for which appointment, and what lies on it. */
 public record TrayLabels(DayBooks books) {

@@ -10,8 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.InvalidDayException;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DrawerDay;
 import kerfwright.practice.daylist.TypeName;
@@ -20,6 +18,8 @@ import kerfwright.practice.record.CutRecord;
 import kerfwright.practice.record.CutUse;
 import kerfwright.practice.record.RecordEntry;
 import kerfwright.practice.restock.PastUses;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.InvalidDayException;
 
 /**
  * The days a usual week is drawn from: those of the cut record where it holds enough of them, else
@@ -29,13 +29,12 @@ import kerfwright.practice.restock.PastUses;
  * @param fromRecord whether the record tells them
  * @param recorded days the record tells
  */
-public record WeekDays(List<DayProblem> days, boolean fromRecord, int recorded) {
+public record WeekDays(List<Day> days, boolean fromRecord, int recorded) {
   private static final int WEEKS = 13;
   private static final int MOST_DAYS = 60;
 
   static WeekDays of(DayDesk desk, CutRecord record, Clock clock) {
-    List<DayProblem> recorded =
-        problems(desk, RecordedDays.of(uses(desk, record, clock), desk.setting()));
+    List<Day> recorded = problems(desk, RecordedDays.of(uses(desk, record, clock), desk.setting()));
     if (recorded.size() >= RecordedDays.ENOUGH) {
       return new WeekDays(recorded, true, recorded.size());
     }
@@ -46,8 +45,8 @@ public record WeekDays(List<DayProblem> days, boolean fromRecord, int recorded) 
     return new WeekDays(problems(desk, lists), false, recorded.size());
   }
 
-  private static List<DayProblem> problems(DayDesk desk, List<List<Booking>> lists) {
-    List<DayProblem> days = new ArrayList<>();
+  private static List<Day> problems(DayDesk desk, List<List<Booking>> lists) {
+    List<Day> days = new ArrayList<>();
     for (List<Booking> bookings : lists) {
       try {
         days.add(DrawerDay.of(bookings, desk.drawer(), desk.setting()).problem());

@@ -6,12 +6,12 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import kerfwright.app.input.BadInput;
-import kerfwright.practice.day.Need;
-import kerfwright.practice.day.Substitute;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.daylist.TrayTemplate;
+import kerfwright.schedule.Need;
+import kerfwright.schedule.Substitute;
 import org.jspecify.annotations.Nullable;
 
 /** Day lists of the invented practice: today's, and those of the two weeks before. */

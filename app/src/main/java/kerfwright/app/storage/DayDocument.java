@@ -12,7 +12,7 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.function.Function;
-import kerfwright.practice.day.Remedy;
+import kerfwright.schedule.remedy.Remedy;
 
 /** Days and trays as JSON text, the way they stand in columns. */
 final class DayDocument {

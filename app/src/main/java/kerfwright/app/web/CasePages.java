@@ -10,6 +10,7 @@ import kerfwright.app.input.Fault;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.setting.CaseSetting;
 import kerfwright.practice.setting.Settings;
+import kerfwright.quantity.Message;
 
 /** The form of a new case; it works by plain links and buttons, script only makes it quicker. */
 final class CasePages {
@@ -32,11 +33,16 @@ final class CasePages {
             ? FilledForm.fresh(wiring.cases(), CaseSetting.of(settings.read()))
             : CaseForm.of(sent);
     CaseForm changed = prefill.of(changed(form));
+    boolean open = form.value("procedure").isEmpty() || form.tooth().isEmpty();
+    List<Fault> faults =
+        form.value("do").equals("usual-layers") && open
+            ? List.of(new Fault("case", 0, "layers", Message.of("fault.tooth-and-procedure"), null))
+            : List.of();
     if (call.header("HX-Request") != null) {
       // the plan beside the form follows what was just exchanged
       call.header("HX-Trigger-After-Settle", "layers-changed");
     }
-    show(call, changed, List.of());
+    show(call, changed, faults);
   }
 
   private void show(Context call, CaseForm form, List<Fault> faults) {

@@ -13,8 +13,8 @@ import kerfwright.app.input.SourceText;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
-import kerfwright.practice.day.Need;
 import kerfwright.practice.daylist.NeedsOfPlan;
+import kerfwright.schedule.Need;
 
 /** Needs of a case by its plan with the clean stock of the drawer. */
 record PlannedNeeds(Wiring wiring, PlanDesk desk) implements CaseNeeds {

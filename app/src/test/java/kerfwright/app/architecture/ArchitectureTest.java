@@ -26,6 +26,8 @@ class ArchitectureTest {
         .definedBy("kerfwright.app..")
         .layer("practice")
         .definedBy("kerfwright.practice..")
+        .layer("schedule")
+        .definedBy("kerfwright.schedule..")
         .layer("planner")
         .definedBy("kerfwright.planner..")
         .layer("catalogue")
@@ -38,6 +40,8 @@ class ArchitectureTest {
         .mayNotBeAccessedByAnyLayer()
         .whereLayer("practice")
         .mayOnlyBeAccessedByLayers("app")
+        .whereLayer("schedule")
+        .mayOnlyBeAccessedByLayers("app", "practice")
         .whereLayer("planner")
         .mayOnlyBeAccessedByLayers("app", "practice")
         .whereLayer("catalogue")
@@ -60,6 +64,25 @@ class ArchitectureTest {
             "java..",
             "org.jspecify..",
             "org.hipparchus..")
+        .check(ALL);
+  }
+
+  @Test
+  void scheduleStandsBesideTheLineAndHoldsTheSolverAlone() {
+    classes()
+        .that()
+        .resideInAPackage("kerfwright.schedule..")
+        .should()
+        .onlyDependOnClassesThat()
+        .resideInAnyPackage(
+            "kerfwright.schedule..", "java..", "org.jspecify..", "com.google.ortools..")
+        .check(ALL);
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("kerfwright.schedule.search..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("com.google.ortools..")
         .check(ALL);
   }
 

@@ -85,7 +85,7 @@ class CommandsTest {
     Run text = Run.of("plan", CASE, "--drawer", DRAWER, "--samples", "8");
     assertEquals(0, text.code(), text.err());
     assertTrue(text.out().startsWith("CUT PLAN K-0412: tooth 16"), text.out());
-    assertTrue(text.out().contains("ALWAYS MIND"));
+    assertTrue(text.out().contains("STANDING CAUTIONS"));
     Run json = Run.of("plan", CASE, "--drawer", DRAWER, "--samples", "8", "--json");
     assertEquals("plan/1", json(json).get("contract").asText());
     assertEquals("", json.err());

@@ -13,18 +13,17 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import kerfwright.app.input.BadInput;
-import kerfwright.practice.day.Appointment;
-import kerfwright.practice.day.DayPlan;
-import kerfwright.practice.day.DayPlanner;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.DayReferee;
-import kerfwright.practice.day.Goal;
-import kerfwright.practice.day.InstrumentRef;
-import kerfwright.practice.day.NativeSolver;
-import kerfwright.practice.day.SearchLimits;
-import kerfwright.practice.day.Shortage;
-import kerfwright.practice.day.SteriliserLoad;
-import kerfwright.practice.day.TrayPlace;
+import kerfwright.schedule.Appointment;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.DayPlan;
+import kerfwright.schedule.Goal;
+import kerfwright.schedule.InstrumentRef;
+import kerfwright.schedule.Referee;
+import kerfwright.schedule.SearchLimits;
+import kerfwright.schedule.Shortage;
+import kerfwright.schedule.SteriliserLoad;
+import kerfwright.schedule.TrayPlace;
+import kerfwright.schedule.search.DayPlanner;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -36,7 +35,7 @@ import org.junit.jupiter.api.Test;
 class BenchmarkInstanceTest {
   private static final Path FOLDER = Path.of("src", "test", "resources", "day");
 
-  private static DayProblem day() throws BadInput {
+  private static Day day() throws BadInput {
     return new DayFile(PLAIN).read(FOLDER.resolve("instance-20-1.yaml"));
   }
 
@@ -45,7 +44,7 @@ class BenchmarkInstanceTest {
         throw new IllegalStateException("no case files here");
       };
 
-  private static DayPlan solution(DayProblem day, JsonNode json) {
+  private static DayPlan solution(Day day, JsonNode json) {
     List<TrayPlace> trays = new ArrayList<>();
     Set<String> filled = new HashSet<>();
     for (JsonNode a : json.get("assign")) {
@@ -74,11 +73,11 @@ class BenchmarkInstanceTest {
 
   @Test
   void ourRefereeAgreesWithTheOtherRefereeOnGoodAndBadPlans() throws BadInput, IOException {
-    DayProblem day = day();
+    Day day = day();
     int valid = 0;
     for (JsonNode given :
         new ObjectMapper().readTree(FOLDER.resolve("verdicts-20-1.json").toFile())) {
-      DayReferee.Verdict v = DayReferee.judge(day, solution(day, given.get("solution")));
+      Referee.Verdict v = Referee.judge(day, solution(day, given.get("solution")));
       String name = given.get("name").asText();
       assertEquals(given.get("valid").asBoolean(), v.valid(), name + " " + v.errors());
       assertEquals(given.get("shortages").asInt(), v.shortages(), name);
@@ -91,7 +90,7 @@ class BenchmarkInstanceTest {
 
   @Test
   void theProvenOptimumIsFoundAndProvenAgain() throws BadInput {
-    assumeTrue(NativeSolver.available());
+    assumeTrue(DayPlanner.solverFault() == null);
     DayPlan plan = DayPlanner.forThisMachine().plan(day(), SearchLimits.ofSeconds(120));
     assertEquals(17, plan.value(Goal.SHORTAGES));
     assertEquals(8, plan.value(Goal.LOADS));

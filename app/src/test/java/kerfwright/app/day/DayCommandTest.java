@@ -13,7 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import kerfwright.app.input.BadInput;
-import kerfwright.practice.day.Need;
+import kerfwright.schedule.Need;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;

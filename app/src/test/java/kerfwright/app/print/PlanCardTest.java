@@ -51,7 +51,7 @@ class PlanCardTest {
             "against rotation",
             "50 mL/min",
             "When dentine shows at about 1.2 mm, change to B1.",
-            "Always mind",
+            "Standing cautions",
             "Planning aid only.",
             "page 1 of"
           }) {

@@ -14,25 +14,25 @@ import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import kerfwright.practice.day.Appointment;
-import kerfwright.practice.day.DayPlan;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.FixedFacts;
-import kerfwright.practice.day.Goal;
-import kerfwright.practice.day.GoalResult;
-import kerfwright.practice.day.InstrumentRef;
-import kerfwright.practice.day.Need;
-import kerfwright.practice.day.Remedy;
-import kerfwright.practice.day.Shortage;
-import kerfwright.practice.day.SteriliserLoad;
-import kerfwright.practice.day.Stock;
-import kerfwright.practice.day.Substitute;
-import kerfwright.practice.day.TrayPlace;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.daylist.RemedyTold;
 import kerfwright.practice.daylist.TrayTemplate;
+import kerfwright.schedule.Appointment;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.DayPlan;
+import kerfwright.schedule.FixedFacts;
+import kerfwright.schedule.Goal;
+import kerfwright.schedule.GoalResult;
+import kerfwright.schedule.InstrumentRef;
+import kerfwright.schedule.Need;
+import kerfwright.schedule.Shortage;
+import kerfwright.schedule.SteriliserLoad;
+import kerfwright.schedule.Stock;
+import kerfwright.schedule.Substitute;
+import kerfwright.schedule.TrayPlace;
+import kerfwright.schedule.remedy.Remedy;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -65,8 +65,8 @@ abstract class DaysContractTest {
   }
 
   private static PlannedDay planned() {
-    DayProblem problem =
-        new DayProblem(
+    Day problem =
+        new Day(
             LocalTime.of(8, 0),
             300,
             20,

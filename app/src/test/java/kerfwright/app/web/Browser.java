@@ -15,38 +15,47 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
 
-/** The Chromium of this machine; nothing is downloaded. */
+/**
+ * The Chromium of this machine; nothing is downloaded. One is started for all tests of a process
+ * and ends with it; each test class has its own windows, with nothing shared between them.
+ */
 final class Browser implements AutoCloseable {
   private static final List<Path> PLACES =
       List.of(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"));
 
-  private final Playwright playwright;
+  private static com.microsoft.playwright.@Nullable Browser running;
+
   private final com.microsoft.playwright.Browser chromium;
+  private final List<BrowserContext> windows = new ArrayList<>();
   private final List<String> requests = new ArrayList<>();
   private final List<String> complaints = new ArrayList<>();
 
-  private Browser(Path executable) {
-    playwright =
+  private Browser(com.microsoft.playwright.Browser chromium) {
+    this.chromium = chromium;
+  }
+
+  private static com.microsoft.playwright.Browser launch(Path executable) {
+    Playwright playwright =
         Playwright.create(
             new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-    chromium =
-        playwright
-            .chromium()
-            .launch(
-                new BrowserType.LaunchOptions()
-                    .setTimeout(Patience.LONGEST.toMillis())
-                    .setExecutablePath(executable)
-                    .setArgs(
-                        List.of(
-                            "--no-sandbox",
-                            "--disable-gpu",
-                            "--disable-background-networking",
-                            "--disable-component-update",
-                            "--disable-sync",
-                            "--no-first-run")));
+    return playwright
+        .chromium()
+        .launch(
+            new BrowserType.LaunchOptions()
+                .setTimeout(Patience.LONGEST.toMillis())
+                .setExecutablePath(executable)
+                .setArgs(
+                    List.of(
+                        "--no-sandbox",
+                        "--disable-gpu",
+                        "--disable-background-networking",
+                        "--disable-component-update",
+                        "--disable-sync",
+                        "--no-first-run")));
   }
 
   /** Skips the test where there is no Chromium, unless the build demands one. */
@@ -58,7 +67,10 @@ final class Browser implements AutoCloseable {
     }
     Assumptions.assumeTrue(executable != null, "no Chromium on this machine");
     PlaywrightAssertions.setDefaultAssertionTimeout(Patience.LONGEST.toMillis());
-    return new Browser(executable);
+    if (running == null || !running.isConnected()) {
+      running = launch(executable);
+    }
+    return new Browser(running);
   }
 
   /** A page of a size; every request and complaint of it is kept. */
@@ -69,6 +81,7 @@ final class Browser implements AutoCloseable {
                 .setViewportSize(width, height)
                 .setJavaScriptEnabled(script)
                 .setColorScheme(scheme));
+    windows.add(context);
     context.setDefaultTimeout(Patience.LONGEST.toMillis());
     Page page = context.newPage();
     page.onRequest(request -> requests.add(request.url()));
@@ -157,7 +170,6 @@ final class Browser implements AutoCloseable {
 
   @Override
   public void close() {
-    chromium.close();
-    playwright.close();
+    windows.forEach(BrowserContext::close);
   }
 }

@@ -96,15 +96,15 @@ class DayJourneyTest {
     assertEquals(303, post(DAY + "/buy", "remedy", index).statusCode());
     assertTrue(app.get(DAY).body().contains("On the order list"));
     String order = app.get("/restock").body();
-    assertTrue(order.contains("lacks it; one more ends that"), order);
-    assertTrue(app.get("/restock.csv").body().contains("lacks it"));
+    assertTrue(order.contains("is short of it; one more ends that"), order);
+    assertTrue(app.get("/restock.csv").body().contains("is short of it"));
     String type = found("name=\"type\" value=\"([^\"]+)\"", order);
     String[] wish = {"type", type, "day", LocalDate.now().toString(), "pieces", "1"};
     HttpResponse<String> off = post("/restock/wish/drop", wish);
     String told = app.get(off.headers().firstValue("Location").orElseThrow()).body();
-    assertTrue(told.contains("Put it back") && !told.contains("lacks it"));
+    assertTrue(told.contains("Undo") && !told.contains("is short of it"));
     assertEquals(303, post("/restock/wish", wish).statusCode());
-    assertTrue(app.get("/restock").body().contains("lacks it"));
+    assertTrue(app.get("/restock").body().contains("is short of it"));
     assertEquals(409, post(DAY + "/buy", "remedy", "998").statusCode());
   }
 

@@ -106,7 +106,7 @@ class DaySettingTest {
         app.post(PAGE, "life.stone", "6", "version", Integer.toString(seen));
     assertEquals(409, late.statusCode());
     assertTrue(late.body().contains("name=\"life.stone\" value=\"6\""));
-    assertTrue(late.body().contains("Counts now: 4"));
+    assertTrue(late.body().contains("In use now: 4"));
   }
 
   @Test

@@ -95,7 +95,7 @@ class DrawerJourneyTest {
     assertTrue(page.contains("2 instruments: now on tray."), page);
     assertFalse(app.get("/").body().equals(before));
     String batch = found("name=\"batch\" value=\"([^\"]+)\"", page);
-    assertTrue(followed(post("/drawer/undo", "batch", batch)).contains("taken back"));
+    assertTrue(followed(post("/drawer/undo", "batch", batch)).contains("undone"));
     assertEquals(before, app.get("/").body());
     assertEquals(409, post("/drawer/undo", "batch", batch).statusCode());
   }
@@ -206,9 +206,9 @@ class DrawerJourneyTest {
             .firstValue("Location")
             .orElseThrow();
     String page = app.get(done.replaceFirst("^http://[^/]+", "")).body();
-    assertTrue(page.contains("3000 instruments: put into the drawer"), page.substring(0, 3000));
+    assertTrue(page.contains("3000 instruments: added to the drawer"), page.substring(0, 3000));
     String batch = found("name=\"batch\" value=\"([^\"]+)\"", page);
-    assertTrue(followed(post("/drawer/undo", "batch", batch)).contains("taken back"));
+    assertTrue(followed(post("/drawer/undo", "batch", batch)).contains("undone"));
     assertFalse(app.get("/drawer?q=I2999").body().contains("name=\"pick\""));
     Browser.picture(app, "/drawer", "journey-06-drawer-list");
   }

@@ -110,7 +110,7 @@ class RecordJourneyTest {
     String entry = where(post("/records/new", fields));
     assertEquals(entry, where(post("/records/new", fields)));
     String shown = page(entry);
-    assertTrue(shown.contains("12.5 s in contact") && shown.contains("3.5 mm³ of enamel"), shown);
+    assertTrue(shown.contains("12.5 s cutting") && shown.contains("3.5 mm³ of enamel"), shown);
     assertEquals(1, all("(>26<)", page("/records?case=k-0777")).size());
     String form = page("/records/" + id + "/correct");
     assertTrue(form.contains("value=\"200000\""), form);

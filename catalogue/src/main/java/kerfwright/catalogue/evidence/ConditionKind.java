@@ -31,9 +31,9 @@ public enum ConditionKind {
   CYCLES("1", "cycles"),
   REST("s", "rest after each"),
   FILM("W/(m2 K)", "heat transfer coefficient of the drink"),
+  RUN_OUT("um", "run-out"),
   ROOM_START("degC", "temperature of the tooth, if it stood in the room"),
-  PERFUSION("mL/(min g)", "blood flow of the pulp"),
-  RUN_OUT("um", "run-out");
+  PERFUSION("mL/(min g)", "blood flow of the pulp");
 
   private final String unit;
   private final String label;

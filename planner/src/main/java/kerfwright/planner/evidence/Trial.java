@@ -47,14 +47,14 @@ public final class Trial {
   private static final double HEAD_LENGTH_MM = 6;
   private static final double LEAST_SHARPNESS = 0.05;
 
-  /** Of tests that do not tell, so many are taken to have started at the room's temperature. */
-  private static final double ROOM_SHARE = 0.5;
-
   /** Enough that the volume is met to a millionth. */
   private static final int HALVINGS = 20;
 
   /** Of the time a bur cuts. */
   private static final int STEPS = 40;
+
+  /** Of tests that do not tell, so many are taken to have started at the room's temperature. */
+  private static final double ROOM_SHARE = 0.5;
 
   private final SetUp setUp;
   private final Draw draw;

@@ -12,20 +12,18 @@ import kerfwright.catalogue.size.Place;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.planner.casework.Aim;
 import kerfwright.planner.casework.AtHand;
+import kerfwright.planner.casework.ChamberDepth;
 import kerfwright.planner.casework.Condition;
 import kerfwright.planner.casework.CutCase;
-import kerfwright.planner.casework.FilledIn;
 import kerfwright.planner.casework.Keep;
+import kerfwright.planner.casework.Known;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
-import kerfwright.quantity.Basis;
 import kerfwright.quantity.FlowRate;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
-import kerfwright.quantity.SourceKey;
-import org.jspecify.annotations.Nullable;
 
 /** Cases to lay operations through: a stack as material, thickness in mm, and so on. */
 final class LaidCases {
@@ -63,26 +61,22 @@ final class LaidCases {
 
   /** The same case that must keep something. */
   static CutCase keeping(CutCase c, Keep keep) {
-    return copy(c, keep, c.stackFilledIn());
-  }
-
-  /** The same case whose stack is the usual one. */
-  static CutCase filledIn(CutCase c) {
-    return copy(c, c.keep(), true);
-  }
-
-  private static CutCase copy(CutCase c, @Nullable Keep keep, boolean filledIn) {
+    Aim aim = new Aim(c.intended(), c.outline(), keep, c.finishRa());
     return new CutCase(
-        c.reference(),
-        c.procedure(),
-        c.tooth(),
-        c.condition(),
-        new Aim(c.intended(), c.outline(), keep, c.finishRa()),
-        c.atHand(),
-        filledIn
-            ? List.of(
-                new FilledIn("layers", List.of(SourceKey.COMMON_PRACTICE), Basis.COMMON_PRACTICE))
-            : List.of());
+        c.reference(), c.procedure(), c.tooth(), c.condition(), aim, c.atHand(), List.of());
+  }
+
+  /** The same case whose chamber is known to lie so deep. */
+  static CutCase withChamber(CutCase c, double mm, double errorMm, Known known) {
+    Range<Length> below =
+        new Range<>(
+            Length.ofMillimetres(mm - errorMm),
+            Length.ofMillimetres(mm),
+            Length.ofMillimetres(mm + errorMm));
+    Condition condition =
+        new Condition(c.pulp(), null, null, c.layers(), new ChamberDepth(below, known));
+    return new CutCase(
+        c.reference(), c.procedure(), c.tooth(), condition, c.aim(), c.atHand(), List.of());
   }
 
   /** A usual size of the case's tooth. */

@@ -2,7 +2,7 @@ package kerfwright.practice.daylist;
 
 import java.time.LocalTime;
 import java.util.List;
-import kerfwright.practice.day.Need;
+import kerfwright.schedule.Need;
 import org.jspecify.annotations.Nullable;
 
 /**

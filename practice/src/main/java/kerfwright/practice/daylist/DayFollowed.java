@@ -6,16 +6,16 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import kerfwright.practice.day.DayPlan;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.DayReplanner;
-import kerfwright.practice.day.FixedFacts;
-import kerfwright.practice.day.FreshTrays;
-import kerfwright.practice.day.SearchLimits;
-import kerfwright.practice.day.Shortage;
-import kerfwright.practice.day.SteriliserLoad;
-import kerfwright.practice.day.Stock;
-import kerfwright.practice.day.TrayPlace;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.DayPlan;
+import kerfwright.schedule.FixedFacts;
+import kerfwright.schedule.SearchLimits;
+import kerfwright.schedule.Shortage;
+import kerfwright.schedule.SteriliserLoad;
+import kerfwright.schedule.Stock;
+import kerfwright.schedule.TrayPlace;
+import kerfwright.schedule.search.FreshTrays;
+import kerfwright.schedule.search.Replanner;
 
 /**
  * A planned day after its list changed: what has happened stays, and the rest follows the plan so
@@ -46,7 +46,7 @@ public record DayFollowed(
    */
   public static DayFollowed of(
       PlannedDay before, List<Booking> bookings, DrawerDay fresh, DaySetting setting, int nowMin) {
-    DayProblem old = before.problem();
+    Day old = before.problem();
     Map<String, List<String>> pieces = new HashMap<>(before.pieces());
     List<Stock> stock = new ArrayList<>(old.stock());
     for (Stock s : fresh.problem().stock()) {
@@ -55,14 +55,14 @@ public record DayFollowed(
         pieces.put(s.type(), fresh.pieces().getOrDefault(s.type(), List.of()));
       }
     }
-    DayProblem changed =
+    Day changed =
         old.withFacts(FixedFacts.NONE)
             .withAppointments(List.of())
             .withStock(stock)
             .withAppointments(DrawerDay.appointments(bookings, setting))
             .withFacts(kept(facts(old, before.plan(), nowMin), bookings));
-    DayReplanner.Replan again =
-        DayReplanner.replan(changed, before.plan(), SearchLimits.ofSeconds(REPAIR_S));
+    Replanner.Replan again =
+        Replanner.replan(changed, before.plan(), SearchLimits.ofSeconds(REPAIR_S));
     DayPlan plan = again.plan();
     Set<Shortage> was = new LinkedHashSet<>(before.plan().shortages());
     Set<Shortage> is = new LinkedHashSet<>(plan.shortages());
@@ -75,9 +75,9 @@ public record DayFollowed(
   }
 
   /** What was fixed, and what the plan has begun since. */
-  static FixedFacts facts(DayProblem day, DayPlan plan, int nowMin) {
+  static FixedFacts facts(Day day, DayPlan plan, int nowMin) {
     FixedFacts fixed = day.facts();
-    FixedFacts begun = DayReplanner.factsAt(day, plan, nowMin);
+    FixedFacts begun = Replanner.factsAt(day, plan, nowMin);
     Set<SteriliserLoad> loads = new LinkedHashSet<>(fixed.loads());
     loads.addAll(begun.loads());
     Set<TrayPlace> trays = new LinkedHashSet<>(fixed.trays());
@@ -109,8 +109,7 @@ public record DayFollowed(
   }
 
   /** The same plan with fresh instruments where it matters. */
-  public static PlannedDay fresh(
-      DayProblem problem, Map<String, List<String>> pieces, DayPlan plan) {
+  public static PlannedDay fresh(Day problem, Map<String, List<String>> pieces, DayPlan plan) {
     return new PlannedDay(problem, pieces, FreshTrays.laid(problem, plan), List.of());
   }
 }

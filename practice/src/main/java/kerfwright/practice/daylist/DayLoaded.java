@@ -5,13 +5,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import kerfwright.practice.day.DayPlan;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.DayReplanner;
-import kerfwright.practice.day.InstrumentRef;
-import kerfwright.practice.day.SearchLimits;
-import kerfwright.practice.day.SteriliserLoad;
-import kerfwright.practice.day.TrayPlace;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.DayPlan;
+import kerfwright.schedule.InstrumentRef;
+import kerfwright.schedule.SearchLimits;
+import kerfwright.schedule.SteriliserLoad;
+import kerfwright.schedule.TrayPlace;
+import kerfwright.schedule.search.Replanner;
 
 /**
  * A planned day after loads were really started: they are fixed, whatever the plan foresaw, and the
@@ -36,25 +36,24 @@ public record DayLoaded(PlannedDay planned, List<InstrumentRef> apart) {
    * @param real every load started so far, by start; see {@link LoadsOfDay}
    */
   public static DayLoaded of(PlannedDay before, List<SteriliserLoad> real) {
-    DayProblem day = before.problem();
+    Day day = before.problem();
     int last = real.stream().mapToInt(SteriliserLoad::startMin).max().orElse(0);
     int now = Math.max(day.facts().nowMin(), last);
     Set<TrayPlace> begun = new LinkedHashSet<>(day.facts().trays());
-    begun.addAll(DayReplanner.factsAt(day, before.plan(), now).trays());
+    begun.addAll(Replanner.factsAt(day, before.plan(), now).trays());
     List<SteriliserLoad> loads = new ArrayList<>(foreseenBeforeOpening(day, real));
     loads.addAll(real);
     Happened happened = new Happened(day, now);
     happened.follow(loads, List.copyOf(begun));
-    DayProblem changed = day.withFacts(happened.facts());
+    Day changed = day.withFacts(happened.facts());
     DayPlan rest = without(before.plan(), day, real);
-    DayPlan plan = DayReplanner.replan(changed, rest, SearchLimits.ofSeconds(REPAIR_S)).plan();
+    DayPlan plan = Replanner.replan(changed, rest, SearchLimits.ofSeconds(REPAIR_S)).plan();
     return new DayLoaded(
         new PlannedDay(changed, before.pieces(), plan, List.of()), happened.apart());
   }
 
   /** Loads before opening that the plan took for started, while none really was. */
-  private static List<SteriliserLoad> foreseenBeforeOpening(
-      DayProblem day, List<SteriliserLoad> real) {
+  private static List<SteriliserLoad> foreseenBeforeOpening(Day day, List<SteriliserLoad> real) {
     return real.stream().anyMatch(load -> load.startMin() < 0)
         ? List.of()
         : day.facts().loads().stream().filter(load -> load.startMin() < 0).toList();
@@ -64,7 +63,7 @@ public record DayLoaded(PlannedDay planned, List<InstrumentRef> apart) {
    * The plan without what was started in its place: of each load newly started its nearest kin, and
    * whatever no steriliser is free for.
    */
-  private static DayPlan without(DayPlan plan, DayProblem day, List<SteriliserLoad> real) {
+  private static DayPlan without(DayPlan plan, Day day, List<SteriliserLoad> real) {
     List<SteriliserLoad> open = new ArrayList<>(plan.loads());
     open.removeAll(day.facts().loads());
     for (SteriliserLoad load : real) {
@@ -77,7 +76,7 @@ public record DayLoaded(PlannedDay planned, List<InstrumentRef> apart) {
     return new DayPlan(plan.trays(), open, plan.shortages(), plan.goals(), plan.solver());
   }
 
-  private static boolean together(DayProblem day, SteriliserLoad one, SteriliserLoad other) {
+  private static boolean together(Day day, SteriliserLoad one, SteriliserLoad other) {
     return Math.abs(one.startMin() - other.startMin()) < day.loadMin();
   }
 

@@ -8,15 +8,15 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import kerfwright.practice.day.Appointment;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.FixedFacts;
-import kerfwright.practice.day.Need;
-import kerfwright.practice.day.Stock;
-import kerfwright.practice.day.Substitute;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
+import kerfwright.schedule.Appointment;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.FixedFacts;
+import kerfwright.schedule.Need;
+import kerfwright.schedule.Stock;
+import kerfwright.schedule.Substitute;
 
 /**
  * A day list put to the drawer: every piece of every type its trays may need, clean or still to be
@@ -26,7 +26,7 @@ import kerfwright.practice.drawer.StockItem;
  * @param problem the day to plan
  * @param pieces labels of the pieces of each type, in the order of their indexes
  */
-public record DrawerDay(DayProblem problem, Map<String, List<String>> pieces) {
+public record DrawerDay(Day problem, Map<String, List<String>> pieces) {
   private static final List<InstrumentState> COUNTED =
       List.of(
           InstrumentState.CLEAN,
@@ -45,7 +45,7 @@ public record DrawerDay(DayProblem problem, Map<String, List<String>> pieces) {
   /**
    * Puts a day list to the drawer as it is now.
    *
-   * @throws kerfwright.practice.day.InvalidDayException with every fault of the list
+   * @throws kerfwright.schedule.InvalidDayException with every fault of the list
    */
   public static DrawerDay of(List<Booking> bookings, Drawer drawer, DaySetting setting) {
     Map<String, Pieces> stock = stock(wanted(bookings), drawer, setting);
@@ -56,8 +56,8 @@ public record DrawerDay(DayProblem problem, Map<String, List<String>> pieces) {
           all.add(new Stock(type, p.life, p.uses, p.dirty));
           labels.put(type, List.copyOf(p.labels));
         });
-    DayProblem problem =
-        new DayProblem(
+    Day problem =
+        new Day(
             setting.opens(),
             setting.lengthMin(),
             setting.reprocessing().minutesBeforeLoad(),

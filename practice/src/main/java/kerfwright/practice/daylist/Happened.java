@@ -3,23 +3,23 @@ package kerfwright.practice.daylist;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import kerfwright.practice.day.Appointment;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.FixedFacts;
-import kerfwright.practice.day.InstrumentRef;
-import kerfwright.practice.day.InvalidDayException;
-import kerfwright.practice.day.SteriliserLoad;
-import kerfwright.practice.day.TrayPlace;
+import kerfwright.schedule.Appointment;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.FixedFacts;
+import kerfwright.schedule.InstrumentRef;
+import kerfwright.schedule.InvalidDayException;
+import kerfwright.schedule.SteriliserLoad;
+import kerfwright.schedule.TrayPlace;
 
 /** Puts loads and trays together in the order of time, as far as one can follow from the other. */
 final class Happened {
-  private final DayProblem day;
+  private final Day day;
   private final int nowMin;
   private final List<SteriliserLoad> loads = new ArrayList<>();
   private final List<TrayPlace> trays = new ArrayList<>();
   private final List<InstrumentRef> apart = new ArrayList<>();
 
-  Happened(DayProblem day, int nowMin) {
+  Happened(Day day, int nowMin) {
     this.day = day;
     this.nowMin = nowMin;
   }

@@ -10,11 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import kerfwright.practice.day.InstrumentRef;
-import kerfwright.practice.day.SteriliserLoad;
 import kerfwright.practice.reprocessing.Load;
 import kerfwright.practice.reprocessing.Loads;
 import kerfwright.practice.reprocessing.Pouch;
+import kerfwright.schedule.InstrumentRef;
+import kerfwright.schedule.SteriliserLoad;
 
 /** The loads really started on a day, in the words of its plan. */
 public final class LoadsOfDay {

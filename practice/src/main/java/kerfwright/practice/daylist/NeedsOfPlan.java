@@ -8,8 +8,8 @@ import java.util.TreeMap;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.RunnerUp;
-import kerfwright.practice.day.Need;
-import kerfwright.practice.day.Substitute;
+import kerfwright.schedule.Need;
+import kerfwright.schedule.Substitute;
 
 /**
  * What a tray needs by the plan of its case: each type once, the life its steps ask of it, and the

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import kerfwright.practice.day.DayPlan;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.InstrumentRef;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.DayPlan;
+import kerfwright.schedule.InstrumentRef;
 
 /**
  * The plan of a day with the stock it was made for: the pieces of the drawer as they were when the
@@ -18,7 +18,7 @@ import kerfwright.practice.day.InstrumentRef;
  * @param remedies what would help against its shortages
  */
 public record PlannedDay(
-    DayProblem problem, Map<String, List<String>> pieces, DayPlan plan, List<RemedyTold> remedies) {
+    Day problem, Map<String, List<String>> pieces, DayPlan plan, List<RemedyTold> remedies) {
   public PlannedDay {
     pieces = Map.copyOf(pieces);
     remedies = List.copyOf(remedies);
@@ -47,7 +47,7 @@ public record PlannedDay(
     return new PlannedDay(problem, others, plan, remedies);
   }
 
-  public PlannedDay with(DayProblem other, DayPlan otherPlan, List<RemedyTold> otherRemedies) {
+  public PlannedDay with(Day other, DayPlan otherPlan, List<RemedyTold> otherRemedies) {
     return new PlannedDay(other, pieces, otherPlan, otherRemedies);
   }
 }

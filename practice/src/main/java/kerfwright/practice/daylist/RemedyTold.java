@@ -1,8 +1,8 @@
 package kerfwright.practice.daylist;
 
-import kerfwright.practice.day.Goal;
-import kerfwright.practice.day.Remedy;
-import kerfwright.practice.day.RemedyResult;
+import kerfwright.schedule.Goal;
+import kerfwright.schedule.remedy.Remedy;
+import kerfwright.schedule.remedy.RemedyResult;
 
 /**
  * A remedy as it is kept with a plan.

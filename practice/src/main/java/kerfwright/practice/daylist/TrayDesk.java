@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import kerfwright.practice.day.InstrumentRef;
-import kerfwright.practice.day.TrayPlace;
 import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.InstrumentState;
@@ -17,6 +15,8 @@ import kerfwright.practice.drawer.Outcome;
 import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.drawer.Refusal;
 import kerfwright.practice.drawer.StockItem;
+import kerfwright.schedule.InstrumentRef;
+import kerfwright.schedule.TrayPlace;
 import org.jspecify.annotations.Nullable;
 
 /**

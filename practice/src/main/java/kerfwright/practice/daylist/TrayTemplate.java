@@ -1,7 +1,7 @@
 package kerfwright.practice.daylist;
 
 import java.util.List;
-import kerfwright.practice.day.Need;
+import kerfwright.schedule.Need;
 
 /**
  * A tray the practice uses again and again.

@@ -3,7 +3,7 @@ package kerfwright.practice.daylist;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
-import kerfwright.practice.day.Need;
+import kerfwright.schedule.Need;
 
 /** How often the day lists of the coming weeks ask for each type of instrument. */
 public final class UsesAskedFor {

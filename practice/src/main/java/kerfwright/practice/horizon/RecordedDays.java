@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import kerfwright.practice.day.Need;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DaySetting;
+import kerfwright.schedule.Need;
 
 /**
  * Days as the cut record tells them: what was used on one tooth of one case in one day is one

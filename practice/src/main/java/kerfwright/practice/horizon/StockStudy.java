@@ -10,9 +10,9 @@ import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.QuickPlan;
-import kerfwright.practice.day.Shortage;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.Shortage;
+import kerfwright.schedule.search.DayPlanner;
 
 /**
  * How many of each type a usual week needs. Weeks are drawn once; every stock is tried on the same
@@ -27,6 +27,7 @@ public final class StockStudy {
   private static final int DAYS_PER_WEEK = 5;
   private static final int MOST_PIECES = 40;
   private static final int MOST_STEPS = 150;
+  private static final int QUICK_RUNS = 40;
 
   private final List<UsualDays.Drawn> days = new ArrayList<>();
   private final Map<String, Integer> present;
@@ -42,8 +43,7 @@ public final class StockStudy {
    * @param keptDays the practice's own days, at least one; their stock is the present one
    * @param price price of one instrument of a type
    */
-  public StockStudy(
-      List<DayProblem> keptDays, ToDoubleFunction<String> price, int weeks, long seed) {
+  public StockStudy(List<Day> keptDays, ToDoubleFunction<String> price, int weeks, long seed) {
     if (keptDays.isEmpty() || weeks < 1) {
       throw new IllegalArgumentException(
           "needs at least one day and one week, got " + keptDays.size() + " and " + weeks);
@@ -55,7 +55,7 @@ public final class StockStudy {
     UsualDays usual = new UsualDays(keptDays, seed);
     types = List.copyOf(usual.types());
     present = new TreeMap<>();
-    for (DayProblem day : keptDays) {
+    for (Day day : keptDays) {
       day.stock().forEach(s -> present.merge(s.type(), s.uses().size(), Math::max));
     }
     present.keySet().retainAll(types);
@@ -160,7 +160,7 @@ public final class StockStudy {
 
     private Map<String, Integer> planned(UsualDays.Drawn day) {
       Map<String, Integer> missing = new HashMap<>();
-      for (Shortage s : QuickPlan.shortages(day.with(pieces))) {
+      for (Shortage s : DayPlanner.quickShortages(day.with(pieces), QUICK_RUNS)) {
         missing.merge(s.type(), 1, Integer::sum);
       }
       return missing;

@@ -7,10 +7,10 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import kerfwright.practice.day.Appointment;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.FixedFacts;
-import kerfwright.practice.day.Stock;
+import kerfwright.schedule.Appointment;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.FixedFacts;
+import kerfwright.schedule.Stock;
 
 /**
  * Days drawn from the practice's own, with a seed: a kept day at random, its appointments each
@@ -24,22 +24,22 @@ final class UsualDays {
   static final int LATEST_MIN = 15;
   private static final int STEP_MIN = 5;
 
-  private final List<DayProblem> kept;
+  private final List<Day> kept;
   private final SplittableRandom random;
 
-  UsualDays(List<DayProblem> kept, long seed) {
+  UsualDays(List<Day> kept, long seed) {
     this.kept = List.copyOf(kept);
     random = new SplittableRandom(seed);
   }
 
   /** A day with its wear still to be dealt: shares of a life used, the same for any stock. */
-  record Drawn(DayProblem day, Map<String, List<Double>> worn) {
+  record Drawn(Day day, Map<String, List<Double>> worn) {
     Drawn {
       worn = Map.copyOf(worn);
     }
 
     /** The day with so many instruments of each type. */
-    DayProblem with(Map<String, Integer> pieces) {
+    Day with(Map<String, Integer> pieces) {
       List<Stock> stock = new ArrayList<>();
       for (Stock s : day.stock()) {
         List<Double> shares = worn.getOrDefault(s.type(), List.of());
@@ -54,7 +54,7 @@ final class UsualDays {
   }
 
   Drawn next(int mostPieces) {
-    DayProblem day = kept.get(random.nextInt(kept.size()));
+    Day day = kept.get(random.nextInt(kept.size()));
     Map<String, List<Double>> worn = new TreeMap<>();
     for (Stock s : day.stock()) {
       List<Double> shares = new ArrayList<>();
@@ -66,7 +66,7 @@ final class UsualDays {
     return new Drawn(day.withFacts(FixedFacts.NONE).withAppointments(late(day)), worn);
   }
 
-  private List<Appointment> late(DayProblem day) {
+  private List<Appointment> late(Day day) {
     List<Appointment> inOrder = new ArrayList<>(day.appointments());
     inOrder.sort(java.util.Comparator.comparingInt(Appointment::startMin));
     Map<String, Integer> free = new TreeMap<>();
@@ -90,7 +90,7 @@ final class UsualDays {
   /** Types any kept day asks for. */
   Set<String> types() {
     Set<String> types = new TreeSet<>();
-    for (DayProblem day : kept) {
+    for (Day day : kept) {
       day.appointments().forEach(a -> types.addAll(a.needs()));
     }
     return types;

@@ -8,18 +8,18 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import kerfwright.practice.day.Appointment;
-import kerfwright.practice.day.DayPlan;
-import kerfwright.practice.day.DayPlanner;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.DayProgress;
-import kerfwright.practice.day.DayReferee;
-import kerfwright.practice.day.FixedFacts;
-import kerfwright.practice.day.InstrumentRef;
-import kerfwright.practice.day.Need;
-import kerfwright.practice.day.SearchLimits;
-import kerfwright.practice.day.SteriliserLoad;
-import kerfwright.practice.day.Stock;
+import kerfwright.schedule.Appointment;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.DayPlan;
+import kerfwright.schedule.DayProgress;
+import kerfwright.schedule.FixedFacts;
+import kerfwright.schedule.InstrumentRef;
+import kerfwright.schedule.Need;
+import kerfwright.schedule.Referee;
+import kerfwright.schedule.SearchLimits;
+import kerfwright.schedule.SteriliserLoad;
+import kerfwright.schedule.Stock;
+import kerfwright.schedule.search.DayPlanner;
 import org.junit.jupiter.api.Test;
 
 /** What was really started stands, and the rest of the plan follows it. */
@@ -34,8 +34,8 @@ class DayLoadedTest {
           Appointment.of(
               "A" + start, start, start + 30, "1", List.of(new Need("round", 0, List.of()))));
     }
-    DayProblem day =
-        new DayProblem(
+    Day day =
+        new Day(
             LocalTime.of(8, 0),
             540,
             20,
@@ -55,8 +55,7 @@ class DayLoadedTest {
 
   private static DayLoaded loaded(SteriliserLoad... real) {
     DayLoaded after = DayLoaded.of(aDayOfOnePiece(), List.of(real));
-    DayReferee.Verdict verdict =
-        DayReferee.judge(after.planned().problem(), after.planned().plan());
+    Referee.Verdict verdict = Referee.judge(after.planned().problem(), after.planned().plan());
     assertEquals(List.of(), verdict.errors());
     return after;
   }
@@ -98,6 +97,6 @@ class DayLoadedTest {
     DayLoaded after = DayLoaded.of(before, List.of());
     assertFalse(after.planned().problem().facts().loads().stream().findAny().isPresent());
     assertEquals(
-        List.of(), DayReferee.judge(after.planned().problem(), after.planned().plan()).errors());
+        List.of(), Referee.judge(after.planned().problem(), after.planned().plan()).errors());
   }
 }

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import kerfwright.practice.day.Need;
+import kerfwright.schedule.Need;
 import org.junit.jupiter.api.Test;
 
 class UsesAskedForTest {

@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
-import kerfwright.practice.day.Need;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DaySetting;
 import kerfwright.practice.horizon.RecordedDays.Use;
 import kerfwright.practice.setting.SettingValues;
+import kerfwright.schedule.Need;
 import org.junit.jupiter.api.Test;
 
 class RecordedDaysTest {

@@ -7,20 +7,20 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import kerfwright.practice.day.Appointment;
-import kerfwright.practice.day.DayProblem;
-import kerfwright.practice.day.FixedFacts;
-import kerfwright.practice.day.Stock;
+import kerfwright.schedule.Appointment;
+import kerfwright.schedule.Day;
+import kerfwright.schedule.FixedFacts;
+import kerfwright.schedule.Stock;
 import org.junit.jupiter.api.Test;
 
 class StockStudyTest {
   /** So many appointments at once, each with one round and no time to reprocess. */
-  private static DayProblem atOnce(int appointments, int life) {
+  private static Day atOnce(int appointments, int life) {
     List<Appointment> all = new ArrayList<>();
     for (int i = 0; i < appointments; i++) {
       all.add(new Appointment("A" + i, 0, 60, List.of("round"), "chair " + i));
     }
-    return new DayProblem(
+    return new Day(
         LocalTime.of(8, 0),
         120,
         20,
@@ -33,7 +33,7 @@ class StockStudyTest {
         FixedFacts.NONE);
   }
 
-  private static StockCurve curve(List<DayProblem> days, long seed) {
+  private static StockCurve curve(List<Day> days, long seed) {
     return new StockStudy(days, type -> type.equals("flame") ? 3 : 1, 20, seed)
         .curve(p -> {}, () -> false);
   }
@@ -63,7 +63,7 @@ class StockStudyTest {
 
   @Test
   void theSameSeedGivesTheSameCurveAndAnotherGivesOtherWeeks() {
-    List<DayProblem> days = List.of(atOnce(1, 3), atOnce(3, 3), busy());
+    List<Day> days = List.of(atOnce(1, 3), atOnce(3, 3), busy());
     assertEquals(curve(days, 7), curve(days, 7));
     assertTrue(!curve(days, 7).points().equals(curve(days, 8).points()));
   }
@@ -76,13 +76,13 @@ class StockStudyTest {
   }
 
   /** A day on which a flame and a round are used one after the other. */
-  private static DayProblem busy() {
+  private static Day busy() {
     List<Appointment> all = new ArrayList<>();
     for (int i = 0; i < 8; i++) {
       List<String> needs = i % 2 == 0 ? List.of("round", "flame") : List.of("round");
       all.add(new Appointment("B" + i, 60 * i, 60 * i + 45, needs, "1"));
     }
-    return new DayProblem(
+    return new Day(
         LocalTime.of(8, 0),
         540,
         20,

@@ -1,9 +1,0 @@
-package kerfwright.practice.day;
-
-/**
- * A need no clean instrument is there for.
- *
- * @param appointment the appointment's id
- * @param type the missing type
- */
-public record Shortage(String appointment, String type) {}

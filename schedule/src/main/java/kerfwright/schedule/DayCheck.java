@@ -1,0 +1,240 @@
+package kerfwright.schedule;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What a day must keep to before it can be planned; every fault is found, not the first alone. */
+final class DayCheck {
+  private final Day day;
+  private final List<DayFault> faults = new ArrayList<>();
+  private final Map<String, Stock> byType = new LinkedHashMap<>();
+  private final Map<String, Integer> places = new HashMap<>();
+
+  private DayCheck(Day day) {
+    this.day = day;
+    day.stock().forEach(s -> byType.putIfAbsent(s.type(), s));
+  }
+
+  /** Every fault of a day; facts are looked at only where the rest is sound. */
+  static List<DayFault> faults(Day day) {
+    DayCheck check = new DayCheck(day);
+    check.numbers();
+    check.stock();
+    for (int i = 0; i < day.appointments().size(); i++) {
+      check.appointment(i);
+    }
+    if (check.faults.isEmpty()) {
+      check.facts();
+    }
+    if (check.faults.isEmpty()) {
+      for (Stock s : day.stock()) {
+        for (int u = 0; u < s.uses().size(); u++) {
+          InstrumentHistory.follow(day, s, u, check.faults);
+        }
+      }
+    }
+    return check.faults;
+  }
+
+  private void fault(boolean wrong, String field, String found, String expected) {
+    if (wrong) {
+      faults.add(new DayFault(field, found, expected));
+    }
+  }
+
+  private void numbers() {
+    positive("length_min", day.lengthMin());
+    fault(
+        day.lengthMin() > Day.LONGEST_DAY_MIN,
+        "length_min",
+        "is " + day.lengthMin(),
+        "at most " + Day.LONGEST_DAY_MIN);
+    fault(day.cleaningMin() < 0, "cleaning_min", "is " + day.cleaningMin(), "zero or more minutes");
+    positive("load_min", day.loadMin());
+    positive("load_grid_min", day.loadGridMin());
+    positive("sterilisers", day.sterilisers());
+    positive("load_capacity", day.loadCapacity());
+    for (int at : day.extraStartsMin()) {
+      fault(
+          at < 0 || at > day.lengthMin() - day.loadMin(),
+          "extra_starts",
+          "holds minute " + at,
+          "a load that ends by closing");
+    }
+  }
+
+  private void positive(String field, int value) {
+    fault(value <= 0, field, "is " + value, "a whole number above zero");
+  }
+
+  private void stock() {
+    Set<String> names = new HashSet<>();
+    for (int i = 0; i < day.stock().size(); i++) {
+      Stock s = day.stock().get(i);
+      String at = "instruments[" + i + "]";
+      fault(s.type().isBlank(), at + ".type", "is empty", "the name of an instrument type");
+      fault(
+          !names.add(s.type()),
+          at + ".type",
+          quoted(s.type()) + " is listed twice",
+          "each type once");
+      fault(s.life() <= 0, at + ".life", "is " + s.life(), "a number of uses above zero");
+      for (int u = 0; u < s.uses().size(); u++) {
+        int uses = s.uses().get(u);
+        fault(
+            uses < 0 || uses > s.life(),
+            at + ".used[" + u + "]",
+            "is " + uses,
+            "0 to the life of " + s.life() + " uses");
+      }
+      for (int u : s.dirty()) {
+        fault(
+            u < 0 || u >= s.uses().size(),
+            at + ".dirty",
+            "names instrument " + u,
+            "an index below " + s.uses().size());
+      }
+    }
+  }
+
+  private void appointment(int i) {
+    Appointment a = day.appointments().get(i);
+    String at = "appointments[" + i + "]";
+    fault(a.id().isBlank(), at + ".id", "is empty", "the practice's own reference");
+    Integer same = places.putIfAbsent(a.id(), i);
+    fault(
+        same != null,
+        at + ".id",
+        quoted(a.id()) + " is also appointments[" + same + "]",
+        "an id used once");
+    fault(
+        a.startMin() < 0,
+        at + ".start",
+        "is " + -a.startMin() + " min before the day starts",
+        "a time from the start of the day on");
+    fault(
+        a.endMin() <= a.startMin(),
+        at + ".end",
+        "is not after the start",
+        "a time later than the start");
+    fault(
+        a.endMin() > a.startMin() && a.endMin() > day.lengthMin(),
+        at + ".end",
+        "is " + (a.endMin() - day.lengthMin()) + " min after closing",
+        "a time within the day's length_min of " + day.lengthMin());
+    needs(a, at);
+    for (Appointment b : day.appointments().subList(0, i)) {
+      fault(
+          a.chair() != null
+              && a.chair().equals(b.chair())
+              && a.startMin() < b.endMin()
+              && b.startMin() < a.endMin(),
+          at + ".start",
+          "overlaps appointment " + quoted(b.id()) + " in chair \"" + a.chair() + "\"",
+          "one appointment at a time in a chair");
+    }
+  }
+
+  private void needs(Appointment a, String at) {
+    Set<String> seen = new HashSet<>();
+    for (int n = 0; n < a.needs().size(); n++) {
+      String type = a.needs().get(n);
+      String field = at + ".needs[" + n + "]";
+      if (known(type, field)) {
+        fault(!seen.add(type), field, quoted(type) + " is listed twice", "each type once");
+      }
+      List<Substitute> others = a.detail(type).substitutes();
+      for (int i = 0; i < others.size(); i++) {
+        String other = field + ".or[" + i + "].type";
+        if (others.get(i).type().equals(type)) {
+          fault(true, other, "is the type it stands for", "another type");
+        } else {
+          known(others.get(i).type(), other);
+        }
+      }
+    }
+  }
+
+  private boolean known(String type, String field) {
+    if (!byType.containsKey(type)) {
+      faults.add(DayFault.unknownType(field, type, byType.keySet()));
+      return false;
+    }
+    return true;
+  }
+
+  private void known(InstrumentRef ref, String at) {
+    Stock s = byType.get(ref.type());
+    if (s == null) {
+      known(ref.type(), at + ".type");
+    } else {
+      fault(
+          ref.index() < 0 || ref.index() >= s.uses().size(),
+          at + ".index",
+          "is " + ref.index(),
+          "0 to " + (s.uses().size() - 1) + " for " + ref.type());
+    }
+  }
+
+  /** Facts must be able to have happened. */
+  private void facts() {
+    FixedFacts facts = day.facts();
+    fault(facts.nowMin() < 0, "now", "is before the start", "a time from the start of the day on");
+    for (int i = 0; i < facts.loads().size(); i++) {
+      SteriliserLoad load = facts.loads().get(i);
+      String at = "running_loads[" + i + "]";
+      fault(
+          load.startMin() > facts.nowMin(),
+          at + ".start",
+          "has not started yet",
+          "a load that runs or is done");
+      fault(
+          load.instruments().size() > day.loadCapacity(),
+          at + ".instruments",
+          "holds " + load.instruments().size(),
+          "at most load_capacity " + day.loadCapacity());
+      long together = day.running(facts.loads(), load.startMin());
+      fault(
+          together > day.sterilisers(),
+          at + ".start",
+          together + " loads run at once",
+          "at most sterilisers " + day.sterilisers());
+      load.instruments().forEach(ref -> known(ref, at + ".instruments"));
+    }
+    Set<String> taken = new HashSet<>();
+    for (int i = 0; i < facts.trays().size(); i++) {
+      TrayPlace tray = facts.trays().get(i);
+      String at = "on_trays[" + i + "]";
+      known(tray.instrument(), at);
+      Appointment a = day.appointment(tray.appointment()).orElse(null);
+      if (a == null) {
+        fault(
+            true,
+            at + ".appointment",
+            quoted(tray.appointment()) + " is not on the day list",
+            "the id of an appointment");
+      } else if (!a.needs().contains(tray.instrument().type())) {
+        fault(
+            true,
+            at + ".type",
+            quoted(tray.instrument().type()) + " is not among the needs of " + a.id(),
+            "one of its needs");
+      } else {
+        fault(
+            !taken.add(a.id() + "\n" + tray.instrument().type()),
+            at,
+            "fills a need that is filled already",
+            "each need once");
+      }
+    }
+  }
+
+  private static String quoted(String name) {
+    return "\"" + name + "\"";
+  }
+}

@@ -1,0 +1,21 @@
+package kerfwright.schedule;
+
+import java.util.List;
+
+/**
+ * What can no longer be changed: loads already running or done, instruments already on a tray, and
+ * how far the day has gone. A plan keeps all of it.
+ *
+ * @param nowMin no new load starts before this minute
+ * @param loads loads that have started
+ * @param trays instruments that lie on a tray or have been used
+ */
+public record FixedFacts(int nowMin, List<SteriliserLoad> loads, List<TrayPlace> trays) {
+  /** A day that has not begun. */
+  public static final FixedFacts NONE = new FixedFacts(0, List.of(), List.of());
+
+  public FixedFacts {
+    loads = List.copyOf(loads);
+    trays = List.copyOf(trays);
+  }
+}
