@@ -84,7 +84,9 @@ public final class APlan {
                 List.of(0.0, 4.1, 0.4))),
         null,
         new CutPlan.PlanTimes(
-            new Estimate(40, 100.5, 200), new Estimate(62, 131.5, 240), new Estimate(100, 200, 400)),
+            new Estimate(40, 100.5, 200),
+            new Estimate(62, 131.5, 240),
+            new Estimate(100, 200, 400)),
         List.of(
             new RunnerUp(
                 1,
@@ -187,7 +189,10 @@ public final class APlan {
         new Estimate(0.8, 1.1234567, 1.9),
         new Estimate(2.9, 3.1, 3.3),
         new StepTimes(
-            new Estimate(8, 11, 18), new Estimate(8.4, 12.3, 20.4), new Estimate(30, 47, 70), false),
+            new Estimate(8, 11, 18),
+            new Estimate(8.4, 12.3, 20.4),
+            new Estimate(30, 47, 70),
+            false),
         new Estimate(0.01, 0.02, 0.04),
         List.of(
             new Reason(
@@ -218,8 +223,7 @@ public final class APlan {
 
   /** One of the operations of an access, by its place. */
   public static StepOperation operation(int place, int layer, String material) {
-    Operation row =
-        OperationTable.packaged().operations("access-natural-molar").get(place);
+    Operation row = OperationTable.packaged().operations("access-natural-molar").get(place);
     Message cue = Message.of(row.key("cue"), new BigDecimal("5.4"));
     return new StepOperation(
         row,

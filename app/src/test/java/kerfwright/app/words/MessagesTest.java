@@ -71,8 +71,7 @@ class MessagesTest {
   @Test
   void figuresInMessagesCarryTheDecimalMarkAndNamesStandInTheSentence() {
     Message slip =
-        Message.of(
-            "exclusion.slip-beyond-margin", new BigDecimal("1.2"), new BigDecimal("0.50"));
+        Message.of("exclusion.slip-beyond-margin", new BigDecimal("1.2"), new BigDecimal("0.50"));
     assertTrue(ENGLISH.of(slip).contains("1.2 mm"), ENGLISH.of(slip));
     assertTrue(GERMAN.of(slip).contains("0,50 mm"), GERMAN.of(slip));
     Message dry = Message.of("exclusion.dry-grinding", Message.of("label.material-dentine"));
