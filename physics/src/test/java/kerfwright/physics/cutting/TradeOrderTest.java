@@ -94,8 +94,7 @@ class TradeOrderTest {
   @Test
   void coarseGritCracksEnamelAndPorcelainAndPloughsDentineAndMetal() {
     assertTrue(diamond(137, TestSubstances.PORCELAIN, 1).brittleShare() > 0.5);
-    // 0.3 before the toughness of short cracks and its threshold were taken
-    assertTrue(diamond(137, TestSubstances.ENAMEL, 1).brittleShare() > 0.1);
+    assertTrue(diamond(137, TestSubstances.ENAMEL, 1).brittleShare() > 0.3);
     assertTrue(diamond(137, TestSubstances.DENTINE, 1).brittleShare() < 1e-6);
     assertTrue(diamond(137, TestSubstances.COBALT_CHROMIUM, 1).brittleShare() < 1e-6);
     assertTrue(diamond(15, TestSubstances.ENAMEL, 1).brittleShare() < 1e-3);
