@@ -78,7 +78,8 @@ class FreeModelsTest {
 
   /** Fewer blades cut faster, more leave a smoother surface. */
   @ParameterizedTest
-  @ValueSource(strings = {"dentine", "co-cr-alloy", "gold-alloy", "composite", "adhesive-resin-aged"})
+  @ValueSource(
+      strings = {"dentine", "co-cr-alloy", "gold-alloy", "composite", "adhesive-resin-aged"})
   void fewerBladesCutFasterAndLeaveARougherSurface(String material) {
     int[] blades = {4, 8, 12, 30};
     for (int i = 1; i < blades.length; i++) {
@@ -140,9 +141,7 @@ class FreeModelsTest {
    */
   @ParameterizedTest
   @ValueSource(
-      strings = {
-        "dentine", "gold-alloy", "pd-ag-alloy", "titanium", "ni-cr-alloy", "co-cr-alloy"
-      })
+      strings = {"dentine", "gold-alloy", "pd-ag-alloy", "titanium", "ni-cr-alloy", "co-cr-alloy"})
   void ductileWorkWantsBlades(String material) {
     WorkingPart bur = carbide(4);
     for (GritClass grit : GritClass.values()) {
@@ -205,8 +204,7 @@ class FreeModelsTest {
   @ParameterizedTest
   @ValueSource(strings = {"enamel", "zirconia-3y", "co-cr-alloy"})
   void theRateANewtonBuysHasItsBestSpeed(String material) {
-    WorkingPart part =
-        material.startsWith("co-cr") ? carbide(4) : diamond(GritClass.COARSE);
+    WorkingPart part = material.startsWith("co-cr") ? carbide(4) : diamond(GritClass.COARSE);
     double best =
         RunOut.bestRimSpeedMPerS(
                 BULK_N, WALL.diameterM(), 5e-6, CuttingConstants.TYPICAL.shakenMassKg())

@@ -83,8 +83,7 @@ class RuleOutcomesTest {
             p.maximumSpeed(),
             List.of());
     return Objects.requireNonNull(
-        Instrument.of(
-            new DrawerInstrument("OTHER", shaped, 0, 0, DrawerInstrument.State.CLEAN)));
+        Instrument.of(new DrawerInstrument("OTHER", shaped, 0, 0, DrawerInstrument.State.CLEAN)));
   }
 
   private static List<CutCase> cases() {
@@ -172,11 +171,7 @@ class RuleOutcomesTest {
     all.add(
         new DrawerInstrument(
             "OLD",
-            AnInstrument.any(
-                    "OLD",
-                    InstrumentKind.DIAMOND,
-                    GritClass.COARSE,
-                    null)
+            AnInstrument.any("OLD", InstrumentKind.DIAMOND, GritClass.COARSE, null)
                 .build()
                 .properties(),
             1,
@@ -233,7 +228,9 @@ class RuleOutcomesTest {
         part.lives());
   }
 
-  /** Choices that no window lets through, made by hand: vetoes and evidence must hold by themselves. */
+  /**
+   * Choices that no window lets through, made by hand: vetoes and evidence must hold by themselves.
+   */
   private static Candidate with(
       Candidate c, Instrument instrument, List<PartCut> parts, double slipM) {
     return new Candidate(

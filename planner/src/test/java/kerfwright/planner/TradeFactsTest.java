@@ -28,9 +28,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Facts of the trade as tests of the whole planner, with the full drawer unless said; what the
- * models say with no operation's window stands in FreeModelsTest. All of them
- * are common practice with no source; where a published test speaks against one, the plan must show
- * it.
+ * models say with no operation's window stands in FreeModelsTest. All of them are common practice
+ * with no source; where a published test speaks against one, the plan must show it.
  */
 class TradeFactsTest {
   private static final PlanOptions QUICK = new PlanOptions(16, 1);
@@ -197,8 +196,7 @@ class TradeFactsTest {
     CutPlan wrong =
         plan(
             metalCeramic("co-cr-alloy"),
-            DemoDrawer.only(
-                bladed().negate().or(d -> d.properties().shank() == ShankType.RA)));
+            DemoDrawer.only(bladed().negate().or(d -> d.properties().shank() == ShankType.RA)));
     assertFalse(steps(wrong, "co-cr-alloy").isEmpty(), wrong.findings().toString());
     steps(wrong, "co-cr-alloy").forEach(s -> assertTrue(kind(s).isDiamond()));
     assertTrue(time(wrong, "co-cr-alloy") > time(right, "co-cr-alloy"));

@@ -11,10 +11,10 @@ package kerfwright.physics.cutting;
  * @param freshShare share of a groove that is cut in ground no other grain has just grooved, fitted
  *     to the rates of calibration sources within a factor of five
  * @param slidingFactor lambda of {@link CrackThreshold}: 1e5 (6e4 to 2e5)
- * @param crackVolume a, share of a grain's crack volume that comes away: 0.03 (0.02 to
- *     0.05), the most that still meets the steady rate in enamel (DC001 to DC013)
- * @param edgePointSpacingM t, distance of the points on which an edge rests in brittle work: 15 micrometres (10
- *     to 30), set by the glass of one test (DC066)
+ * @param crackVolume a, share of a grain's crack volume that comes away: 0.03 (0.02 to 0.05), the
+ *     most that still meets the steady rate in enamel (DC001 to DC013)
+ * @param edgePointSpacingM t, distance of the points on which an edge rests in brittle work: 15
+ *     micrometres (10 to 30), set by the glass of one test (DC066)
  */
 public record CuttingConstants(
     double shakenMassKg,

@@ -36,7 +36,6 @@ public final class EdgeDulling {
     double falling = Math.max(0, Math.min(livesInStep, (now - LEAST) / FALL));
     double fall = (1 - steadyShare) * FALL / now;
     double whileFalling = fall > 0 ? -Math.log1p(-fall * falling) / fall : falling;
-    return whileFalling
-        + (livesInStep - falling) / (steadyShare + (1 - steadyShare) * LEAST / now);
+    return whileFalling + (livesInStep - falling) / (steadyShare + (1 - steadyShare) * LEAST / now);
   }
 }

@@ -73,7 +73,8 @@ class DullingTest {
     assertEquals(Sharpness.WORN_OUT, EdgeDulling.after(Sharpness.LIFE_END), 1e-12);
     assertEquals(0.05, EdgeDulling.after(100));
     assertEquals(3.0, EdgeDulling.slowness(100, 3, 0), 1e-9);
-    assertEquals(integral(u -> 1 / EdgeDulling.after(u), 0, 3), EdgeDulling.slowness(0, 3, 0), 1e-2);
+    assertEquals(
+        integral(u -> 1 / EdgeDulling.after(u), 0, 3), EdgeDulling.slowness(0, 3, 0), 1e-2);
   }
 
   @Test

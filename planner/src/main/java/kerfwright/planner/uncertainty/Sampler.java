@@ -173,10 +173,7 @@ public final class Sampler {
     double rim = Math.PI * c.contact().diameterM() * rpm / 60;
     OperatingPoint point =
         new OperatingPoint(
-            load,
-            rim,
-            cutCase.coolant().millilitresPerMinute(),
-            instrument.part().sharpness());
+            load, rim, cutCase.coolant().millilitresPerMinute(), instrument.part().sharpness());
     CutResult cut = instrument.part().cut(work, c.contact(), point);
     boolean abrasive = instrument.part() instanceof AbrasivePart;
     double factor = abrasive ? draw.abrasiveFactor : draw.bladedFactor;

@@ -8,9 +8,9 @@ import kerfwright.practice.drawer.StockItem;
 /**
  * How many more uses a piece is good for: the share of its life that is left ({@link LifeLeft})
  * over the share a use takes. That is what the uses before took where volumes are recorded; else a
- * third, a fifth or a tenth of a life (project setting, as there) and what each sterilisation
- * takes after it ({@link Sharpness}). The practice's own wear scales what is used. A piece for single use is good
- * for one.
+ * third, a fifth or a tenth of a life (project setting, as there) and what each sterilisation takes
+ * after it ({@link Sharpness}). The practice's own wear scales what is used. A piece for single use
+ * is good for one.
  *
  * @param low fewest, uses
  * @param typical uses
