@@ -49,7 +49,7 @@ public record Wiring(
         cases,
         instruments,
         (cutCase, drawer, options) ->
-            UsualStackFindings.addTo(Planner.plan(cutCase, drawer, options), cases),
+            UsualStackFindings.addTo(Planner.plan(cutCase, drawer, options)),
         () -> DemoPractice.drawer(new DrawerFile(instruments)),
         () -> DemoPractice.cases(new CaseFile(cases)),
         new ScaleDrawings(),

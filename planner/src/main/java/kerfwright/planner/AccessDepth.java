@@ -78,7 +78,8 @@ final class AccessDepth {
                     "finding.film-first",
                     Rounded.places(depth.mm(), 1),
                     Rounded.places(depth.plusMinusMm(), 1)),
-                c.filled("chamber").map(f -> f.sources().toArray(SourceKey[]::new))
+                c.filled("chamber")
+                    .map(f -> f.sources().toArray(SourceKey[]::new))
                     .orElse(new SourceKey[] {new SourceKey("deutsch-2004")})));
   }
 

@@ -3,10 +3,9 @@ package kerfwright.planner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import kerfwright.catalogue.evidence.Agreement;
-import kerfwright.catalogue.evidence.EvidenceCase;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.FinishGoal;
+import kerfwright.planner.casework.FilledInNotes;
 import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.KeepDefaults;
 import kerfwright.planner.casework.OwnPace;
@@ -55,6 +54,7 @@ final class PlanNotes {
               Message.of("finding.usual-stack"),
               c.stackSources()));
     }
+    notes.addAll(FilledInNotes.of(c));
     return notes;
   }
 
@@ -160,18 +160,8 @@ final class PlanNotes {
     return warnings;
   }
 
-  /** How far the models may be trusted: what published tests no constant rests on made of them. */
+  /** How far the models may be trusted; the page of published findings has the figures. */
   private static Finding orderOfMagnitude() {
-    Agreement agreement = Agreement.packaged();
-    Agreement.Count cutting = agreement.of(EvidenceCase.About.CUTTING);
-    Agreement.Count heat = agreement.of(EvidenceCase.About.HEAT);
-    return Finding.note(
-        "order-of-magnitude",
-        Message.of(
-            "finding.order-of-magnitude",
-            cutting.met(),
-            cutting.cases(),
-            heat.met(),
-            heat.cases()));
+    return Finding.note("order-of-magnitude", Message.of("finding.order-of-magnitude"));
   }
 }

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import kerfwright.catalogue.operation.HeatTarget;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
 import kerfwright.planner.choice.Candidate;
@@ -26,7 +25,6 @@ import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.DepthFrom;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.PulpHeat;
-import kerfwright.planner.plan.RootHeat;
 import kerfwright.planner.plan.RunnerUp;
 import kerfwright.planner.plan.Unfilled;
 import kerfwright.planner.rule.OrderRules;
@@ -70,8 +68,7 @@ public final class Planner {
     this.settled = settled;
     this.laying = Operations.laid(cutCase);
     this.pulpLives = PulpDistance.toLive(cutCase, laying.works());
-    this.search =
-        new CandidateSearch(cutCase, drawer.instruments(), Vetoes.all(), options.pace());
+    this.search = new CandidateSearch(cutCase, drawer.instruments(), Vetoes.all(), options.pace());
     this.open =
         new CandidateSearch(cutCase, drawer.instruments(), Vetoes.all(), options.pace(), true);
     this.refusals = new Refusals(cutCase, search);
@@ -109,9 +106,7 @@ public final class Planner {
   /** Searches the sequence and cools it. */
   private @Nullable Finding refusalOrNull() {
     findings.addAll(PlanNotes.filledIn(cutCase));
-    laying.findings().stream()
-        .filter(f -> !f.code().equals("operation-film-first"))
-        .forEach(findings::add);
+    findings.addAll(laying.findings());
     if (laying.works().isEmpty()) {
       return Finding.refuse("nothing-to-cut", Message.of("finding.nothing-to-cut"));
     }
@@ -199,9 +194,7 @@ public final class Planner {
 
   private List<TimedCut> timed(List<Candidate> path) {
     double flow = cutCase.coolant().millilitresPerMinute();
-    return path.stream()
-        .map(c -> new TimedCut(c, Pace.of(c.work().operation(), flow)))
-        .toList();
+    return path.stream().map(c -> new TimedCut(c, Pace.of(c.work().operation(), flow))).toList();
   }
 
   private @Nullable Finding coolOrNull(List<TimedCut> planned) {
@@ -220,7 +213,8 @@ public final class Planner {
     List<TimedCut> sequence = found.sequence();
     double lasts = CoolSequence.lastsS(sequence);
     SampledPlan sampled =
-        new Sampler(cutCase, sequence, options.samples(), lasts).run(options.seed());
+        new Sampler(cutCase, sequence, options.samples(), lasts, options.pace())
+            .run(options.seed());
     Explanation explanation = new Explanation(new RuleContext(cutCase));
     List<PlannedStep> steps = new ArrayList<>();
     List<RunnerUp> runnersUp = new ArrayList<>();
@@ -265,17 +259,11 @@ public final class Planner {
         unfilled,
         access,
         pulp,
-        root(),
+        RootOfPlan.of(cutCase, laying.works(), sequence).orElse(null),
         ChairTimes.of(sampled, steps, cues),
         runnersUp,
         findings,
         CaseCautions.of(cutCase, steps));
-  }
-
-  /** The root surface is the line of heat where the chamber is opened or metal leads into it. */
-  private @Nullable RootHeat root() {
-    boolean target = laying.works().stream().anyMatch(w -> w.heat() == HeatTarget.ROOT_SURFACE);
-    return target ? RootHeat.notComputed() : null;
   }
 
   private void addOnce(Finding finding) {

@@ -63,8 +63,7 @@ final class Refusals {
     return unfilled.essential()
         ? Finding.refuse(
             "no-instrument-allowed",
-            Message.of(
-                "finding.no-instrument-allowed", name, reasons(nothing), unfilled.needs()),
+            Message.of("finding.no-instrument-allowed", name, reasons(nothing), unfilled.needs()),
             SourceKey.COMMON_PRACTICE)
         : Finding.note(
             "operation-unfilled",
@@ -120,8 +119,7 @@ final class Refusals {
                 .on(w).candidates().stream()
                     .filter(c -> c.resort() == LastResort.NONE)
                     .min(
-                        Comparator.comparingDouble(Candidate::costS)
-                            .thenComparing(Candidate::id)));
+                        Comparator.comparingDouble(Candidate::costS).thenComparing(Candidate::id)));
   }
 
   /** What is planned only because nothing fitting is clean; said before all else. */

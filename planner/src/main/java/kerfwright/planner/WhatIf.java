@@ -189,7 +189,7 @@ public final class WhatIf {
 
   private SampledPlan sampled(CutCase c, List<TimedCut> sequence) {
     double lasts = CoolSequence.lastsS(sequence);
-    return new Sampler(c, sequence, options.samples(), lasts).run(options.seed());
+    return new Sampler(c, sequence, options.samples(), lasts, options.pace()).run(options.seed());
   }
 
   private Varied.Figures figures(

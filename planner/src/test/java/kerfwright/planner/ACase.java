@@ -7,10 +7,13 @@ import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.planner.casework.Aim;
 import kerfwright.planner.casework.AtHand;
+import kerfwright.planner.casework.ChamberDepth;
 import kerfwright.planner.casework.Condition;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Keep;
+import kerfwright.planner.casework.Known;
 import kerfwright.planner.casework.Layer;
+import kerfwright.planner.casework.Lesion;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
@@ -29,6 +32,11 @@ final class ACase {
   private Outline outline =
       new Outline(Outline.Shape.ELLIPSE, Length.ofMillimetres(4), Length.ofMillimetres(3));
   private double water = 50;
+  private int fdi = 16;
+  private @Nullable String restoration;
+  private @Nullable String intended;
+  private @Nullable Lesion lesion;
+  private @Nullable ChamberDepth chamber;
   private List<String> handpieces = List.of("turbine", "electric-1to5", "electric-1to1");
 
   private ACase(Procedure procedure) {
@@ -89,13 +97,45 @@ final class ACase {
     return this;
   }
 
+  ACase tooth(int number) {
+    fdi = number;
+    return this;
+  }
+
+  ACase restoration(String id) {
+    restoration = id;
+    return this;
+  }
+
+  ACase intended(String id) {
+    intended = id;
+    return this;
+  }
+
+  ACase deepDecay() {
+    lesion = new Lesion(Lesion.Depth.DEEP, Lesion.Activity.ACTIVE, null);
+    return this;
+  }
+
+  /** The chamber as read on a film. */
+  ACase chamberOnFilm(double mm, double error) {
+    chamber =
+        new ChamberDepth(
+            new Range<>(
+                Length.ofMillimetres(mm - error),
+                Length.ofMillimetres(mm),
+                Length.ofMillimetres(mm + error)),
+            Known.FILM);
+    return this;
+  }
+
   CutCase build() {
     return new CutCase(
         "K-0001",
         procedure,
-        new Tooth(16),
-        new Condition(pulp, layers),
-        new Aim(null, outline, keep, finish),
+        new Tooth(fdi),
+        new Condition(pulp, restoration, lesion, layers, chamber),
+        new Aim(intended, outline, keep, finish),
         new AtHand(
             handpieces.stream().map(id -> Handpieces.byId(id).orElseThrow()).toList(),
             FlowRate.ofMillilitresPerMinute(water)),

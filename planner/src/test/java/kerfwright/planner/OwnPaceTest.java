@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import kerfwright.catalogue.evidence.Family;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.OwnPace;
@@ -31,7 +32,9 @@ class OwnPaceTest {
   }
 
   private static OwnPace overall(double factor) {
-    return new OwnPace(new Factor(factor, factor, factor), Map.of(), Map.of(), 30);
+    Factor own = new Factor(0.9 * factor, factor, 1.1 * factor);
+    return new OwnPace(
+        Map.of(Family.ABRASIVE_RATE, own, Family.BLADE_RATE, own), Map.of(), Map.of(), 30);
   }
 
   private static List<String> instruments(CutPlan plan) {
@@ -81,7 +84,7 @@ class OwnPaceTest {
   void wearScalesTheLifeAStepUses() {
     OwnPace pace =
         new OwnPace(
-            Factor.ONE,
+            Map.of(),
             Map.of(),
             Map.of(
                 InstrumentKind.DIAMOND,
@@ -100,10 +103,29 @@ class OwnPaceTest {
   @Test
   void aBluntInstrumentIsSlowerWhereItWearsFaster() {
     OwnPace pace =
-        new OwnPace(Factor.ONE, Map.of(), Map.of(InstrumentKind.DIAMOND, new Factor(1, 1.5, 2)), 9);
+        new OwnPace(Map.of(), Map.of(), Map.of(InstrumentKind.DIAMOND, new Factor(1, 1.5, 2)), 9);
     assertEquals(1, pace.time("enamel", InstrumentKind.DIAMOND, 0), 1e-12);
     assertEquals(
         Math.exp(0.5 * Math.log(3)), pace.time("enamel", InstrumentKind.DIAMOND, 5), 1e-12);
     assertEquals(Factor.BOUND, pace.time("enamel", InstrumentKind.DIAMOND, 1000), 1e-12);
+  }
+
+  @Test
+  void ownCutsNarrowTheBandsOfTheirInstrumentsAndNoOthers() {
+    Factor own = new Factor(0.8, 1, 1.25);
+    CutPlan literature = plan(OwnPace.NONE);
+    CutPlan narrowed = plan(new OwnPace(Map.of(Family.ABRASIVE_RATE, own), Map.of(), Map.of(), 5));
+    assertEquals(instruments(literature), instruments(narrowed));
+    for (int i = 0; i < narrowed.steps().size(); i++) {
+      PlannedStep before = literature.steps().get(i);
+      PlannedStep after = narrowed.steps().get(i);
+      double was = before.removalMm3PerMin().high() / before.removalMm3PerMin().low();
+      double is = after.removalMm3PerMin().high() / after.removalMm3PerMin().low();
+      if (after.instrument().properties().kind().bladed()) {
+        assertEquals(was, is, 1e-9);
+      } else {
+        assertTrue(is < 0.5 * was, is + " of " + was);
+      }
+    }
   }
 }

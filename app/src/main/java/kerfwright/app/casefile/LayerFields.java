@@ -11,6 +11,7 @@ import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.stack.UsualLayer;
 import kerfwright.catalogue.stack.UsualStack;
 import kerfwright.planner.casework.Keep;
+import kerfwright.planner.casework.Known;
 import kerfwright.planner.casework.Layer;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Message;
@@ -32,7 +33,7 @@ final class LayerFields {
   }
 
   /** The stack; null where the field is missing or holds a fault. */
-  @Nullable List<Layer> stack(Fields fields, Faults faults) {
+  @Nullable List<Layer> stack(Fields fields, Faults faults, Known known) {
     Node node = fields.optional("layers");
     List<Node> items = node == null ? null : fields.items("layers", node);
     if (items == null) {
@@ -46,7 +47,9 @@ final class LayerFields {
     for (int i = 0; i < items.size(); i++) {
       String path = "layers[" + i + "]";
       if (items.get(i) instanceof Node.Mapping mapping) {
-        Layer layer = layer(new Fields(mapping, path, faults), faults);
+        boolean underDecay =
+            i > 0 && !stack.isEmpty() && stack.get(stack.size() - 1).material().has("carious");
+        Layer layer = layer(new Fields(mapping, path, faults), faults, known, underDecay);
         if (layer != null) {
           stack.add(layer);
         }
@@ -58,27 +61,18 @@ final class LayerFields {
     return stack.size() == items.size() ? stack : null;
   }
 
-  /** The usual layers; a fault where there are none or one of them has no usual thickness. */
-  @Nullable List<Layer> usual(Fields fields, @Nullable UsualStack usual) {
+  /** Whether the usual layers can stand in; a fault where there are none or a thickness lacks. */
+  static boolean complete(Fields fields, @Nullable UsualStack usual) {
     if (usual == null) {
       fields.fault("layers", Message.of("fault.missing-usual-stack"));
-      return null;
+      return false;
     }
     if (!usual.complete()) {
       List<Message> lacking = usual.missing().stream().map(LayerFields::lacking).toList();
       fields.fault("layers", Message.of("fault.missing-usual-thickness", usual.name(), lacking));
-      return null;
+      return false;
     }
-    List<Layer> stack = new ArrayList<>();
-    for (UsualLayer layer : usual.layers()) {
-      Range<Length> thickness = layer.thickness();
-      for (Material material : materials) {
-        if (thickness != null && material.id().equals(layer.materialId())) {
-          stack.add(new Layer(material, thickness));
-        }
-      }
-    }
-    return stack;
+    return true;
   }
 
   private static Message lacking(UsualLayer layer) {
@@ -88,12 +82,27 @@ final class LayerFields {
         Message.ofProse("stack.", layer.note()));
   }
 
-  private @Nullable Layer layer(Fields fields, Faults faults) {
+  private @Nullable Layer layer(Fields fields, Faults faults, Known ofCase, boolean underDecay) {
     Material material = material(fields);
     Node node = fields.required("thickness_mm", Message.of("fault.thickness"));
-    Range<Length> thickness = node == null ? null : thickness(fields, node, faults);
+    // a bitewing shows only the dentine under decay too thick; the rest it shows as a film does
+    boolean tooThick = underDecay && material != null && material.id().equals("dentine");
+    Known otherwise = ofCase == Known.BITEWING && !tooThick ? Known.FILM : ofCase;
+    Known known = KnownField.read(fields, otherwise);
     fields.rejectUnknown();
-    return material == null || thickness == null ? null : new Layer(material, thickness);
+    if (node == null) {
+      return null;
+    }
+    String path = fields.path("thickness_mm");
+    Range<Length> thickness;
+    if (node instanceof Node.Mapping) {
+      thickness = range(path, node, THICKNESS, faults);
+      known = Known.RANGE;
+    } else {
+      Double mm = Fields.number(path, node, THICKNESS, faults);
+      thickness = mm == null ? null : known.around(Length.ofMillimetres(mm), null);
+    }
+    return material == null || thickness == null ? null : new Layer(material, thickness, known);
   }
 
   private @Nullable Material material(Fields fields) {
@@ -101,16 +110,15 @@ final class LayerFields {
     return materials.stream().filter(one -> one.id().equals(id)).findFirst().orElse(null);
   }
 
-  private static @Nullable Range<Length> thickness(Fields fields, Node node, Faults faults) {
-    String path = fields.path("thickness_mm");
+  /** Low, typical and high; null after a fault. */
+  static @Nullable Range<Length> range(String path, Node node, Bounds bounds, Faults faults) {
     if (!(node instanceof Node.Mapping mapping)) {
-      Double value = Fields.number(path, node, THICKNESS, faults);
-      return value == null ? null : Range.exactly(Length.ofMillimetres(value));
+      return null;
     }
     Fields range = new Fields(mapping, path, faults);
-    Double low = range.number("low", THICKNESS, true);
-    Double typical = range.number("typical", THICKNESS, true);
-    Double high = range.number("high", THICKNESS, true);
+    Double low = range.number("low", bounds, true);
+    Double typical = range.number("typical", bounds, true);
+    Double high = range.number("high", bounds, true);
     range.rejectUnknown();
     if (low == null || typical == null || high == null) {
       return null;

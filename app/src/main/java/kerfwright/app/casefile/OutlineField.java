@@ -17,7 +17,7 @@ final class OutlineField {
   private OutlineField() {}
 
   static @Nullable Outline read(Fields fields) {
-    Fields outline = fields.fields("outline", Message.of("fault.outline"), true);
+    Fields outline = fields.fields("outline", Message.of("fault.outline"), false);
     if (outline == null) {
       return null;
     }

@@ -6,13 +6,11 @@ import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.material.Materials;
-import kerfwright.catalogue.stack.UsualStack;
 import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.catalogue.tooth.ToothNotation;
 import kerfwright.catalogue.tooth.ToothSystem;
 import kerfwright.planner.casework.Procedure;
-import org.jspecify.annotations.Nullable;
 
 /** What a case file may name, from the data packaged with the catalogue. */
 public final class PackagedCatalogue implements CaseCatalogue {
@@ -45,8 +43,16 @@ public final class PackagedCatalogue implements CaseCatalogue {
   }
 
   @Override
-  public Optional<UsualStack> usualStack(
-      Tooth tooth, Procedure procedure, @Nullable String restoration) {
-    return UsualStacks.packaged().find(tooth, restoration, procedure.id(), null);
+  public List<String> procedures() {
+    return Procedure.ids();
+  }
+
+  @Override
+  public List<String> intended() {
+    UsualStacks stacks = UsualStacks.packaged();
+    return procedures().stream()
+        .flatMap(id -> stacks.procedure(id).intended().stream())
+        .distinct()
+        .toList();
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.UsualValues;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.quantity.Finding;
 
@@ -14,7 +15,7 @@ import kerfwright.quantity.Finding;
 public final class UsualStackFindings {
   private UsualStackFindings() {}
 
-  public static CutPlan addTo(CutPlan plan, CaseCatalogue catalogue) {
+  public static CutPlan addTo(CutPlan plan) {
     CutCase cutCase = plan.cutCase();
     if (!cutCase.stackFilledIn()) {
       return plan;
@@ -22,10 +23,11 @@ public final class UsualStackFindings {
     Set<String> told =
         plan.findings().stream().map(Finding::code).collect(Collectors.toUnmodifiableSet());
     List<Finding> findings = new ArrayList<>(plan.findings());
-    catalogue.usualStack(cutCase.tooth(), cutCase.procedure(), cutCase.restoration()).stream()
-        .flatMap(stack -> stack.findings().stream())
-        .filter(finding -> !told.contains(finding.code()))
-        .forEach(findings::add);
+    new UsualValues(cutCase.procedure(), cutCase.tooth())
+        .stack(cutCase.restoration(), cutCase.lesion()).stream()
+            .flatMap(stack -> stack.findings().stream())
+            .filter(finding -> !told.contains(finding.code()))
+            .forEach(findings::add);
     return plan.with(findings);
   }
 }

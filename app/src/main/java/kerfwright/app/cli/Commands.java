@@ -28,6 +28,7 @@ public final class Commands {
     line.addSubcommand(new HeatCommand(terminal));
     line.addSubcommand(new DayCommand(terminal.out(), terminal.err(), new PlanNeeds(wiring)));
     line.addSubcommand(new EvidenceCommand(terminal));
+    line.addSubcommand(new OwnCutCommand(terminal));
     line.addSubcommand(new RecordCommand(terminal));
     line.addSubcommand(new ExportCommand(terminal.err()));
     line.addSubcommand(new RestoreCommand(terminal.err()));

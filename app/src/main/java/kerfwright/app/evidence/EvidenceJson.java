@@ -14,6 +14,8 @@ import kerfwright.catalogue.evidence.SourceRoles;
 import kerfwright.catalogue.source.Sources;
 import kerfwright.catalogue.table.Numbers;
 import kerfwright.planner.evidence.Compared;
+import kerfwright.planner.evidence.Conditioned;
+import kerfwright.planner.evidence.Coverage;
 import kerfwright.planner.evidence.EvidenceReport;
 import kerfwright.planner.evidence.Summary;
 import kerfwright.planner.plan.Estimate;
@@ -33,7 +35,7 @@ public final class EvidenceJson {
     for (EvidenceRow row : Evidence.packaged().all()) {
       rows.add(row(row, report));
     }
-    json.set("summary", summary(report.summary()));
+    json.set("summary", summary(report));
     ArrayNode sources = json.putArray("sources");
     for (SourceRole role : SourceRoles.packaged().all()) {
       ObjectNode one = sources.addObject();
@@ -79,6 +81,8 @@ public final class EvidenceJson {
     one.put("computedUnit", EvidenceWords.unit(asked).strip());
     one.put("verdict", c.verdict().label());
     one.put("met", c.verdict().met());
+    one.put("standing", c.standing().id());
+    one.set("monteCarloError", JsonText.number(c.monteCarlo()));
     one.set("holdsShare", JsonText.number(c.holdsShare()));
     one.put("explanation", c.verdict().met() ? "" : asked.explanation());
     ArrayNode setUps = one.putArray("setUps");
@@ -109,20 +113,58 @@ public final class EvidenceJson {
     return one;
   }
 
-  private static ObjectNode summary(Summary s) {
+  private static ObjectNode summary(EvidenceReport report) {
+    Summary s = report.summary();
     ObjectNode one = JsonNodeFactory.instance.objectNode();
     one.put("validationCases", s.cases());
     one.put("met", s.met());
-    one.set("share", JsonText.number(s.share()));
+    one.set("share", JsonText.number((double) s.met() / Math.max(1, s.cases())));
+    one.put("studies", s.byStudy().size());
+    one.set("shareByStudy", JsonText.number(s.share()));
     one.put("intervals", s.intervals());
     one.put("intervalsInside", s.intervalsMet());
     one.put("directions", s.directions());
     one.put("directionsRight", s.directionsMet());
+    one.put("frozen", s.frozen());
+    one.put("frozenMet", s.frozenMet());
+    one.put("frozenMetWithinOneLaboratory", s.frozenMetInOneLaboratory());
     one.set("medianFactorOfRates", JsonText.number(s.medianFactor()));
     one.set("medianWidthOfPulpRiseK", JsonText.number(s.medianKelvin()));
+    one.set("monteCarloError", JsonText.number(s.monteCarlo()));
+    ArrayNode coverage = one.putArray("coverage");
+    report.coverage().forEach(c -> coverage.add(coverage(c)));
+    ArrayNode conditioned = one.putArray("conditioned");
+    for (Conditioned c : report.conditioned()) {
+      ObjectNode node = conditioned.addObject();
+      node.put("family", c.family().id());
+      node.put("studies", c.studies());
+      node.put("figures", c.figures());
+      node.put("covered", c.covered());
+      number(node, "medianWidth", c.medianWidth());
+    }
     ArrayNode words = one.putArray("words");
-    EvidenceWords.closing(s).forEach(words::add);
+    EvidenceWords.closing(report).forEach(words::add);
     return one;
+  }
+
+  private static ObjectNode coverage(Coverage c) {
+    ObjectNode one = JsonNodeFactory.instance.objectNode();
+    one.put("family", c.id());
+    one.put("studies", c.studies());
+    one.put("figures", c.figures());
+    number(one, "coverage90", c.share());
+    number(one, "medianWidth", c.medianWidth());
+    one.put("covered", c.covered());
+    one.set("binomial", estimate(c.binomial()));
+    number(one, "intervalScore", c.score());
+    number(one, "intervalScoreOfMean", c.meanScore());
+    one.put("testable", c.testable());
+    one.put("holds", c.testable() && c.holds());
+    return one;
+  }
+
+  private static void number(ObjectNode one, String name, double value) {
+    one.set(name, Double.isFinite(value) ? JsonText.number(value) : null);
   }
 
   private static ObjectNode estimate(Estimate e) {

@@ -29,7 +29,7 @@ public final class EvidenceText {
       compared.forEach(c -> append(text, c));
       text.append('\n');
     }
-    EvidenceWords.closing(report.summary()).forEach(s -> text.append(s).append('\n'));
+    EvidenceWords.closing(report).forEach(s -> text.append(s).append('\n'));
     text.append("\nSources\n");
     citations().forEach((k, v) -> text.append("  [").append(k).append("] ").append(v).append('\n'));
     return text.toString();

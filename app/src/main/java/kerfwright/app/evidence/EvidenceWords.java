@@ -3,14 +3,19 @@ package kerfwright.app.evidence;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import kerfwright.catalogue.evidence.Condition;
 import kerfwright.catalogue.evidence.EvidenceCase;
+import kerfwright.catalogue.evidence.Family;
 import kerfwright.catalogue.evidence.SetUp;
 import kerfwright.catalogue.table.Numbers;
 import kerfwright.planner.evidence.Compared;
+import kerfwright.planner.evidence.Conditioned;
+import kerfwright.planner.evidence.Coverage;
+import kerfwright.planner.evidence.EvidenceReport;
 import kerfwright.planner.evidence.Summary;
 import kerfwright.planner.plan.Estimate;
 
@@ -86,9 +91,15 @@ final class EvidenceWords {
   }
 
   static String verdict(Compared c) {
+    String counts =
+        switch (c.standing()) {
+          case COUNTED, CALIBRATION -> "";
+          case BY_CONSTRUCTION -> ", cannot fail: not counted";
+          case CONDITIONS_UNTOLD -> ", load or time untold: not counted";
+        };
     return c.asked().comparison().interval()
-        ? c.verdict().label()
-        : c.verdict().label() + ", holds in " + Math.round(100 * c.holdsShare()) + " % of samples";
+        ? c.verdict().label() + counts
+        : c.verdict().label() + ", holds in " + percent(c.holdsShare()) + " of samples" + counts;
   }
 
   static String condition(Condition c) {
@@ -104,45 +115,135 @@ final class EvidenceWords {
         .collect(Collectors.joining(", "));
   }
 
-  /** The closing sentences, whatever they come to. */
-  static List<String> closing(Summary s) {
-    return List.of(
-        String.format(
-            Locale.ROOT,
-            "Validation cases met: %d of %d (%s %%; wanted %s %%).",
-            s.met(),
-            s.cases(),
-            figure(100 * s.share()),
-            figure(100 * Summary.WANTED_SHARE)),
-        String.format(
-            Locale.ROOT,
-            "Of these, figures inside their interval: %d of %d (%s %%); directions, rankings and"
-                + " bounds right: %d of %d.",
-            s.intervalsMet(),
-            s.intervals(),
-            figure(100 * s.intervalShare()),
-            s.directionsMet(),
-            s.directions()),
-        String.format(
-            Locale.ROOT,
-            "Median width of the intervals: a factor of %s for rates (%d rows; wanted at most %s),"
-                + " %s K for pulp rise (%d rows; wanted at most %s K).",
-            figure(s.medianFactor()),
-            s.rates(),
-            figure(Summary.WANTED_FACTOR),
-            figure(s.medianKelvin()),
-            s.rises(),
-            figure(Summary.WANTED_KELVIN)),
-        reached(s)
-            ? "The models reach what is wanted of them."
-            : "The models do not reach what is wanted of them: rates and temperatures are order of"
-                + " magnitude only.");
+  static String percent(double share) {
+    return Double.isNaN(share) ? "-" : Math.round(100 * share) + " %";
   }
 
-  private static boolean reached(Summary s) {
-    return s.share() >= Summary.WANTED_SHARE
-        && s.intervalShare() >= Summary.WANTED_SHARE
-        && s.medianFactor() <= Summary.WANTED_FACTOR
-        && s.medianKelvin() <= Summary.WANTED_KELVIN;
+  static String family(Family family) {
+    return switch (family) {
+      case ABRASIVE_RATE -> "rate of abrasive instruments";
+      case BLADE_RATE -> "rate of blades";
+      case WEAR -> "wear";
+      case ROUGHNESS -> "roughness";
+      case DRY_HEAT -> "heat, dry";
+      case WET_HEAT -> "heat, with water";
+    };
+  }
+
+  /** "a factor of 40" or "14 K". */
+  static String width(Family family, double width) {
+    return Double.isNaN(width)
+        ? "-"
+        : family.logarithmic() ? "a factor of " + figure(width) : figure(width) + " K";
+  }
+
+  /** "covered 39 of 48 left-out figures, 14 studies", with what it is worth. */
+  static String covered(Coverage c) {
+    String counts =
+        String.format(
+            Locale.ROOT,
+            "covered %d of %d left-out figures, %d %s",
+            c.covered(),
+            c.figures(),
+            c.studies(),
+            c.studies() == 1 ? "study" : "studies");
+    return c.figures() == 0
+        ? counts
+        : counts
+            + String.format(
+                Locale.ROOT,
+                " (%s; 95 %% binomial interval %s to %s)",
+                percent(c.share()),
+                percent(c.binomial().low()),
+                percent(c.binomial().high()));
+  }
+
+  /** What a coverage comes to; never more than it can bear. */
+  static String judged(Coverage c) {
+    if (!c.testable()) {
+      return "not testable: fewer than " + Coverage.TESTABLE + " studies";
+    }
+    String covers =
+        c.covers()
+            ? "covers as it should"
+            : c.share() < 0.8 ? "fails: covers too few" : "fails: too wide, covers too many";
+    boolean beats = c.score() < c.meanScore();
+    return covers
+        + (beats
+            ? "; better than the mean of the other studies"
+            : "; fails: no better than the mean of the other studies");
+  }
+
+  /** The closing sentences, whatever they come to. */
+  static List<String> closing(EvidenceReport report) {
+    Summary s = report.summary();
+    List<String> said = new ArrayList<>();
+    said.add(
+        String.format(
+            Locale.ROOT,
+            "Rows no constant rests on: %d of %d met, in %d studies. Each study counted once: %s.",
+            s.met(),
+            s.cases(),
+            s.byStudy().size(),
+            percent(s.share())));
+    said.add(
+        String.format(
+            Locale.ROOT,
+            "Of these, figures inside their interval: %d of %d (each study once, with its published"
+                + " scatter: %s); directions, rankings and bounds right: %d of %d.",
+            s.intervalsMet(),
+            s.intervals(),
+            percent(s.scatterShare()),
+            s.directionsMet(),
+            s.directions()));
+    said.add(
+        String.format(
+            Locale.ROOT,
+            "The frozen list: %d of %d met; %d of them when only the scatter within one laboratory is"
+                + " allowed for, as the list was counted when it was frozen. %d of the list cannot"
+                + " fail.",
+            s.frozenMet(),
+            s.frozen(),
+            s.frozenMetInOneLaboratory(),
+            s.byConstruction()));
+    for (Coverage c : report.coverage()) {
+      Family family = c.family();
+      said.add(
+          family == null
+              ? "All families: " + covered(c) + ": " + judged(c) + "."
+              : capital(family(family))
+                  + ": "
+                  + covered(c)
+                  + (c.figures() == 0 ? "" : ", median band " + width(family, c.medianWidth()))
+                  + ": "
+                  + judged(c)
+                  + ".");
+    }
+    for (Conditioned c : report.conditioned()) {
+      if (c.figures() > 0) {
+        said.add(
+            String.format(
+                Locale.ROOT,
+                "%s, once the first half of a study's figures is known: covered %d of %d others, %d"
+                    + " studies, median band %s.",
+                capital(family(c.family())),
+                c.covered(),
+                c.figures(),
+                c.studies(),
+                width(c.family(), c.medianWidth())));
+      }
+    }
+    said.add(
+        String.format(
+            Locale.ROOT,
+            "The number of samples moves an end of an interval by %s of its width at the most"
+                + " (standard error), by %s in half of the cases.",
+            percent(s.monteCarlo()),
+            percent(s.monteCarloMedian())));
+    return said;
+  }
+
+  private static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

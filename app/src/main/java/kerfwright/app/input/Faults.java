@@ -3,6 +3,7 @@ package kerfwright.app.input;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import kerfwright.planner.casework.Fix;
 import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
@@ -29,6 +30,10 @@ public final class Faults {
 
   public void add(int line, String field, String problem, @Nullable String nearest) {
     found.add(new Fault(origin, line, field, problem, nearest));
+  }
+
+  public void addFixable(int line, String field, Message message, Fix fix) {
+    found.add(new Fault(origin, line, field, message, null, fix));
   }
 
   public boolean none() {

@@ -15,12 +15,14 @@ import kerfwright.practice.chairside.CutRuns;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.learning.LoggedCut;
+import kerfwright.practice.learning.Narrowed;
 import kerfwright.practice.learning.PaceLearning;
 import kerfwright.practice.record.CutRecord;
 import kerfwright.practice.record.CutUse;
 import kerfwright.practice.record.PlanStep;
 import kerfwright.practice.record.RecordEntry;
 import kerfwright.practice.restock.PastUses;
+import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
 
@@ -36,6 +38,7 @@ public final class LearningDesk implements Supplier<OwnPace> {
   private final PlannedSteps planned;
   private final Drawer drawer;
   private final Settings settings;
+  private final OwnCuts ownCuts;
   private volatile @Nullable Known known;
 
   public LearningDesk(CutRecord record, CutRuns runs, Drawer drawer, Settings settings) {
@@ -43,19 +46,36 @@ public final class LearningDesk implements Supplier<OwnPace> {
     this.planned = new PlannedSteps(runs);
     this.drawer = drawer;
     this.settings = settings;
+    this.ownCuts = new OwnCuts(settings, drawer);
   }
 
   /**
    * What is known.
    *
    * @param end last entry of the record it rests on
-   * @param since what was cut before does not teach
+   * @param version of the settings, which hold the measured cuts
+   * @param since what was logged before does not teach
    * @param pace what was learned
    * @param counts believable cuts by material and kind
    * @param setAside cuts that are hard to believe
    */
   public record Known(
-      long end, Instant since, OwnPace pace, Map<OwnPace.Where, Integer> counts, int setAside) {}
+      long end,
+      int version,
+      Instant since,
+      OwnPace pace,
+      Map<OwnPace.Where, Integer> counts,
+      int setAside) {
+    /** The bands before and after. */
+    public List<Narrowed> narrowed() {
+      return Narrowed.of(pace, counts);
+    }
+  }
+
+  /** The measured cuts. */
+  public OwnCuts ownCuts() {
+    return ownCuts;
+  }
 
   /** What plans are made with. */
   @Override
@@ -75,20 +95,21 @@ public final class LearningDesk implements Supplier<OwnPace> {
     }
   }
 
-  /** Worked out anew only when something was logged or reset, whichever process did it. */
-  Known known() {
+  /** Worked out anew only when something was logged, measured or reset, in whichever process. */
+  public Known known() {
     long end = record.end().number();
-    Instant since = since();
+    SettingValues set = settings.read();
     Known last = known;
-    if (last == null || last.end() != end || !last.since().equals(since)) {
-      last = learn(end, since);
+    if (last == null || last.end() != end || last.version() != set.version()) {
+      last = learn(end, set);
       known = last;
     }
     return last;
   }
 
-  private Known learn(long end, Instant since) {
-    List<LoggedCut> cuts = new ArrayList<>();
+  private Known learn(long end, SettingValues set) {
+    Instant since = since();
+    List<LoggedCut> cuts = new ArrayList<>(ownCuts.against(set));
     Map<UUID, List<DrawerEntry>> histories = new HashMap<>();
     for (RecordEntry entry : PastUses.entries(record, since)) {
       cut(entry.use(), histories).ifPresent(cuts::add);
@@ -101,7 +122,8 @@ public final class LearningDesk implements Supplier<OwnPace> {
         .filter(LoggedCut::believable)
         .forEach(cut -> counts.merge(cut.where(), 1, Integer::sum));
     int believed = counts.values().stream().mapToInt(Integer::intValue).sum();
-    return new Known(end, since, PaceLearning.from(cuts), counts, cuts.size() - believed);
+    return new Known(
+        end, set.version(), since, PaceLearning.from(cuts), counts, cuts.size() - believed);
   }
 
   private Optional<LoggedCut> cut(CutUse use, Map<UUID, List<DrawerEntry>> histories) {

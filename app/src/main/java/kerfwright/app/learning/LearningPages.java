@@ -6,43 +6,129 @@ import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
+import kerfwright.planner.uncertainty.SlotCut;
+import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.learning.OwnCut;
+import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 
-/** What was learned of the practice's own pace; whether plans use it; reset and taken back. */
+/**
+ * The practice's own cuts: how to measure them, what they narrow, what was learned at the chair;
+ * whether plans use it; reset and taken back.
+ */
 public final class LearningPages {
   private final LearningDesk desk;
+  private final Drawer drawer;
   private final Settings settings;
   private final Templates templates;
   private final Clock clock;
 
-  public LearningPages(LearningDesk desk, Settings settings, Templates templates, Clock clock) {
+  public LearningPages(
+      LearningDesk desk, Drawer drawer, Settings settings, Templates templates, Clock clock) {
     this.desk = desk;
+    this.drawer = drawer;
     this.settings = settings;
     this.templates = templates;
     this.clock = clock;
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/pace", call -> show(call, false, ""), Role.LOCAL);
-    config.routes.get("/pace/reset", call -> show(call, true, ""), Role.LOCAL);
+    config.routes.get("/pace", call -> show(call, "", "", OwnCutForm.fresh()), Role.LOCAL);
+    config.routes.get(
+        "/pace/reset", call -> show(call, "reset", "", OwnCutForm.fresh()), Role.LOCAL);
     config.routes.post("/pace/reset", this::reset, Role.LOCAL);
     config.routes.post("/pace/reset/back", this::back, Role.LOCAL);
     config.routes.post("/pace/use", this::use, Role.LOCAL);
+    config.routes.post("/pace/cut", this::cut, Role.LOCAL);
+    config.routes.get(
+        "/pace/cut/remove/{number}",
+        call -> show(call, "remove " + number(call), "", OwnCutForm.fresh()),
+        Role.LOCAL);
+    config.routes.post("/pace/cut/remove/{number}", this::remove, Role.LOCAL);
   }
 
-  private void show(Context call, boolean asking, String said) {
+  private void show(Context call, String asking, String said, OwnCutForm form) {
+    SettingValues set = settings.read();
     Map<String, Object> values = new HashMap<>();
     values.put("known", desk.known());
     values.put("used", desk.used());
     values.put("since", desk.since().equals(Instant.EPOCH) ? null : desk.since());
-    values.put("version", settings.read().version());
+    values.put("version", set.version());
     values.put("asking", asking);
     values.put("said", said);
+    values.put("form", form);
+    values.put("measured", measured(set));
     templates.html(call, "learning/pace.jte", values);
+  }
+
+  /** Every measured cut in words of its own. */
+  private List<Measured> measured(SettingValues set) {
+    List<Measured> all = new ArrayList<>();
+    desk.ownCuts()
+        .all(set)
+        .forEach(
+            (number, cut) ->
+                all.add(
+                    new Measured(
+                        number,
+                        cut,
+                        drawer.find(cut.item()).map(StockItem::label).orElse("-"),
+                        desk.ownCuts().models(cut).map(SlotCut::stallN).orElse(Double.NaN))));
+    return all;
+  }
+
+  /**
+   * A measured cut as the page shows it.
+   *
+   * @param number its number
+   * @param cut what was measured
+   * @param label the instrument
+   * @param stallN the load at which the models let it stall
+   */
+  public record Measured(int number, OwnCut cut, String label, double stallN) {}
+
+  private void cut(Context call) {
+    Map<String, String> typed = new HashMap<>();
+    for (String field : OwnCutForm.FIELDS) {
+      typed.put(field, Objects.requireNonNullElse(call.formParam(field), ""));
+    }
+    OwnCutForm.Read read = OwnCutForm.read(typed, drawer);
+    if (read.cut() == null) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      show(call, "", "pace.cut-wrong", read.form());
+    } else if (desk.ownCuts().keep(version(call), read.cut())) {
+      call.redirect("/pace#narrowed", HttpStatus.SEE_OTHER);
+    } else {
+      call.status(HttpStatus.CONFLICT);
+      show(call, "", "setting.changed-elsewhere", read.form());
+    }
+  }
+
+  private void remove(Context call) {
+    if (desk.ownCuts().forget(version(call), number(call))) {
+      call.redirect("/pace", HttpStatus.SEE_OTHER);
+      return;
+    }
+    call.status(HttpStatus.CONFLICT);
+    show(call, "", "setting.changed-elsewhere", OwnCutForm.fresh());
+  }
+
+  private static int number(Context call) {
+    String number = call.pathParam("number");
+    return number.matches("\\d{1,6}") ? Integer.parseInt(number) : 0;
+  }
+
+  private static int version(Context call) {
+    String version = String.valueOf(call.formParam("version"));
+    return version.matches("\\d{1,9}") ? Integer.parseInt(version) : -1;
   }
 
   private void reset(Context call) {
@@ -59,13 +145,11 @@ public final class LearningPages {
   }
 
   private void written(Context call, String name, String value) {
-    String version = String.valueOf(call.formParam("version"));
-    int seen = version.matches("\\d{1,9}") ? Integer.parseInt(version) : -1;
-    if (settings.write(seen, Map.of(name, value))) {
+    if (settings.write(version(call), Map.of(name, value))) {
       call.redirect("/pace", HttpStatus.SEE_OTHER);
       return;
     }
     call.status(HttpStatus.CONFLICT);
-    show(call, false, "setting.changed-elsewhere");
+    show(call, "", "setting.changed-elsewhere", OwnCutForm.fresh());
   }
 }

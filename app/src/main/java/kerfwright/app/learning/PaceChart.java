@@ -4,8 +4,8 @@ import java.util.Locale;
 import kerfwright.planner.casework.OwnPace.Factor;
 
 /**
- * One factor with its interval on an axis from a third to three times, the literature in the
- * middle.
+ * One factor with its interval on an axis from a hundredth to a hundred times, the literature in
+ * the middle.
  */
 public final class PaceChart {
   private static final double WIDTH = 240;

@@ -1,18 +1,24 @@
 package kerfwright.app.learning;
 
+import kerfwright.app.plan.Figures;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.casework.OwnPace.Factor;
+import kerfwright.practice.learning.Narrowed;
 
 /** Factors in words. */
 public final class PaceWords {
+  private static final double MUCH = 1.995;
   private static final double AS_GOOD_AS_ONE = 0.02;
 
   private PaceWords() {}
 
   /** 20 % faster than the literature. */
   public static String time(Say say, double factor) {
+    if (factor >= MUCH || factor <= 1 / MUCH) {
+      return say.at("pace.times", Figures.plain(say, factor));
+    }
     return said(say, factor, "pace.faster", "pace.slower", "pace.as-fast");
   }
 
@@ -37,7 +43,11 @@ public final class PaceWords {
     return say.at("pace.interval", Math.round(100 * factor.low()), Math.round(100 * factor.high()));
   }
 
-  public static String where(Say say, OwnPace.Where where) {
-    return Labels.material(say, where.materialId()) + ", " + Labels.kind(say, where.kind());
+  /** What a band holds for: a material and kind, or the rest of a family. */
+  public static String where(Say say, Narrowed one) {
+    OwnPace.Where where = one.where();
+    return where == null
+        ? say.at("pace.rest-" + one.family().id())
+        : Labels.material(say, where.materialId()) + ", " + Labels.kind(say, where.kind());
   }
 }

@@ -8,7 +8,8 @@ import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.PulpHeat;
-import kerfwright.planner.plan.RootHeat;
+import kerfwright.planner.plan.RootRise;
+import kerfwright.planner.plan.TimeBand;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Message;
 import kerfwright.quantity.Range;
@@ -19,7 +20,6 @@ import kerfwright.quantity.Range;
  */
 public final class Figures {
   private static final Say ENGLISH = Say.in(Language.ENGLISH);
-  private static final double STAYS_COOL_K = 0.05;
 
   private static final char THIN_GAP = '\u00A0';
   private static final int DIGITS = 2;
@@ -79,8 +79,13 @@ public final class Figures {
         say.at("plan.rpm"));
   }
 
-  /** A time: seconds, above 100 s minutes. */
+  /** A time in words as wide as it is known, the figure behind. */
   public static String time(Say say, Estimate seconds) {
+    return say.at("plan.time-words", say.of(new TimeBand(seconds).words()), seconds(say, seconds));
+  }
+
+  /** A time as a figure: seconds, above 100 s minutes. */
+  public static String seconds(Say say, Estimate seconds) {
     if (seconds.typical() < 99.5) {
       return withRange(say, seconds, "s");
     }
@@ -138,7 +143,7 @@ public final class Figures {
 
   /** What the outer root surface does, in words; empty where it is not the target. */
   public static String rootSurface(Say say, CutPlan plan) {
-    RootHeat root = plan.root();
+    RootRise root = plan.root();
     if (root == null) {
       return "";
     }
@@ -149,16 +154,16 @@ public final class Figures {
         : say.at("plan.root-warms", withRange(say, peak, "K"), plain(say, root.limitK()));
   }
 
-  /** What the pulp wall does, in words: "rises by 2.1 K (0.4 to 5.2); screening limit 5.5 K". */
+  /** How the pulp wall stands against the screen: "may pass the 5.5 K screen: 2.1 K (0 to 7)". */
   public static String pulpWall(Say say, CutPlan plan) {
     PulpHeat pulp = plan.pulp();
     if (pulp == null) {
       boolean opened = plan.cutCase().pulp().protectsPulp();
       return say.at(opened ? "plan.pulp-not-judged" : "plan.pulp-not-alive");
     }
-    String limit = plain(say, pulp.limitK());
-    return pulp.peakRiseK().high() < STAYS_COOL_K
-        ? say.at("plan.pulp-stays-cool", limit)
-        : say.at("plan.pulp-warms", withRange(say, pulp.peakRiseK(), "K"), limit);
+    return say.at(
+        "plan.pulp-" + pulp.band().id(),
+        withRange(say, pulp.peakRiseK(), "K"),
+        plain(say, pulp.limitK()));
   }
 }

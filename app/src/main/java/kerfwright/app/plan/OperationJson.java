@@ -16,7 +16,7 @@ import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.DepthFrom;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.PlannedStep;
-import kerfwright.planner.plan.RootHeat;
+import kerfwright.planner.plan.RootRise;
 import kerfwright.planner.plan.StepOperation;
 import kerfwright.planner.plan.Unfilled;
 import kerfwright.quantity.Message;
@@ -119,7 +119,7 @@ final class OperationJson {
     }
   }
 
-  private static void root(ObjectNode json, @Nullable RootHeat root) {
+  private static void root(ObjectNode json, @Nullable RootRise root) {
     if (root == null) {
       json.putNull("rootSurface");
       return;

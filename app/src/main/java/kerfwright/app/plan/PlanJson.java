@@ -10,12 +10,16 @@ import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
+import kerfwright.planner.casework.FilledIn;
 import kerfwright.planner.casework.Layer;
+import kerfwright.planner.casework.Lesion;
+import kerfwright.planner.casework.Outline;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.HeatCurve;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.PulpHeat;
+import kerfwright.planner.plan.RatioBand;
 import kerfwright.planner.plan.Reason;
 import kerfwright.planner.plan.RunnerUp;
 import kerfwright.quantity.Finding;
@@ -39,6 +43,18 @@ public final class PlanJson {
     json.put("case", cutCase.reference());
     json.put("procedure", cutCase.procedure().id());
     json.putObject("tooth").put("fdi", cutCase.tooth().fdi());
+    json.put("pulpState", cutCase.pulp().id());
+    json.put("restoration", cutCase.restoration());
+    json.put("intended", cutCase.intended());
+    Lesion lesion = cutCase.lesion();
+    if (lesion == null) {
+      json.putNull("lesion");
+    } else {
+      json.putObject("lesion")
+          .put("depth", lesion.depth().id())
+          .put("activity", lesion.activity().id());
+    }
+    outline(json, cutCase.outline());
     json.put("seed", plan.seed());
     json.put("samples", plan.samples());
     json.put("refused", plan.refused());
@@ -58,6 +74,13 @@ public final class PlanJson {
     return json;
   }
 
+  private static void outline(ObjectNode json, Outline outline) {
+    ObjectNode one = json.putObject("outline");
+    one.put("shape", outline.shape().id());
+    one.set("lengthMm", JsonText.number(outline.length().millimetres()));
+    one.set("widthMm", JsonText.number(outline.width().millimetres()));
+  }
+
   private static void layers(ObjectNode json, CutCase cutCase) {
     ArrayNode layers = json.putArray("layers");
     for (Layer layer : cutCase.layers()) {
@@ -70,9 +93,17 @@ public final class PlanJson {
                   layer.thickness().low().millimetres(),
                   layer.thickness().typical().millimetres(),
                   layer.thickness().high().millimetres())));
+      one.put("known", layer.known().id());
     }
     json.put("layersFilledIn", cutCase.stackFilledIn());
     json.set("layersSources", sources(cutCase.stackSources()));
+    ArrayNode filled = json.putArray("filledIn");
+    for (FilledIn field : cutCase.filledIn()) {
+      ObjectNode one = filled.addObject();
+      one.put("field", field.field());
+      one.put("basis", field.basis().label());
+      one.set("sources", sources(field.sources()));
+    }
   }
 
   private static ObjectNode step(PlannedStep step) {
@@ -139,6 +170,7 @@ public final class PlanJson {
     json.set("peakRiseK", estimate(pulp.peakRiseK()));
     json.set("secondsAboveLimit", estimate(pulp.secondsAboveLimit()));
     json.set("limitK", JsonText.number(pulp.limitK()));
+    json.put("band", pulp.band().id());
     json.set("cem43Min", estimate(pulp.cem43Min()));
     json.set("remainingDentineMm", estimate(pulp.remainingDentineMm()));
     HeatCurve curve = pulp.curve();
@@ -157,6 +189,8 @@ public final class PlanJson {
     json.put("handpiece", other.handpieceId());
     json.put("why", ENGLISH.of(other.why()));
     json.set("costRatio", JsonText.number(other.costRatio()));
+    RatioBand time = other.time();
+    json.set("timeRatio", estimate(new Estimate(time.low(), time.typical(), time.high())));
     return json;
   }
 

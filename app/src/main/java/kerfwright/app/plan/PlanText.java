@@ -132,7 +132,9 @@ public final class PlanText {
         "plan.removes",
         say.at(
             "plan.text-removes",
-            Words.cuts(say, step) + "; " + Figures.withRange(say, step.removalMm3PerMin(), "mm3/min"),
+            Words.cuts(say, step)
+                + "; "
+                + Figures.withRange(say, step.removalMm3PerMin(), "mm3/min"),
             Figures.withRange(say, step.raUm(), "um")),
         "  ");
     row("plan.change-when", Words.doneWhen(say, step), "  ");

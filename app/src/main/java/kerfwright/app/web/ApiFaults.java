@@ -7,6 +7,7 @@ import io.javalin.http.Context;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.json.JsonText;
+import kerfwright.planner.casework.Fix;
 
 /** Faults of a request as JSON, with status 422. */
 final class ApiFaults {
@@ -22,6 +23,13 @@ final class ApiFaults {
       one.put("field", fault.field());
       one.put("problem", fault.problem());
       one.put("nearest", fault.nearest());
+      one.put("code", fault.code());
+      Fix fix = fault.fix();
+      if (fix == null) {
+        one.putNull("fix");
+      } else {
+        one.putObject("fix").put("field", fix.field()).put("value", fix.value());
+      }
     }
     call.status(422).contentType("application/json; charset=utf-8").result(JsonText.of(json));
   }

@@ -58,7 +58,7 @@ final class AroundPages {
             item -> open.learning().get().wear(item.properties().kind()).typical(),
             clock);
     this.restock = new RestockPages(needs, templates);
-    this.learning = new LearningPages(open.learning(), open.settings(), templates, clock);
+    this.learning = new LearningPages(open.learning(), drawer, open.settings(), templates, clock);
   }
 
   /** A pouch leads to its load: there stands whether it was released. A tray leads to its day. */

@@ -6,6 +6,9 @@ import kerfwright.app.casefile.CaseCatalogue;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.handpiece.Handpiece;
+import kerfwright.catalogue.stack.UsualStacks;
+import kerfwright.planner.casework.Known;
+import kerfwright.planner.casework.Lesion;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
@@ -17,7 +20,12 @@ public record CaseChoices(
     List<Choice> restorations,
     List<Choice> materials,
     List<Choice> shapes,
-    List<Choice> handpieces) {
+    List<Choice> handpieces,
+    List<Choice> intended,
+    List<Choice> depths,
+    List<Choice> activities,
+    List<Choice> textures,
+    List<Choice> known) {
   /** One option: its id in files and its words. */
   public record Choice(String id, String label) {}
 
@@ -36,7 +44,33 @@ public record CaseChoices(
         Arrays.stream(Outline.Shape.values())
             .map(shape -> new Choice(shape.id(), outline(say, shape)))
             .toList(),
-        catalogue.handpieces().stream().map(h -> new Choice(h.id(), handpiece(say, h))).toList());
+        catalogue.handpieces().stream().map(h -> new Choice(h.id(), handpiece(say, h))).toList(),
+        said(say, "label.intended-", catalogue.intended()),
+        said(say, "case.lesion-", Lesion.Depth.ids()),
+        said(say, "case.lesion-", Lesion.Activity.ids()),
+        said(say, "case.lesion-", Lesion.Texture.ids()),
+        said(say, "case.known-", Known.ids()));
+  }
+
+  private static List<Choice> said(Say say, String key, List<String> ids) {
+    return ids.stream().map(id -> new Choice(id, say.at(key + id))).toList();
+  }
+
+  /** The restorations a procedure may prepare for; none while it is not chosen. */
+  public List<Choice> intendedFor(String procedure) {
+    List<String> ids = UsualStacks.packaged().procedure(procedure).intended();
+    return intended.stream().filter(one -> ids.contains(one.id())).toList();
+  }
+
+  /** Whether a procedure asks for the decay. */
+  public boolean asksLesion(String procedure) {
+    return UsualStacks.packaged().procedure(procedure).lesion();
+  }
+
+  /** Whether a procedure opens the chamber, so that its depth matters. */
+  public boolean asksChamber(String procedure) {
+    return procedures.stream().anyMatch(one -> one.id().equals(procedure))
+        && new Procedure(procedure).opensChamber();
   }
 
   private static String outline(Say say, Outline.Shape shape) {

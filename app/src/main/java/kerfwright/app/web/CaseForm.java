@@ -17,7 +17,8 @@ import kerfwright.app.input.Node;
  */
 public final class CaseForm {
   /** One row of the layers as typed. */
-  public record LayerRow(int index, String material, String low, String typical, String high) {
+  public record LayerRow(
+      int index, String material, String low, String typical, String high, String known) {
     boolean blank() {
       return (material + low + typical + high).isBlank();
     }
@@ -75,7 +76,8 @@ public final class CaseForm {
               materials.get(i),
               at("layer_low", i),
               at("layer_typical", i),
-              at("layer_high", i)));
+              at("layer_high", i),
+              value("layer_known_" + i)));
     }
     return rows;
   }
@@ -88,10 +90,23 @@ public final class CaseForm {
   /** The same form with other layers. */
   CaseForm withRows(List<LayerRow> rows) {
     Map<String, List<String>> changed = new LinkedHashMap<>(values);
+    changed.keySet().removeIf(name -> name.startsWith("layer_known_"));
     changed.put("layer_material", rows.stream().map(LayerRow::material).toList());
     changed.put("layer_low", rows.stream().map(LayerRow::low).toList());
     changed.put("layer_typical", rows.stream().map(LayerRow::typical).toList());
     changed.put("layer_high", rows.stream().map(LayerRow::high).toList());
+    for (int i = 0; i < rows.size(); i++) {
+      if (!rows.get(i).known().isBlank()) {
+        changed.put("layer_known_" + i, List.of(rows.get(i).known()));
+      }
+    }
+    return new CaseForm(changed);
+  }
+
+  /** The same form with another value of a field; blank clears it. */
+  CaseForm with(String name, String value) {
+    Map<String, List<String>> changed = new LinkedHashMap<>(values);
+    changed.put(name, List.of(value));
     return new CaseForm(changed);
   }
 

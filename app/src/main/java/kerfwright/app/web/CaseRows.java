@@ -12,6 +12,14 @@ public final class CaseRows {
     return form.everyRow();
   }
 
+  /** Whether a row is dentine under decay, which a bitewing shows too thick. */
+  public static boolean underDecay(CaseForm form, int index) {
+    List<CaseForm.LayerRow> rows = form.everyRow();
+    return index > 0
+        && rows.get(index).material().equals("dentine")
+        && rows.get(index - 1).material().equals("carious-dentine");
+  }
+
   public static List<String> places(CaseForm form) {
     List<String> places = new ArrayList<>(FormNode.PLACES);
     form.everyRow().forEach(row -> places.add("layer-" + row.index()));

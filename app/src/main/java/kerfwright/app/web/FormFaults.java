@@ -7,10 +7,21 @@ import java.util.Map;
 import java.util.TreeSet;
 import kerfwright.app.input.Fault;
 import kerfwright.app.words.Say;
+import kerfwright.planner.casework.Fix;
 
 /** The faults of a form, each at the place beside its field. */
 public final class FormFaults {
   private final Map<String, List<String>> byPlace = new LinkedHashMap<>();
+  private final List<Offered> fixes = new ArrayList<>();
+
+  /**
+   * A fix as a button.
+   *
+   * @param button what the button sends
+   * @param sentence what is wrong
+   * @param words what it does
+   */
+  public record Offered(String button, String sentence, String words) {}
 
   private FormFaults() {}
 
@@ -24,6 +35,10 @@ public final class FormFaults {
       all.byPlace
           .computeIfAbsent(form.place(fault), place -> new ArrayList<>())
           .add(part(say, fault) + sentence(say, fault));
+      Fix fix = fault.fix();
+      if (fix != null) {
+        all.fixes.add(new Offered(FormFix.button(fix), fault.sentence(say), words(say, fix)));
+      }
     }
     return all;
   }
@@ -45,6 +60,27 @@ public final class FormFaults {
     String part = field.substring(dot + 1).replace("_mm", "").replace('_', '-').replace('.', '-');
     String key = "fault.part-" + part;
     return (say.has(key) ? say.at(key) : part) + " ";
+  }
+
+  /** What the button of a fix says. */
+  private static String words(Say say, Fix fix) {
+    String field = fix.field().startsWith("layers[") ? "known" : fix.field();
+    String name = say.at("case.field-" + field);
+    String value = fix.value();
+    if (value == null) {
+      return say.at("case.fix-usual", name);
+    }
+    String key =
+        switch (field) {
+          case "procedure", "pulp", "restoration", "intended" -> "label." + field + "-" + value;
+          default -> "case.known-" + value;
+        };
+    return say.at("case.fix-set", name, say.at(key));
+  }
+
+  /** What can be put right with one press. */
+  public List<Offered> fixes() {
+    return List.copyOf(fixes);
   }
 
   public boolean none() {

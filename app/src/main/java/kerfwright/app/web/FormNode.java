@@ -15,7 +15,10 @@ final class FormNode {
           "tooth",
           "pulp",
           "restoration",
+          "intended",
+          "lesion",
           "layers",
+          "chamber",
           "keep",
           "outline",
           "goal",
@@ -26,8 +29,27 @@ final class FormNode {
 
   static Node.Mapping of(CaseForm form) {
     Map<String, Node.Entry> top = new LinkedHashMap<>();
-    for (String name : List.of("case", "procedure", "pulp", "restoration")) {
+    for (String name : List.of("case", "procedure", "pulp")) {
       put(top, name, form.value(name));
+    }
+    if (typed(form, FieldGroup.RESTORATION)) {
+      put(top, "restoration", form.value("restoration"));
+    }
+    if (typed(form, FieldGroup.INTENDED)) {
+      put(top, "intended", form.value("intended"));
+    }
+    if (typed(form, FieldGroup.LESION)) {
+      Map<String, Node.Entry> lesion = new LinkedHashMap<>();
+      put(lesion, "depth", form.value("lesion_depth"));
+      put(lesion, "activity", form.value("lesion_activity"));
+      put(lesion, "texture", form.value("lesion_texture"));
+      top.put("lesion", entry(new Node.Mapping(lesion, 0)));
+    }
+    if (!form.value("chamber_depth_mm").isBlank()) {
+      Map<String, Node.Entry> chamber = new LinkedHashMap<>();
+      put(chamber, "depth_mm", number(form.value("chamber_depth_mm")));
+      put(chamber, "known", form.value("chamber_known"));
+      top.put("chamber", entry(new Node.Mapping(chamber, 0)));
     }
     put(top, "coolant_ml_per_min", number(form.value("coolant_ml_per_min")));
     if (!form.tooth().isBlank()) {
@@ -35,7 +57,7 @@ final class FormNode {
     }
     List<Node> layers = new ArrayList<>();
     form.rows().forEach(row -> layers.add(layer(row)));
-    if (!layers.isEmpty()) {
+    if (!layers.isEmpty() && typed(form, FieldGroup.LAYERS)) {
       top.put("layers", entry(new Node.Listing(layers, 0)));
     }
     keep(form, top);
@@ -64,7 +86,16 @@ final class FormNode {
     top.put("keep", entry(new Node.Mapping(keep, 0)));
   }
 
+  /** Whether a group holds something that was typed: what was filled in is left to the reader. */
+  private static boolean typed(CaseForm form, FieldGroup group) {
+    return !group.untouched(form);
+  }
+
   private static void outline(CaseForm form, Map<String, Node.Entry> top) {
+    boolean sized = !(form.value("outline_length_mm") + form.value("outline_width_mm")).isBlank();
+    if (!sized || !typed(form, FieldGroup.OUTLINE)) {
+      return;
+    }
     Map<String, Node.Entry> outline = new LinkedHashMap<>();
     put(outline, "shape", form.value("outline_shape"));
     String length = number(form.value("outline_length_mm"));
@@ -84,6 +115,7 @@ final class FormNode {
     put(layer, "material", row.material());
     if (row.low().isBlank() && row.high().isBlank()) {
       put(layer, "thickness_mm", number(row.typical()));
+      put(layer, "known", row.known());
     } else {
       Map<String, Node.Entry> range = new LinkedHashMap<>();
       put(range, "low", number(row.low()));

@@ -11,6 +11,7 @@ import kerfwright.app.casefile.CaseReader;
 import kerfwright.app.casefile.UsualStackFindings;
 import kerfwright.app.chairside.RunPlans;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.input.Fault;
 import kerfwright.app.input.Node;
 import kerfwright.planner.PlanOptions;
 import kerfwright.planner.Planner;
@@ -22,6 +23,7 @@ import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.StockForPlanning;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -85,7 +87,7 @@ final class PlanDesk {
     return known != null
         ? known
         : UsualStackFindings.addTo(
-            Planner.plan(cutCase, clean(), options(QUESTION_SAMPLES, SEED, true)), wiring.cases());
+            Planner.plan(cutCase, clean(), options(QUESTION_SAMPLES, SEED, true)));
   }
 
   /** The same plan, open to questions; empty where it is refused. */
@@ -113,7 +115,13 @@ final class PlanDesk {
     return new RunPlans() {
       @Override
       public CutCase read(Map<String, List<String>> fields) throws BadInput {
-        return PlanDesk.this.read(CaseForm.of(fields).toNode());
+        CutCase asked = PlanDesk.this.read(CaseForm.of(fields).toNode());
+        if (asked.filled("case").isPresent()) {
+          // what is run goes into the record, and the record needs the practice's own reference
+          Message expected = Message.of("fault.missing", Message.of("fault.case-reference"));
+          throw new BadInput(List.of(new Fault("case", 0, "case", expected, null)));
+        }
+        return asked;
       }
 
       @Override
@@ -124,7 +132,7 @@ final class PlanDesk {
       @Override
       public CutPlan rest(CutCase cutCase, DrawerSnapshot stock, Settled settled) {
         return UsualStackFindings.addTo(
-            Planner.plan(cutCase, stock, options(SAMPLES, SEED, false), settled), wiring.cases());
+            Planner.plan(cutCase, stock, options(SAMPLES, SEED, false), settled));
       }
     };
   }

@@ -9,13 +9,31 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kerfwright.app.Golden;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.SourceText;
+import kerfwright.catalogue.operation.Asked;
+import kerfwright.catalogue.operation.OperationTable;
+import kerfwright.catalogue.stack.UsualStacks;
+import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.FilledIn;
+import kerfwright.planner.casework.KeepDefaults;
+import kerfwright.planner.casework.Known;
+import kerfwright.planner.casework.Layer;
+import kerfwright.planner.casework.Lesion;
+import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
+import kerfwright.quantity.Length;
+import kerfwright.quantity.Range;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,7 +79,9 @@ class CaseFileTest {
     assertEquals(PulpState.VITAL, read.pulp());
     assertEquals(3, read.layers().size());
     assertEquals(1.0, read.layers().get(0).thickness().low().millimetres(), 1e-12);
-    assertEquals(0.4, read.layers().get(1).thickness().high().millimetres(), 1e-12);
+    assertEquals(0.4, read.layers().get(1).thickness().typical().millimetres(), 1e-12);
+    assertEquals(Known.RANGE, read.layers().get(0).known());
+    assertEquals(Known.FILM, read.layers().get(1).known());
     assertEquals(0.5, read.keep().atLeast().millimetres(), 1e-12);
     assertEquals(3.0, read.outline().width().millimetres(), 1e-12);
     assertEquals(0.5, read.finishRa().micrometres(), 1e-12);
@@ -123,10 +143,121 @@ class CaseFileTest {
 
   @Test
   void asksForLayersWhereNoUsualThicknessIsKnown() {
-    String text = GOOD.replaceAll("(?s)layers:.*keep", "restoration: carious\nkeep");
-    String faults = faults(text.replace("access-cavity", "cavity-preparation"));
+    String faults = faults("procedure: cavity-preparation\ntooth: 55\n");
     assertTrue(faults.contains("lacks a thickness of"), faults);
     assertTrue(faults.contains("carious dentine"), faults);
+  }
+
+  @Test
+  void toothAndProcedureAreEnoughAndAllElseIsNamedAsFilledIn() throws BadInput {
+    CutCase read = read("procedure: access-cavity\ntooth: 46\n");
+    assertEquals("46-access-cavity", read.reference());
+    assertEquals(
+        Set.of("case", "layers", "chamber", "outline", "handpieces", "coolant_ml_per_min"),
+        read.filledIn().stream().map(FilledIn::field).collect(Collectors.toSet()));
+    assertEquals(50, read.coolant().millilitresPerMinute(), 1e-9);
+    assertEquals(3, read.handpieces().size());
+    assertEquals(6.36, read.condition().chamber().below().typical().millimetres(), 1e-9);
+    assertNull(KeepDefaults.of(read), "an access keeps nothing");
+    assertTrue(read(GOOD.replaceAll("keep.*\n", "")).filledIn().isEmpty());
+  }
+
+  @Test
+  void everyProcedureIsReadOnEveryToothItIsDoneOn() throws BadInput {
+    for (Procedure procedure : Procedure.all()) {
+      List<String> teeth = UsualStacks.packaged().procedure(procedure.id()).teeth();
+      for (int fdi : new int[] {11, 13, 14, 16, 31, 33, 35, 37}) {
+        if (teeth.isEmpty() || teeth.contains(new Tooth(fdi).toothClass().label())) {
+          CutCase read = read("procedure: " + procedure.id() + "\ntooth: " + fdi + "\n");
+          assertTrue(read.filled("outline").isPresent(), procedure.id());
+          assertEquals(read, read("procedure: " + procedure.id() + "\ntooth: " + fdi + "\n"));
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "film | 1.0 | 0.7 | 1.0 | 1.3",
+        "film | 0.4 | 0.2 | 0.4 | 0.7",
+        "film | 0.1 | 0.05 | 0.1 | 0.2",
+        "measured | 1.0 | 0.9 | 1.0 | 1.1",
+        "usual | 1.0 | 0.93 | 1.0 | 1.43",
+      })
+  void aSingleThicknessGetsTheErrorOfHowItIsKnown(
+      String known, double mm, double low, double typical, double high) throws BadInput {
+    CutCase read =
+        read(
+            "procedure: access-cavity\ntooth: 16\nlayers:\n"
+                + "  - {material: enamel, thickness_mm: "
+                + mm
+                + ", known: "
+                + known
+                + "}\n  - {material: dentine, thickness_mm: {low: 2.9, typical: 3.0, high: 3.4}}\n");
+    Range<Length> enamel = read.layers().get(0).thickness();
+    if (!known.equals("usual")) {
+      assertEquals(low, enamel.low().millimetres(), 1e-9);
+      assertEquals(high, enamel.high().millimetres(), 1e-9);
+    } else {
+      assertTrue(enamel.low().millimetres() < 1 && enamel.high().millimetres() > 1);
+    }
+    assertEquals(typical, enamel.typical().millimetres(), 1e-9);
+    assertEquals(2.9, read.layers().get(1).thickness().low().millimetres(), 1e-9, "its own range");
+  }
+
+  /** 0.7 of what is read, 0.4 to 1.0; enamel and decay are read as on any film. */
+  @Test
+  void aBitewingShowsTheDentineUnderDecayTooThick() throws BadInput {
+    CutCase read =
+        read(
+            """
+            procedure: cavity-preparation
+            tooth: 36
+            known: bitewing
+            layers:
+              - {material: enamel, thickness_mm: 1.0}
+              - {material: carious-dentine, thickness_mm: 1.5}
+              - {material: dentine, thickness_mm: 2.0}
+            """);
+    Range<Length> left = read.layers().get(2).thickness();
+    assertEquals(0.8, left.low().millimetres(), 1e-9);
+    assertEquals(1.4, left.typical().millimetres(), 1e-9);
+    assertEquals(2.0, left.high().millimetres(), 1e-9);
+    assertEquals(1.2, read.layers().get(1).thickness().low().millimetres(), 1e-9);
+    assertEquals(Known.FILM, read.layers().get(0).known());
+  }
+
+  @Test
+  void aChamberReadOnAFilmSetsTheDentineOverIt() throws BadInput {
+    CutCase read = read("procedure: access-cavity\ntooth: 46\nchamber: {depth_mm: 7.0}\n");
+    double depth =
+        read.layers().stream().mapToDouble(l -> l.thickness().typical().millimetres()).sum();
+    assertEquals(7.0 - 2.0, depth, 1e-9, "the fossa lies 2 mm below the cusp tip");
+    Range<Length> dentine = read.layers().get(1).thickness();
+    assertEquals(
+        Math.hypot(0.3, 0.5), dentine.high().millimetres() - dentine.typical().millimetres(), 1e-9);
+    Range<Length> mean =
+        read("procedure: access-cavity\ntooth: 46\nchamber: {depth_mm: 6.4, known: usual}\n")
+            .condition()
+            .chamber()
+            .below();
+    assertEquals(0.9, mean.high().millimetres() - mean.typical().millimetres(), 1e-9);
+  }
+
+  @Test
+  void decayIsAsDeepAsTheLayersSayWhereNobodyGradesIt() throws BadInput {
+    String text =
+        """
+        procedure: cavity-preparation
+        tooth: 36
+        layers:
+          - {material: carious-dentine, thickness_mm: 2.5}
+          - {material: dentine, thickness_mm: LEFT}
+        """;
+    assertEquals(Lesion.Depth.DEEP, read(text.replace("LEFT", "0.8")).lesion().depth());
+    assertEquals(Lesion.Depth.MODERATE, read(text.replace("LEFT", "2.0")).lesion().depth());
   }
 
   @Test
@@ -159,7 +290,12 @@ class CaseFileTest {
         "[turbine, electric-1to5] | [] | 13 | handpieces: must name at least one of | turbine",
         "[turbine, electric-1to5] | turbine | 13 | handpieces: must be a list | found 'turbine'",
         "coolant_ml_per_min: 50 | coolant_ml_per_min: 5000 | 14 | coolant_ml_per_min: must be a number from 0 to 500 mL/min | '5000'",
-        "coolant_ml_per_min: 50 | '' | 1 | coolant_ml_per_min: is missing | from 0 to 500",
+        "pulp: vital | known: guessed | 4 | known: there is no way of knowing 'guessed' | film, bitewing, measured, usual",
+        "pulp: vital | intended: golden | 4 | intended: there is no intended restoration 'golden' | did you mean gold?",
+        "pulp: vital | 'lesion: {depth: dep}' | 4 | lesion.depth: there is no depth of decay 'dep' | did you mean deep?",
+        "pulp: vital | 'lesion: {activity: active}' | 4 | lesion.depth: is missing | shallow, moderate, deep",
+        "pulp: vital | 'chamber: 6' | 4 | chamber: must be depth_mm | found '6'",
+        "pulp: vital | 'chamber: {depth_mm: 60}' | 4 | chamber.depth_mm: must be a number above 0 to 20 mm | '60'",
         "keep: {material: dentine | keep: {material: enamel | 10 | keep: names enamel, which is not among the layers | case",
         "at_least_mm: 0.5 | at_least_mm: some | 10 | keep.at_least_mm: must be a number above 0 | found 'some'",
         "case: K-0412 | case: Jane Doe | 1 | case: must be the practice's own reference | never a name",
@@ -211,6 +347,41 @@ class CaseFileTest {
         coolant: 50
         """;
     Golden.check("case-faults.txt", faults(text) + "\n");
+  }
+
+  /** Every way the catalogue knows of doing a procedure is shown by an example that is read. */
+  @Test
+  void everyWayOfAProcedureHasAnExample() throws BadInput, IOException {
+    Set<String> shown = new TreeSet<>();
+    for (Path example : examples()) {
+      CutCase read = file.read(example);
+      Lesion lesion = read.lesion();
+      Asked asked =
+          new Asked(
+              read.procedure().id(),
+              read.tooth(),
+              Objects.requireNonNullElse(read.restoration(), ""),
+              read.layers().stream().map(Layer::material).toList(),
+              Objects.requireNonNullElse(read.intended(), ""),
+              lesion == null ? "" : lesion.depth().id(),
+              read.pulp().id());
+      OperationTable.packaged().variant(asked).ifPresent(one -> shown.add(one.id()));
+    }
+    Set<String> ways = new TreeSet<>(OperationTable.packaged().variants());
+    ways.removeAll(shown);
+    assertEquals(Set.of(), ways);
+  }
+
+  private static List<Path> examples() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("../examples"))) {
+      List<Path> found = new ArrayList<>();
+      for (Path one : files.sorted().toList()) {
+        if (one.toString().endsWith(".yaml") && Files.readString(one).contains("\nprocedure:")) {
+          found.add(one);
+        }
+      }
+      return found;
+    }
   }
 
   @Test

@@ -8,28 +8,64 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.List;
 import java.util.Set;
+import kerfwright.catalogue.evidence.Discrepancies;
 import kerfwright.catalogue.evidence.Evidence;
 import kerfwright.catalogue.evidence.EvidenceCases;
+import kerfwright.catalogue.evidence.Family;
 import kerfwright.planner.evidence.Compared;
 import kerfwright.planner.evidence.Comparing;
+import kerfwright.planner.evidence.Conditioned;
+import kerfwright.planner.evidence.Coverage;
 import kerfwright.planner.evidence.EvidenceReport;
 import kerfwright.planner.evidence.Summary;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class EvidenceOutputTest {
   private static final Set<String> SOME = Set.of("DC032", "DC032-rank", "V3b", "V12-water");
+  private static final Summary SUMMARY =
+      new Summary(
+          2,
+          1,
+          2,
+          1,
+          List.of(new Summary.Study("a", 3, 1, 0.4), new Summary.Study("b", 1, 1, 1)),
+          87,
+          60,
+          50,
+          4,
+          3.5,
+          1,
+          2.5,
+          1,
+          0.04,
+          0.01);
   private static final EvidenceReport REPORT = some();
+
+  private static Coverage coverage(
+      @Nullable Family family, int studies, int figures, int covered, double meanScore) {
+    return new Coverage(family, studies, figures, covered, 40, 7, meanScore, figures);
+  }
 
   private static EvidenceReport some() {
     Comparing comparing =
-        new Comparing(EvidenceReport.SAMPLES, EvidenceReport.HEAT_SAMPLES, EvidenceReport.SEED);
+        new Comparing(
+            EvidenceReport.SAMPLES,
+            EvidenceReport.HEAT_SAMPLES,
+            EvidenceReport.SEED,
+            Discrepancies.packaged());
     List<Compared> compared =
         EvidenceCases.packaged().all().stream()
             .filter(c -> SOME.contains(c.id()))
             .map(comparing::compare)
             .toList();
     return new EvidenceReport(
-        compared, EvidenceCases.packaged().notComputed(), new Summary(2, 1, 2, 1, 3.5, 1, 2.5, 1));
+        compared,
+        EvidenceCases.packaged().notComputed(),
+        Discrepancies.packaged(),
+        List.of(coverage(null, 6, 20, 17, 8), coverage(Family.BLADE_RATE, 2, 3, 3, 8)),
+        List.of(new Conditioned(Family.WEAR, 2, 4, 3, 5)),
+        SUMMARY);
   }
 
   @Test
@@ -68,17 +104,36 @@ class EvidenceOutputTest {
     String text = EvidenceText.of(REPORT);
     assertTrue(text.contains("published 20 (6 to 34) mg/min"));
     assertTrue(text.contains("assumed load 0.5 to 1.5 N"));
-    assertTrue(text.contains("Validation cases met: 2 of 4 (50 %; wanted 80 %)."));
-    assertTrue(text.contains("order of magnitude only"));
+    assertTrue(text.contains("Rows no constant rests on: 2 of 4 met, in 2 studies."));
+    assertTrue(text.contains("Each study counted once: 67 %."), "a third and one whole");
     assertTrue(text.contains("[sam-ni-cr] "));
   }
 
   @Test
-  void whatIsReachedIsSaidToBeReached() {
-    List<String> words = EvidenceWords.closing(new Summary(10, 9, 10, 9, 3.9, 5, 5.9, 5));
-    assertEquals("The models reach what is wanted of them.", words.get(3));
-    List<String> wide = EvidenceWords.closing(new Summary(10, 10, 10, 10, 4.1, 5, 5.9, 5));
-    assertTrue(wide.get(3).contains("order of magnitude only"), "wide bands do not count");
+  void coverageIsJudgedByWhatItCanBear() {
+    assertEquals(
+        "covers as it should; better than the mean of the other studies",
+        EvidenceWords.judged(coverage(null, 6, 20, 17, 8)));
+    assertTrue(EvidenceWords.judged(coverage(null, 6, 20, 15, 8)).startsWith("fails: covers too"));
+    assertTrue(EvidenceWords.judged(coverage(null, 6, 20, 20, 8)).startsWith("fails: too wide"));
+    assertTrue(EvidenceWords.judged(coverage(null, 6, 20, 17, 6)).contains("no better than"));
+    assertTrue(EvidenceWords.judged(coverage(null, 4, 20, 17, 8)).startsWith("not testable"));
+    String words = EvidenceWords.covered(coverage(null, 6, 20, 17, 8));
+    assertTrue(words.startsWith("covered 17 of 20 left-out figures, 6 studies (85 %"), words);
+  }
+
+  @Test
+  void theJsonTellsCoverageAndWidthOfEveryFamily() throws Exception {
+    JsonNode coverage =
+        new ObjectMapper().readTree(EvidenceJson.text(REPORT)).get("summary").get("coverage");
+    assertEquals("all", coverage.get(0).get("family").asText());
+    assertEquals(0.85, coverage.get(0).get("coverage90").asDouble());
+    assertTrue(coverage.get(0).get("holds").asBoolean());
+    assertEquals("blade-rate", coverage.get(1).get("family").asText());
+    assertEquals(2, coverage.get(1).get("studies").asInt());
+    assertEquals(3, coverage.get(1).get("figures").asInt());
+    assertEquals(40, coverage.get(1).get("medianWidth").asDouble());
+    assertFalse(coverage.get(1).get("holds").asBoolean(), "two studies test nothing");
   }
 
   @Test

@@ -11,13 +11,13 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import kerfwright.catalogue.evidence.Agreement;
+import kerfwright.catalogue.evidence.Discrepancies;
 import kerfwright.planner.evidence.EvidenceReport;
 import org.junit.jupiter.api.Test;
 
 /**
- * Writes docs/VALIDATION.md and the counts a plan tells when asked to, and else fails when they are
- * not what would be written.
+ * Writes docs/VALIDATION.md and the discrepancies plans are drawn with when asked to, and else
+ * fails when they are not what would be written.
  */
 class ValidationDocumentTest {
   private static final String COMMAND =
@@ -25,8 +25,8 @@ class ValidationDocumentTest {
           + " -Dsurefire.failIfNoSpecifiedTests=false";
   private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
   private static final Path DOCUMENT = ROOT.resolve("docs/VALIDATION.md");
-  private static final Path COUNTS =
-      ROOT.resolve("catalogue/src/main/resources/kerfwright/catalogue/" + Agreement.FILE);
+  private static final Path DISCREPANCIES =
+      ROOT.resolve("catalogue/src/main/resources/kerfwright/catalogue/" + Discrepancies.FILE);
   private static final Pattern TEST = Pattern.compile("(?m)^  void (\\w+)\\(");
 
   @Test
@@ -36,11 +36,13 @@ class ValidationDocumentTest {
     if (Boolean.getBoolean("validation.write")) {
       Files.createDirectories(DOCUMENT.getParent());
       Files.writeString(DOCUMENT, document);
-      Files.writeString(COUNTS, report.agreement().csv());
+      Files.writeString(DISCREPANCIES, report.discrepancies().csv());
       return;
     }
     assertEquals(
-        report.agreement(), Agreement.packaged(), COUNTS + " is stale; make it with " + COMMAND);
+        report.discrepancies().csv(),
+        Discrepancies.packaged().csv(),
+        DISCREPANCIES + " is stale; make it with " + COMMAND);
     assertTrue(Files.exists(DOCUMENT), DOCUMENT + " is missing; make it with " + COMMAND);
     List<String> written = Files.readString(DOCUMENT).lines().toList();
     List<String> now = document.lines().toList();

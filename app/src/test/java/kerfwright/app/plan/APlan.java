@@ -29,6 +29,7 @@ import kerfwright.planner.plan.HeatCurve;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.PulpHeat;
 import kerfwright.planner.plan.Purpose;
+import kerfwright.planner.plan.RatioBand;
 import kerfwright.planner.plan.Reason;
 import kerfwright.planner.plan.RunnerUp;
 import kerfwright.planner.plan.Stroke;
@@ -81,14 +82,14 @@ public final class APlan {
                 carbide(),
                 "turbine",
                 Message.of("reason.why", List.of(Message.of("reason.why-changes", 2))),
-                1.8333333)),
+                1.8333333,
+                new RatioBand(1, 1.8, 3.2))),
         List.of(
             Finding.warn(
                 "little-water",
                 Message.of("finding.little-water", new BigDecimal("30")),
                 new SourceKey("a-2005")),
-            Finding.note(
-                "order-of-magnitude", Message.of("finding.order-of-magnitude", 3, 4, 5, 6))),
+            Finding.note("order-of-magnitude", Message.of("finding.order-of-magnitude"))),
         List.of(Finding.note("c01", Message.of("caution.c01"), PRACTICE)));
   }
 

@@ -89,10 +89,10 @@ class AroundJourneyTest {
 
   @Test
   void thePaceIsResetOnlyAfterAskingAndCanBeTakenBack() throws Exception {
-    assertTrue(app.get("/pace").body().contains("Nothing is learned yet"));
+    assertTrue(app.get("/pace").body().contains("Nothing measured yet"));
     String ask = app.get("/pace/reset").body();
     Matcher version = Pattern.compile("name=\"version\" value=\"(\\d+)\"").matcher(ask);
-    assertTrue(ask.contains("Forget what was learned and start anew from now?"));
+    assertTrue(ask.contains("Forget what was logged at the chair and start anew from now?"));
     assertTrue(version.find());
     int seen = Integer.parseInt(version.group(1));
     assertEquals(303, post("/pace/reset", "version=" + seen).statusCode());
@@ -101,6 +101,34 @@ class AroundJourneyTest {
     assertEquals(303, post("/pace/reset/back", "version=" + (seen + 1)).statusCode());
     assertEquals(303, post("/pace/use", "use=no&version=" + (seen + 2)).statusCode());
     assertTrue(app.get("/pace").body().contains("Plans stay with the literature"));
+  }
+
+  @Test
+  void fiveSlotsNarrowTheBandsOfWhatTheyCutAndAreRemovedOnlyAfterAsking() throws Exception {
+    String before = app.get("/pace").body();
+    assertTrue(before.contains("Measure: ten minutes, five slots"));
+    String slots =
+        "instrument=D01&handpiece=turbine&material=mica-glass-ceramic&load_g=100&water_ml=50"
+            + "&engaged_mm=4&seconds=30&stall_g=&version="
+            + version(before);
+    HttpResponse<String> wrong = post("/pace/cut", slots + "&depths_mm=1.1+deep");
+    assertEquals(422, wrong.statusCode());
+    assertTrue(wrong.body().contains("One to twenty depths"));
+    assertTrue(wrong.body().contains("value=\"100\""), "nothing typed is lost");
+    assertEquals(303, post("/pace/cut", slots + "&depths_mm=1.1+0.9+1.2+1.0+1.1").statusCode());
+    String after = app.get("/pace").body();
+    assertTrue(after.contains("5 cuts of your own"), after);
+    assertTrue(after.contains("no cut of yours: as wide as published tests lie apart"), "burs");
+    String ask = app.get("/pace/cut/remove/1").body();
+    assertTrue(ask.contains("Remove the slots number 1?"));
+    assertEquals(303, post("/pace/cut/remove/1", "version=" + version(ask)).statusCode());
+    assertTrue(app.get("/pace").body().contains("Nothing measured yet"));
+  }
+
+  private static String version(String page) {
+    Matcher version = Pattern.compile("name=\"version\" value=\"(\\d+)\"").matcher(page);
+    assertTrue(version.find());
+    return version.group(1);
   }
 
   @Test

@@ -215,6 +215,52 @@ class WebServerTest {
   }
 
   @Test
+  void whatIsUsualFollowsToothAndProcedureButNeverWhatWasTyped() throws Exception {
+    String first = app.get("/case?procedure=cavity-preparation&tooth=16").body();
+    assertTrue(first.contains("value=\"carious-dentine\" selected"), first);
+    assertTrue(first.contains("name=\"lesion_depth\" value=\"moderate\" checked"), first);
+    assertTrue(first.contains("name=\"outline_length_mm\"") && first.contains("value=\"3.5\""));
+    String typed =
+        app.get(
+                "/case?procedure=cavity-preparation&tooth=16&outline_shape=ellipse"
+                    + "&outline_length_mm=2.9&outline_width_mm=1.7")
+            .body();
+    assertTrue(typed.contains("value=\"2.9\""), typed);
+    String other = app.get("/case?procedure=access-cavity&tooth=16").body();
+    assertFalse(other.contains("name=\"lesion_depth\""), "an access does not ask for decay");
+  }
+
+  @Test
+  void aContradictionIsAskedWithAButtonThatPutsItRight() throws Exception {
+    String bad = "procedure=post-removal&tooth=12&pulp=vital";
+    HttpResponse<String> page = app.get("/plan?" + bad);
+    assertEquals(422, page.statusCode());
+    assertTrue(page.body().contains("value=\"fix-pulp=non-vital\""), page.body());
+    String put = app.get("/case?" + bad + "&do=fix-pulp=non-vital").body();
+    assertTrue(put.contains("name=\"pulp\" value=\"non-vital\" checked"), put);
+  }
+
+  @Test
+  void theApiNamesTheFixOfAContradictionAndWhatWasFilledIn() throws Exception {
+    String body = "{\"procedure\": \"post-removal\", \"tooth\": 12, \"pulp\": \"vital\"}";
+    JsonNode fault =
+        new ObjectMapper().readTree(app.send(post("/api/plan", body)).body()).get("faults").get(0);
+    assertEquals("pulp-and-procedure", fault.get("code").asText());
+    assertEquals("pulp", fault.get("fix").get("field").asText());
+    assertEquals("non-vital", fault.get("fix").get("value").asText());
+    JsonNode plan =
+        new ObjectMapper()
+            .readTree(
+                app.send(
+                        post(
+                            "/api/plan?samples=8",
+                            "{\"procedure\": \"amalgam-removal\", \"tooth\": 36}"))
+                    .body());
+    assertEquals("case", plan.get("filledIn").get(0).get("field").asText());
+    assertTrue(plan.get("findings").toString().contains("\"filled-in\""), plan.toString());
+  }
+
+  @Test
   void theApiTakesACaseAsJson() throws Exception {
     String body =
         """

@@ -14,7 +14,7 @@ import kerfwright.catalogue.tooth.Tooth;
  * @param restoration id of what stands on it
  * @param layers materials of the stack, outermost first
  * @param intended what is to be made: a restoration's id, or a word such as ceramic
- * @param lesion how deep the decay goes (initial, moderate, deep), or opened where the chamber is
+ * @param lesion how deep the decay goes (shallow, moderate, deep), or opened where the chamber is
  *     open already
  * @param pulp state of the pulp
  */

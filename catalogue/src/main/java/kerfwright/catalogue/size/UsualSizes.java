@@ -2,9 +2,12 @@ package kerfwright.catalogue.size;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
@@ -28,11 +31,14 @@ public final class UsualSizes {
       List.of("materials", "scope", "teeth", "least_mm", "typical_mm");
 
   private final List<Size> sizes;
+  private final Map<String, List<Size>> byName;
+  private final Map<NameAt, Optional<Size>> found = new ConcurrentHashMap<>();
   private final List<UsualOutline> outlines;
   private final List<LeastThickness> least;
 
   private UsualSizes(List<Size> sizes, List<UsualOutline> outlines, List<LeastThickness> least) {
     this.sizes = sizes;
+    this.byName = sizes.stream().collect(Collectors.groupingBy(Size::name));
     this.outlines = outlines;
     this.least = least;
   }
@@ -51,12 +57,13 @@ public final class UsualSizes {
 
   /** The usual size of a name, e.g. S_o, at a place; empty where the name is not known there. */
   public Optional<Size> find(String name, Place place) {
-    return best(
-        sizes.stream().filter(s -> s.name().equals(name)).toList(),
-        place,
-        Size::scopes,
-        Size::teeth);
+    return found.computeIfAbsent(
+        new NameAt(name, place),
+        asked -> best(byName.getOrDefault(name, List.of()), place, Size::scopes, Size::teeth));
   }
+
+  /** What was asked for before: formulas ask for the same sizes again and again. */
+  private record NameAt(String name, Place place) {}
 
   /**
    * Its value in mm, mm2 or as a plain number.
@@ -76,9 +83,8 @@ public final class UsualSizes {
 
   /** Every size a place has, the most exact of each name. */
   public List<Size> of(Place place) {
-    return sizes.stream()
-        .map(Size::name)
-        .distinct()
+    return byName.keySet().stream()
+        .sorted()
         .map(name -> find(name, place))
         .flatMap(Optional::stream)
         .toList();

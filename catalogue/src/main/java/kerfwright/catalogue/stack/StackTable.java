@@ -75,6 +75,8 @@ final class StackTable {
       List<String> restorations, Materials materials, Faults faults) {
     Map<String, UsualProcedure> all = new LinkedHashMap<>();
     Set<String> seen = new HashSet<>();
+    List<String> words = new ArrayList<>(materials.ids());
+    materials.all().forEach(m -> m.traits().forEach(trait -> words.add("#" + trait)));
     for (Row row : Table.read("stack/procedures.csv", PROCEDURE_HEADER, faults)) {
       UsualProcedure one =
           new UsualProcedure(
@@ -85,8 +87,8 @@ final class StackTable {
               row.oneOf("restoration", restorations),
               row.list("intended"),
               row.oneOf("lesion", List.of("yes", "no")).equals("yes"),
-              ids(row, "holds", materials.ids()),
-              ids(row, "outer", materials.ids()),
+              ids(row, "holds", words),
+              ids(row, "outer", words),
               row.oneOf("pulp", List.of("", "vital", "non-vital")));
       all.put(one.id(), one);
     }
@@ -96,7 +98,7 @@ final class StackTable {
   private static List<String> ids(Row row, String column, List<String> known) {
     List<String> ids = row.list(column);
     for (String id : ids) {
-      if (!known.contains(id)) {
+      if (!known.containsAll(List.of(id.split("\\|")))) {
         row.fault(column, "'" + id + "' must be one of " + String.join(", ", known));
       }
     }

@@ -13,7 +13,8 @@ import kerfwright.catalogue.material.Material;
  * @param restoration what usually stands on the tooth, an id of {@link UsualStacks#restorations()}
  * @param intended restorations it prepares for, the usual one first; empty where it does not matter
  * @param lesion true where the decay decides how it is done
- * @param holds materials one of which must be among the layers; empty where none must
+ * @param holds materials, by id or {@code #trait}, one of which must be among the layers; empty
+ *     where none must
  * @param outer materials one of which must be outermost; empty where any may
  * @param pulp the only state of the pulp it goes with besides unknown; empty where any will do
  */
@@ -52,7 +53,7 @@ public record UsualProcedure(
 
   /** Whether layers of these materials, outermost first, can be what it is done on. */
   public boolean fits(List<Material> layers) {
-    return (holds.isEmpty() || layers.stream().anyMatch(m -> holds.contains(m.id())))
-        && (outer.isEmpty() || outer.contains(layers.get(0).id()));
+    return (holds.isEmpty() || layers.stream().anyMatch(m -> holds.stream().anyMatch(m::is)))
+        && (outer.isEmpty() || outer.stream().anyMatch(layers.get(0)::is));
   }
 }

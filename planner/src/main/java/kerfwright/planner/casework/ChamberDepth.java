@@ -10,4 +10,9 @@ import kerfwright.quantity.Range;
  *     lingual surface of a front one
  * @param known how it is known
  */
-public record ChamberDepth(Range<Length> below, Known known) {}
+public record ChamberDepth(Range<Length> below, Known known) {
+  /** A single figure, with the error of how it is known. */
+  public static ChamberDepth read(Length below, Known known) {
+    return new ChamberDepth(known.aroundDepth(below), known);
+  }
+}

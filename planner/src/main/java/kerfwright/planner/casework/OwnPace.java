@@ -1,6 +1,8 @@
 package kerfwright.planner.casework;
 
 import java.util.Map;
+import java.util.Optional;
+import kerfwright.catalogue.evidence.Family;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.physics.wear.Sharpness;
 
@@ -9,17 +11,21 @@ import kerfwright.physics.wear.Sharpness;
  * and on the share of a life a volume takes. They never touch loads, speeds, heat limits or when an
  * instrument counts as worn out, and heat is simulated over no less than the literature's time.
  *
- * @param overall factor on time where a material and kind have none of their own
+ * @param families factors on time by family of instruments, where a material has none of its own
  * @param times factors on time by material and kind
  * @param wear factors on wear by kind
- * @param logged how many logged cuts this rests on
+ * @param logged how many cuts this rests on
  */
 public record OwnPace(
-    Factor overall, Map<Where, Factor> times, Map<InstrumentKind, Factor> wear, int logged) {
+    Map<Family, Factor> families,
+    Map<Where, Factor> times,
+    Map<InstrumentKind, Factor> wear,
+    int logged) {
   /** Nothing learned: the literature as it is. */
-  public static final OwnPace NONE = new OwnPace(Factor.ONE, Map.of(), Map.of(), 0);
+  public static final OwnPace NONE = new OwnPace(Map.of(), Map.of(), Map.of(), 0);
 
   public OwnPace {
+    families = Map.copyOf(families);
     times = Map.copyOf(times);
     wear = Map.copyOf(wear);
   }
@@ -33,7 +39,7 @@ public record OwnPace(
   public record Where(String materialId, InstrumentKind kind) {}
 
   /**
-   * A factor with its 90 percent interval, kept within a third and three times.
+   * A factor with the 90 percent interval of a cut, kept within bounds.
    *
    * @param low 5th percentile
    * @param typical median
@@ -43,8 +49,10 @@ public record OwnPace(
     /** As in the literature. */
     public static final Factor ONE = new Factor(1, 1, 1);
 
+    private static final double Z95 = 1.6449;
+
     /** Largest factor, and the inverse of the smallest. */
-    public static final double BOUND = 3;
+    public static final double BOUND = 100;
 
     public Factor {
       if (!(low <= typical && typical <= high)) {
@@ -55,6 +63,11 @@ public record OwnPace(
       high = bounded(high);
     }
 
+    /** Standard deviation of its logarithm. */
+    public double sd() {
+      return Math.log(high / low) / (2 * Z95);
+    }
+
     private static double bounded(double factor) {
       return Math.max(1 / BOUND, Math.min(BOUND, factor));
     }
@@ -62,7 +75,13 @@ public record OwnPace(
 
   /** Factor on the time in contact. */
   public Factor time(String materialId, InstrumentKind kind) {
-    return times.getOrDefault(new Where(materialId, kind), overall);
+    return known(materialId, kind).orElse(Factor.ONE);
+  }
+
+  /** The same, empty where nothing was learned of such instruments. */
+  public Optional<Factor> known(String materialId, InstrumentKind kind) {
+    Factor own = times.get(new Where(materialId, kind));
+    return Optional.ofNullable(own != null ? own : families.get(Family.ofRate(kind.bladed())));
   }
 
   /**

@@ -2,6 +2,7 @@ package kerfwright.planner.casework;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.catalogue.handpiece.Handpieces;
@@ -117,6 +118,28 @@ public final class UsualValues {
     return UsualStacks.packaged().find(tooth, restoration, procedure.id(), null, depth);
   }
 
+  /** Layers as told; one told to be as usual gets the range published for it here. */
+  public List<Layer> published(
+      List<Layer> told, @Nullable String restoration, @Nullable Lesion lesion) {
+    List<UsualLayer> usualLayers =
+        stack(restoration, lesion).map(UsualStack::layers).orElse(List.of());
+    return told.stream().map(layer -> published(layer, usualLayers)).toList();
+  }
+
+  private static Layer published(Layer told, List<UsualLayer> usualLayers) {
+    if (told.known() != Known.USUAL) {
+      return told;
+    }
+    return usualLayers.stream()
+        .filter(one -> one.materialId().equals(told.material().id()))
+        .map(UsualLayer::thickness)
+        .filter(Objects::nonNull)
+        .findFirst()
+        .map(range -> Known.USUAL.around(told.thickness().typical(), range))
+        .map(range -> new Layer(told.material(), range, Known.USUAL))
+        .orElse(told);
+  }
+
   /** Its layers, the dentine as deep as the chamber is told to lie; all thicknesses are known. */
   public List<Layer> layers(UsualStack stack, @Nullable ChamberDepth chamber) {
     Basis basis =
@@ -212,14 +235,19 @@ public final class UsualValues {
         : UsualStacks.CUSP_MM;
   }
 
-  /** The opening or surface. */
-  public Outline outline(@Nullable Outline told, @Nullable Lesion lesion) {
+  /** The opening or surface; null where none is usual. */
+  public @Nullable Outline outline(
+      @Nullable Outline told, Condition condition, @Nullable String intended) {
     if (told != null) {
       return told;
     }
-    UsualOutline one = UsualOutline.of(procedure, tooth, lesion);
-    fill("outline", one.sources(), one.basis());
-    return one.outline();
+    return UsualOpening.at(UsualOpening.place(procedure, tooth, condition, intended))
+        .map(
+            one -> {
+              fill("outline", one.sources(), one.basis());
+              return one.outline();
+            })
+        .orElse(null);
   }
 
   /** What is at hand. */

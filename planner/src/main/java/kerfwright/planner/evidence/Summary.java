@@ -1,82 +1,134 @@
 package kerfwright.planner.evidence;
 
-import java.util.Arrays;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Map;
+import java.util.stream.Collectors;
+import kerfwright.catalogue.evidence.CaseLists;
 import kerfwright.catalogue.evidence.EvidenceCase;
-import kerfwright.catalogue.evidence.EvidenceRow;
 
 /**
- * What the comparison comes to, over validation cases only.
+ * What the comparison comes to.
  *
- * @param intervals figures compared with an interval
+ * @param intervals counted figures compared with an interval
  * @param intervalsMet those inside
- * @param directions directions, rankings and bounds
+ * @param directions counted directions, rankings and bounds
  * @param directionsMet those right
+ * @param byStudy counted cases by study; a study counts once
+ * @param frozen cases of the frozen list
+ * @param frozenMet those met
+ * @param frozenMetInOneLaboratory those met by the scatter within one laboratory alone, as the list
+ *     was counted when it was frozen
+ * @param byConstruction cases of the frozen list that cannot fail
  * @param medianFactor median width of the intervals of rates and their ratios, as a factor
  * @param rates how many those are
  * @param medianKelvin median width of the intervals of pulp rises, K
  * @param rises how many those are
+ * @param monteCarlo greatest standard error of an interval's end from the number of samples, as a
+ *     share of its width
+ * @param monteCarloMedian the median of these
  */
 public record Summary(
     int intervals,
     int intervalsMet,
     int directions,
     int directionsMet,
+    List<Study> byStudy,
+    int frozen,
+    int frozenMet,
+    int frozenMetInOneLaboratory,
+    int byConstruction,
     double medianFactor,
     int rates,
     double medianKelvin,
-    int rises) {
-  /** Wanted share of cases met. */
-  public static final double WANTED_SHARE = 0.8;
+    int rises,
+    double monteCarlo,
+    double monteCarloMedian) {
 
-  /** Wanted median width for rates. */
-  public static final double WANTED_FACTOR = 4;
+  public Summary {
+    byStudy = List.copyOf(byStudy);
+  }
 
-  /** Wanted median width for pulp rises, K. */
-  public static final double WANTED_KELVIN = 6;
+  /**
+   * One study.
+   *
+   * @param key its source
+   * @param cases its counted cases
+   * @param met those met
+   * @param scatterInside share of its published scatter inside the intervals, directions counted as
+   *     all or nothing
+   */
+  public record Study(String key, int cases, int met, double scatterInside) {
+    public double share() {
+      return (double) met / cases;
+    }
+  }
 
   static Summary of(List<Compared> all) {
-    List<Compared> validation =
-        all.stream().filter(c -> c.asked().row().role() == EvidenceRow.Role.VALIDATION).toList();
+    List<Compared> counted = all.stream().filter(c -> c.standing() == Standing.COUNTED).toList();
     List<Compared> intervals =
-        validation.stream().filter(c -> c.asked().comparison().interval()).toList();
+        counted.stream().filter(c -> c.asked().comparison().interval()).toList();
     List<Compared> directions =
-        validation.stream().filter(c -> !c.asked().comparison().interval()).toList();
+        counted.stream().filter(c -> !c.asked().comparison().interval()).toList();
+    List<Compared> frozen =
+        all.stream().filter(c -> CaseLists.packaged().frozen().contains(c.asked().id())).toList();
     double[] factors =
-        intervals.stream().filter(is(Summary::rate)).mapToDouble(Compared::widthFactor).toArray();
+        intervals.stream()
+            .filter(c -> c.asked().figure() == EvidenceCase.Figure.REMOVAL)
+            .mapToDouble(Compared::widthFactor)
+            .sorted()
+            .toArray();
     double[] kelvins =
-        intervals.stream().filter(is(Summary::rise)).mapToDouble(Compared::width).toArray();
+        intervals.stream()
+            .filter(c -> c.asked().figure() == EvidenceCase.Figure.PULP_RISE)
+            .mapToDouble(Compared::width)
+            .sorted()
+            .toArray();
     return new Summary(
         intervals.size(),
         met(intervals),
         directions.size(),
         met(directions),
+        studies(counted),
+        frozen.size(),
+        met(frozen),
+        (int) frozen.stream().filter(Compared::metInOneLaboratory).count(),
+        (int) frozen.stream().filter(c -> c.standing() == Standing.BY_CONSTRUCTION).count(),
         median(factors),
         factors.length,
         median(kelvins),
-        kelvins.length);
+        kelvins.length,
+        all.stream().mapToDouble(Compared::monteCarlo).max().orElse(0),
+        median(all.stream().mapToDouble(Compared::monteCarlo).sorted().toArray()));
   }
 
-  private static Predicate<Compared> is(Predicate<EvidenceCase.Figure> kind) {
-    return c -> kind.test(c.asked().figure());
+  private static List<Study> studies(List<Compared> counted) {
+    Map<String, List<Compared>> byStudy =
+        counted.stream()
+            .collect(
+                Collectors.groupingBy(Compared::study, LinkedHashMap::new, Collectors.toList()));
+    return byStudy.entrySet().stream()
+        .map(
+            e ->
+                new Study(
+                    e.getKey(),
+                    e.getValue().size(),
+                    met(e.getValue()),
+                    e.getValue().stream().mapToDouble(Summary::scatter).average().orElse(0)))
+        .toList();
   }
 
-  private static boolean rate(EvidenceCase.Figure figure) {
-    return figure == EvidenceCase.Figure.REMOVAL;
+  private static double scatter(Compared c) {
+    return c.asked().comparison().interval() ? c.holdsShare() : c.verdict().met() ? 1 : 0;
   }
 
-  private static boolean rise(EvidenceCase.Figure figure) {
-    return figure == EvidenceCase.Figure.PULP_RISE;
-  }
-
-  private static int met(List<Compared> cases) {
+  private static int met(Collection<Compared> cases) {
     return (int) cases.stream().filter(c -> c.verdict().met()).count();
   }
 
-  private static double median(double[] values) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
+  /** Of sorted values; NaN of none. */
+  static double median(double[] sorted) {
     int n = sorted.length;
     return n == 0 ? Double.NaN : (sorted[(n - 1) / 2] + sorted[n / 2]) / 2;
   }
@@ -89,12 +141,17 @@ public record Summary(
     return intervalsMet + directionsMet;
   }
 
-  /** Share of all validation cases met. */
+  /** Share met, each study counted once however many rows it has. */
   public double share() {
-    return cases() == 0 ? Double.NaN : (double) met() / cases();
+    return byStudy.stream().mapToDouble(Study::share).average().orElse(Double.NaN);
   }
 
-  /** Share of validation figures inside their intervals, directions left out. */
+  /** The same for the published scatter inside the intervals. */
+  public double scatterShare() {
+    return byStudy.stream().mapToDouble(Study::scatterInside).average().orElse(Double.NaN);
+  }
+
+  /** Share of counted figures inside their intervals, directions left out. */
   public double intervalShare() {
     return intervals == 0 ? Double.NaN : (double) intervalsMet / intervals;
   }

@@ -56,12 +56,13 @@ record ToothUnderTest(PulpWall wall, List<CutHeat> cuts, HeatInputs inputs) {
     return layers;
   }
 
-  /** Cutting time told or assumed, or what the volume takes. */
+  /** Cutting time told or assumed, or what the volume takes, as far off as rates are. */
   private static double seconds(Trial trial) {
     if (!trial.has(ConditionKind.VOLUME)) {
       return trial.of(ConditionKind.SECONDS);
     }
     double volumeM3 = trial.of(ConditionKind.VOLUME) * 1e-9;
-    return Math.min(LONGEST_S, volumeM3 / trial.removalM3PerS());
+    double rate = trial.removalM3PerS() * StrictMath.exp(trial.rateOff());
+    return Math.min(LONGEST_S, volumeM3 / rate);
   }
 }

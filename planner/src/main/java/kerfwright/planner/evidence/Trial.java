@@ -3,6 +3,7 @@ package kerfwright.planner.evidence;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import kerfwright.catalogue.evidence.Condition;
 import kerfwright.catalogue.evidence.ConditionKind;
 import kerfwright.catalogue.evidence.SetUp;
@@ -28,6 +29,7 @@ import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.tool.AbrasivePart;
 import kerfwright.planner.tool.Instrument;
 import kerfwright.planner.tool.WorkingPart;
+import kerfwright.planner.uncertainty.Against;
 import kerfwright.planner.uncertainty.Draw;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.RotationalSpeed;
@@ -50,6 +52,7 @@ public final class Trial {
 
   /** Of the time a bur cuts. */
   private static final int STEPS = 40;
+
   /** Of tests that do not tell, so many are taken to have started at the room's temperature. */
   private static final double ROOM_SHARE = 0.5;
 
@@ -73,11 +76,16 @@ public final class Trial {
     return trial;
   }
 
-  /** A test with each condition at a share of its range; two set-ups of a draw share the shares. */
-  public static Trial drawn(SetUp setUp, Draw draw, double[] shares) {
+  /** A test with each condition drawn by its kind, so that two set-ups of a draw share them. */
+  public static Trial drawn(SetUp setUp, Draw draw) {
+    return drawn(setUp, draw, kind -> draw.share("condition " + kind.id()));
+  }
+
+  /** A test with each condition at a share of its range. */
+  public static Trial drawn(SetUp setUp, Draw draw, ToDoubleFunction<ConditionKind> shares) {
     Trial trial = new Trial(setUp, draw);
     for (Condition c : setUp.ordered()) {
-      double share = shares[c.kind().ordinal()];
+      double share = shares.applyAsDouble(c.kind());
       if (c.kind() == ConditionKind.ROOM_START) {
         trial.fromTheRoom = share < ROOM_SHARE;
         share = Math.min(1, share / ROOM_SHARE);
@@ -259,6 +267,11 @@ public final class Trial {
   public double removalM3PerS() {
     double factor = part() instanceof AbrasivePart ? draw.abrasiveFactor() : draw.bladedFactor();
     return Math.max(1e-15, cut().removalM3PerS() * factor);
+  }
+
+  /** What the rate lies off the models in the draw, as a logarithm. */
+  double rateOff() {
+    return draw.off(Against.rate(part()), setUp.id());
   }
 
   /** Volume removed in a time while the working part blunts. */

@@ -21,6 +21,7 @@ import kerfwright.planner.rule.EvidenceRules;
 import kerfwright.planner.rule.RuleContext;
 import kerfwright.planner.sequence.Change;
 import kerfwright.planner.sequence.TimedCut;
+import kerfwright.planner.uncertainty.Against;
 import kerfwright.planner.uncertainty.StepSpread;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.Message;
@@ -179,7 +180,8 @@ public final class Explanation {
                     Message.of(
                         remedied ? "reason.why-remedied" : "reason.why",
                         why(chosen, o, changes(o, before, after) - changes(chosen, before, after))),
-                    cost(o, before, after) / Math.max(1e-9, cost(chosen, before, after))));
+                    cost(o, before, after) / Math.max(1e-9, cost(chosen, before, after)),
+                    Against.time(o, chosen)));
   }
 
   /** Cost of a choice with the changes it brings. */

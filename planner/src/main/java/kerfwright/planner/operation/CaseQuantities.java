@@ -6,7 +6,9 @@ import kerfwright.catalogue.operation.Formula;
 import kerfwright.catalogue.size.LeastThickness;
 import kerfwright.catalogue.size.Place;
 import kerfwright.catalogue.size.UsualSizes;
+import kerfwright.planner.casework.ChamberDepth;
 import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.Known;
 import kerfwright.planner.casework.Outline;
 import kerfwright.quantity.Length;
 
@@ -58,9 +60,22 @@ record CaseQuantities(
 
   private double other(String name) {
     Formula term = terms.get(name);
-    return term == null
-        ? UsualSizes.packaged().value(name, place, this)
-        : term.value(of(without(name), headMm));
+    if (term != null) {
+      return term.value(of(without(name), headMm));
+    }
+    ChamberDepth chamber = c.condition().chamber();
+    if (chamber != null && name.equals("D")) {
+      return chamber.below().typical().millimetres();
+    }
+    if (chamber != null && name.equals("u") && read(chamber)) {
+      return (chamber.below().high().millimetres() - chamber.below().low().millimetres()) / 2;
+    }
+    return UsualSizes.packaged().value(name, place, this);
+  }
+
+  /** Whether the depth was read on a film or measured; its own error then stands for u. */
+  private static boolean read(ChamberDepth chamber) {
+    return chamber.known() == Known.FILM || chamber.known() == Known.MEASURED;
   }
 
   /** A term may name the others, not itself. */

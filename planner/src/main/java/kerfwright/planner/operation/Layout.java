@@ -15,7 +15,6 @@ import kerfwright.planner.casework.Outline;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.Message;
 import kerfwright.quantity.Rounded;
-import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
 
 /** Lays one operation after the other; what it has laid so far is what the next one meets. */
@@ -33,7 +32,6 @@ final class Layout {
   private final List<Finding> findings = new ArrayList<>();
   private final CutCase c;
   private final Depths depths;
-  private boolean entersChamber;
 
   Layout(CutCase c) {
     this.c = c;
@@ -41,13 +39,6 @@ final class Layout {
   }
 
   Laying laying() {
-    if (entersChamber && c.stackFilledIn()) {
-      findings.add(
-          Finding.warn(
-              "operation-film-first",
-              Message.of("finding.operation-film-first"),
-              new SourceKey("deutsch-2004")));
-    }
     return new Laying(works, cues, findings);
   }
 
@@ -59,7 +50,6 @@ final class Layout {
             new Place(c.tooth(), c.procedure().id(), operation.variant()),
             operation.geometry().terms(),
             USUAL_HEAD_MM);
-    entersChamber |= operation.task() == Task.ENTER;
     String when = operation.when();
     boolean asked = when.equals(Operation.HAND);
     if (!asked && !when.isEmpty() && names.value(Formula.of(when)) <= 0) {

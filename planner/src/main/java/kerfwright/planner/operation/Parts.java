@@ -3,7 +3,7 @@ package kerfwright.planner.operation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.DoubleUnaryOperator;
 import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.operation.Formula;
@@ -44,16 +44,27 @@ final class Parts {
     return parts;
   }
 
-  /** Volume by head; a search asks for the same heads again and again. */
+  /**
+   * Volume by head. A search asks for many heads: a volume that grows with the square of the head
+   * at most is read from three of them, checked on a fourth.
+   */
   private static Work.VolumeOfHead volume(Operation operation, CaseQuantities names) {
     Map<String, Formula> terms = operation.geometry().terms();
     Formula formula = terms.get("volume");
     if (formula == null) {
       return head -> 0;
     }
-    Map<Double, Double> known = new ConcurrentHashMap<>();
-    return head ->
-        known.computeIfAbsent(head, m -> Math.max(0, formula.value(names.of(terms, m / MM))) * MM3);
+    DoubleUnaryOperator mm3 = headMm -> formula.value(names.of(terms, headMm));
+    double at0 = mm3.applyAsDouble(0);
+    double at1 = mm3.applyAsDouble(1);
+    double at2 = mm3.applyAsDouble(2);
+    double square = (at2 - 2 * at1 + at0) / 2;
+    double linear = at1 - at0 - square;
+    DoubleUnaryOperator known = headMm -> at0 + headMm * (linear + headMm * square);
+    double at3 = mm3.applyAsDouble(3);
+    boolean exact = Math.abs(known.applyAsDouble(3) - at3) <= 1e-9 * (1 + Math.abs(at3));
+    DoubleUnaryOperator taken = exact ? known : mm3;
+    return headM -> Math.max(0, taken.applyAsDouble(headM / MM)) * MM3;
   }
 
   private static boolean passes(Operation operation, Depths depths, int layer) {

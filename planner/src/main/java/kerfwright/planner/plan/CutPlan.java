@@ -34,7 +34,7 @@ public record CutPlan(
     List<Unfilled> unfilled,
     @Nullable DepthFrom access,
     @Nullable PulpHeat pulp,
-    @Nullable RootHeat root,
+    @Nullable RootRise root,
     PlanTimes times,
     List<RunnerUp> runnersUp,
     List<Finding> findings,
@@ -63,18 +63,7 @@ public record CutPlan(
   /** The same with other findings. */
   public CutPlan with(List<Finding> said) {
     return new CutPlan(
-        cutCase,
-        seed,
-        samples,
-        steps,
-        cues,
-        unfilled,
-        access,
-        pulp,
-        root,
-        times,
-        runnersUp,
-        said,
+        cutCase, seed, samples, steps, cues, unfilled, access, pulp, root, times, runnersUp, said,
         cautions);
   }
 

@@ -16,4 +16,9 @@ public record PulpHeat(
     double limitK,
     Estimate cem43Min,
     Estimate remainingDentineMm,
-    HeatCurve curve) {}
+    HeatCurve curve) {
+  /** How the rise stands against the limit. */
+  public PulpBand band() {
+    return PulpBand.of(peakRiseK, limitK);
+  }
+}

@@ -11,6 +11,12 @@ import kerfwright.quantity.Message;
  * @param handpieceId its handpiece
  * @param why what it would cost, one sentence
  * @param costRatio its cost over the chosen one's
+ * @param time its time over the chosen one's, with the scatter within one practice
  */
 public record RunnerUp(
-    int step, DrawerInstrument instrument, String handpieceId, Message why, double costRatio) {}
+    int step,
+    DrawerInstrument instrument,
+    String handpieceId,
+    Message why,
+    double costRatio,
+    RatioBand time) {}

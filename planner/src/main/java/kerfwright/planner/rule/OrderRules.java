@@ -63,8 +63,7 @@ public final class OrderRules {
             cuts(before)
                 || cuts(after)
                 || !sameFace(before, after)
-                || notCoarser(
-                    before.instrument().properties(), after.instrument().properties()));
+                || notCoarser(before.instrument().properties(), after.instrument().properties()));
   }
 
   /** A finish line is cut below the speed of the reduction before it. */
@@ -83,11 +82,7 @@ public final class OrderRules {
   }
 
   private static boolean sameFace(Candidate a, Candidate b) {
-    return a.work()
-        .operation()
-        .geometry()
-        .face()
-        .equals(b.work().operation().geometry().face());
+    return a.work().operation().geometry().face().equals(b.work().operation().geometry().face());
   }
 
   private static boolean notCoarser(InstrumentProperties before, InstrumentProperties after) {
@@ -106,7 +101,6 @@ public final class OrderRules {
   }
 
   private static OrderRule practice(String code, BiPredicate<Candidate, Candidate> allows) {
-    return new OrderRule(
-        code, Basis.COMMON_PRACTICE, List.of(SourceKey.COMMON_PRACTICE), allows);
+    return new OrderRule(code, Basis.COMMON_PRACTICE, List.of(SourceKey.COMMON_PRACTICE), allows);
   }
 }

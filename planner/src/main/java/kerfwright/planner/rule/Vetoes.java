@@ -7,11 +7,11 @@ import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.instrument.ShapeFamily;
-import kerfwright.catalogue.material.Material;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.HardnessRatio;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Exclusion;
+import kerfwright.planner.choice.LastResort;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Message;
@@ -31,8 +31,7 @@ public final class Vetoes {
   private static final double LONGEST_STEP_S = 1800;
   private static final double SLOW_RPM = 40_000;
 
-  private static final Set<String> HOLLOW_FACES =
-      Set.of("occlusal", "lingual", "chamber", "root");
+  private static final Set<String> HOLLOW_FACES = Set.of("occlusal", "lingual", "chamber", "root");
   private static final List<Veto> ALL =
       List.of(
           softerThanTheWorkCannotCut(),
@@ -196,9 +195,7 @@ public final class Vetoes {
       case DIAMOND, SINTERED_DIAMOND, STONE ->
           grit != null && grit.particleSize().high().metres() <= FINISHING_GRAIN_M + 1e-9;
       case CARBIDE, STEEL, CERAMIC, POLYMER ->
-          blades != null
-              && blades >= FEWEST_FINISHING_BLADES
-              && blades <= MOST_FINISHING_BLADES;
+          blades != null && blades >= FEWEST_FINISHING_BLADES && blades <= MOST_FINISHING_BLADES;
     };
   }
 
@@ -219,8 +216,7 @@ public final class Vetoes {
             && p.shape() == ShapeFamily.ROUND
             && c.setRpm() <= FASTEST_IN_DECAY_RPM * (1 + 1e-9);
     return decay && context.cutCase().pulp().protectsPulp() && !slow
-        ? Optional.of(
-            Exclusion.of("decay-is-cut-slowly", Rounded.places(FASTEST_IN_DECAY_RPM, 0)))
+        ? Optional.of(Exclusion.of("decay-is-cut-slowly", Rounded.places(FASTEST_IN_DECAY_RPM, 0)))
         : Optional.empty();
   }
 
@@ -275,7 +271,10 @@ public final class Vetoes {
         : Optional.empty();
   }
 
-  /** Half an hour of cutting in one step is no way to cut it (project setting). */
+  /**
+   * Half an hour of cutting in one step is no way to cut it (project setting); a last resort says
+   * itself how long it takes.
+   */
   static Veto noStepTakesHalfAnHour() {
     return new Veto(
         "too-slow",
@@ -285,7 +284,7 @@ public final class Vetoes {
   }
 
   private static Optional<Exclusion> againstHalfAnHour(Candidate c, RuleContext context) {
-    return c.cutS() <= LONGEST_STEP_S
+    return c.cutS() <= LONGEST_STEP_S || c.resort() != LastResort.NONE
         ? Optional.empty()
         : Optional.of(Exclusion.of("too-slow", Rounded.places(c.cutS() / 60, 0)));
   }

@@ -27,6 +27,7 @@ import kerfwright.quantity.Rounded;
 public final class Windows {
   /** Nominal sizes are tenths of a millimetre. */
   private static final double ROUNDING_M = 0.0501e-3;
+
   private static final double FULL_SLOT = 0.85;
 
   private Windows() {}
@@ -46,7 +47,7 @@ public final class Windows {
     if (!open && !family && !window.kinds().contains(p.kind())) {
       return no("kind-not-for-this", Message.of("label.kind-" + p.kind().id()));
     }
-    if (!window.forms().isEmpty() && !formFits(p, window)) {
+    if (!family && !window.forms().isEmpty() && !formFits(p, window)) {
       return no("form-not-for-this", Message.of("label.shape-" + p.shape().id()));
     }
     if (window.safeEnd() && !p.safeEnd() && p.shape() != ShapeFamily.ROUND) {

@@ -128,12 +128,23 @@ public final class CandidateSearch {
       return Exclusion.of(
           "softer-than-the-work", Message.of("label.material-" + work.material(head).id()));
     }
-    if (strokes(work).equals(List.of(Stroke.AXIAL)) && !instrument.properties().cutsAtTip()) {
+    if (sinks(work) && !instrument.properties().cutsAtTip()) {
       return Exclusion.of("no-tip");
     }
     return Windows.against(instrument.properties(), work, open)
         .or(() -> HardLimits.reaches(instrument, work, cutCase.outline()))
         .orElse(null);
+  }
+
+  /** Whether the tip has to cut: along the axis, or where nothing is open yet. */
+  private static boolean sinks(Work work) {
+    boolean opens =
+        switch (work.operation().task()) {
+          case OPEN, OUTLINE, BULK, APPROACH, ENTER ->
+              work.operation().geometry().kind() == GeometryKind.POCKET;
+          default -> false;
+        };
+    return opens || strokes(work).equals(List.of(Stroke.AXIAL));
   }
 
   private @Nullable Exclusion against(Instrument instrument, Handpiece handpiece, Work work) {
@@ -142,7 +153,9 @@ public final class CandidateSearch {
         .orElse(null);
   }
 
-  /** Adds the cheapest operating point; near the pulp or a surface that stays, one for each speed. */
+  /**
+   * Adds the cheapest operating point; near the pulp or a surface that stays, one for each speed.
+   */
   private @Nullable Exclusion best(
       Instrument instrument, Handpiece handpiece, Work work, List<Candidate> found) {
     Exclusion why = null;
@@ -199,8 +212,7 @@ public final class CandidateSearch {
     double[] levels = new double[open ? 2 : LEVELS];
     for (int i = 0; i < levels.length; i++) {
       double share = i / (levels.length - 1.0);
-      levels[i] =
-          ratios ? most * Math.pow(least / most, share) : most + share * (least - most);
+      levels[i] = ratios ? most * Math.pow(least / most, share) : most + share * (least - most);
     }
     return levels;
   }

@@ -2,7 +2,9 @@ package kerfwright.planner.uncertainty;
 
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Random;
+import kerfwright.catalogue.evidence.Discrepancies;
+import kerfwright.catalogue.evidence.Discrepancy;
+import kerfwright.catalogue.evidence.Family;
 import kerfwright.catalogue.material.Material;
 import kerfwright.physics.material.Substance;
 import kerfwright.planner.heat.HeatInputs;
@@ -13,48 +15,35 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One draw of everything uncertain. Thickness and properties: triangular between low, typical and
- * high; models: log-normal factors, 95 percent within a factor of two for removal and for the heat
- * share, shared by all steps of a draw because a wrong constant is wrong everywhere. {@link Random}
- * is specified to the bit, so a seed gives the same draws on every machine.
+ * high. What published figures lie off the models ({@link Discrepancy}), the share of heat and the
+ * spray among it, is drawn twice: once for the whole draw, as a laboratory or a hand is off in all
+ * it does, and once for each figure. Everything is drawn by its name ({@link Streams}).
  */
 public final class Draw {
-  static final double REMOVAL_SIGMA = Math.log(2) / 2;
-  static final double HEAT_SHARE_SIGMA = Math.log(2) / 2;
-  static final double SPRAY_SIGMA = 0.25;
   static final double HAND_SIGMA = 0.15;
 
-  final double abrasiveFactor;
-  final double bladedFactor;
-  final double heatShareFactor;
-  final double sprayFactor;
   final double loadFactor;
-  private final @Nullable Random random;
+  private final double abrasiveFactor;
+  private final double bladedFactor;
   private final HeatInputs heatInputs;
+  private final @Nullable Streams streams;
   private final Map<String, Substance> substances = new HashMap<>();
 
-  /** The next draw of a seeded source. */
-  public Draw(Random random) {
-    this.random = random;
-    abrasiveFactor = logNormal(random, REMOVAL_SIGMA);
-    bladedFactor = logNormal(random, REMOVAL_SIGMA);
-    heatShareFactor = logNormal(random, HEAT_SHARE_SIGMA);
-    sprayFactor = logNormal(random, SPRAY_SIGMA);
-    loadFactor = logNormal(random, HAND_SIGMA);
-    // a stream of its own, so that what is drawn after does not depend on it
-    Random heat = new Random(Double.doubleToLongBits(loadFactor));
+  /** A sample of a seed. */
+  public Draw(long seed, int sample) {
+    streams = new Streams(seed, sample);
+    abrasiveFactor = 1;
+    bladedFactor = 1;
+    loadFactor = logNormal("hand", HAND_SIGMA);
     heatInputs =
         HeatInputs.drawn(
-            heatShareFactor,
-            sprayFactor,
-            p -> triangular(p.low(), p.typical(), p.high(), heat.nextDouble()));
+            1, 1, p -> triangular(p.low(), p.typical(), p.high(), share("heat " + p.name())));
   }
 
   private Draw(double abrasive, double bladed, double heatShare, double spray) {
-    random = null;
+    streams = null;
     abrasiveFactor = abrasive;
     bladedFactor = bladed;
-    heatShareFactor = heatShare;
-    sprayFactor = spray;
     loadFactor = 1;
     heatInputs = HeatInputs.drawn(heatShare, spray, HeatParameter::typical);
   }
@@ -79,44 +68,79 @@ public final class Draw {
     return heatInputs;
   }
 
-  private static double logNormal(Random random, double sigma) {
-    return Math.exp(sigma * random.nextGaussian());
+  private double logNormal(String name, double sigma) {
+    return streams == null ? 1 : StrictMath.exp(sigma * streams.normal(name));
   }
 
-  double thicknessM(Range<Length> range) {
-    return random == null
+  /** Where in its range a named condition lies, 0 to 1; in the middle where nothing is drawn. */
+  public double share(String name) {
+    return streams == null ? 0.5 : streams.uniform(name);
+  }
+
+  /**
+   * What a figure lies off the models on the scale of its family: the draw's own part, shared by
+   * all its figures of the family, and that of the figure.
+   */
+  public double off(Family family, String figure) {
+    return between(family, Discrepancies.packaged()) + within(family, figure);
+  }
+
+  /** The part shared by all figures of a family. */
+  public double between(Family family, Discrepancies known) {
+    Discrepancy d = known.of(family);
+    return streams == null ? 0 : d.between() * streams.t("study " + family.id(), d.freedom());
+  }
+
+  /** The part of one figure. */
+  public double within(Family family, String figure) {
+    return streams == null
+        ? 0
+        : Discrepancies.packaged().of(family).within()
+            * streams.normal("figure " + family.id() + " " + figure);
+  }
+
+  /** A standard normal number by name; 0 where nothing is drawn. */
+  public double normal(String name) {
+    return streams == null ? 0 : streams.normal(name);
+  }
+
+  double thicknessM(Range<Length> range, int layer) {
+    return streams == null
         ? range.typical().metres()
         : triangular(
             range.low().metres(),
             range.typical().metres(),
             range.high().metres(),
-            random.nextDouble());
+            streams.uniform("thickness " + layer));
   }
 
   /** The same material has the same properties all through a draw. */
   public Substance substance(Material material) {
     Substance known = substances.get(material.id());
     if (known == null) {
-      known = random == null ? material.typical() : drawn(material.spread(), random);
+      known =
+          streams == null
+              ? material.typical()
+              : drawn(material.spread(), streams, material.id() + " ");
       substances.put(material.id(), known);
     }
     return known;
   }
 
-  private static Substance drawn(Material.Spread s, Random random) {
-    double hardness = random.nextDouble();
+  private static Substance drawn(Material.Spread s, Streams streams, String of) {
+    double hardness = streams.uniform(of + "hardness");
     double h = between(s, Substance::hardnessPa, hardness);
     double hard = between(s, Substance::hardPhaseHardnessPa, hardness);
-    double young = random.nextDouble();
-    double toughness = random.nextDouble();
+    double young = streams.uniform(of + "stiffness");
+    double toughness = streams.uniform(of + "toughness");
     return new Substance(
         h,
         between(s, Substance::youngPa, young),
         between(s, Substance::toughnessPaSqrtM, toughness),
         between(s, Substance::shortCrackToughnessPaSqrtM, toughness),
-        between(s, Substance::densityKgPerM3, random.nextDouble()),
-        between(s, Substance::conductivityWPerMK, random.nextDouble()),
-        between(s, Substance::specificHeatJPerKgK, random.nextDouble()),
+        between(s, Substance::densityKgPerM3, streams.uniform(of + "density")),
+        between(s, Substance::conductivityWPerMK, streams.uniform(of + "conductivity")),
+        between(s, Substance::specificHeatJPerKgK, streams.uniform(of + "specific heat")),
         Math.max(h, hard),
         s.typical().hardPhaseShare());
   }

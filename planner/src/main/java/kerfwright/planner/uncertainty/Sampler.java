@@ -3,7 +3,7 @@ package kerfwright.planner.uncertainty;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
+import kerfwright.catalogue.evidence.Family;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.OperatingPoint;
 import kerfwright.physics.heat.HeatLayer;
@@ -12,6 +12,7 @@ import kerfwright.physics.material.Substance;
 import kerfwright.physics.wear.Sharpness;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Layer;
+import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.PartCut;
 import kerfwright.planner.heat.CutHeat;
@@ -23,7 +24,6 @@ import kerfwright.planner.heat.WallHistory;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.sequence.Change;
 import kerfwright.planner.sequence.TimedCut;
-import kerfwright.planner.tool.AbrasivePart;
 import kerfwright.planner.tool.Instrument;
 import kerfwright.quantity.RotationalSpeed;
 import kerfwright.quantity.Torque;
@@ -50,6 +50,7 @@ public final class Sampler {
   private final double curveEveryS;
   private final String face;
   private final Stages planned;
+  private final OwnPace pace;
 
   private static final int FIGURES = 11;
 
@@ -59,8 +60,10 @@ public final class Sampler {
   private static final int CUTTING = 10;
 
   /** Prepares the samples of a sequence whose simulation lasts a given time. */
-  public Sampler(CutCase cutCase, List<TimedCut> sequence, int samples, double lastsS) {
+  public Sampler(
+      CutCase cutCase, List<TimedCut> sequence, int samples, double lastsS, OwnPace pace) {
     this.cutCase = cutCase;
+    this.pace = pace;
     this.sequence = List.copyOf(sequence);
     this.samples = samples;
     steps = new double[sequence.size()][FIGURES][samples];
@@ -79,10 +82,9 @@ public final class Sampler {
 
   /** Draws all samples with a seed. */
   public SampledPlan run(long seed) {
-    Random random = new Random(seed);
     LayeredColumn column = new LayeredColumn();
     for (int s = 0; s < samples; s++) {
-      sample(s, new Draw(random), column);
+      sample(s, new Draw(seed, s), column);
     }
     List<StepSpread> spreads = new ArrayList<>();
     for (double[][] figures : steps) {
@@ -141,7 +143,10 @@ public final class Sampler {
             cutCase.outline().areaM2() * 1e6,
             cutCase.coolant().millilitresPerMinute());
     HeatInputs inputs = draw.heatInputs();
-    WallHistory history = wall.quick(column, heat, inputs, curveEveryS);
+    Family family =
+        cutCase.coolant().millilitresPerMinute() > 0 ? Family.WET_HEAT : Family.DRY_HEAT;
+    WallHistory history =
+        OffHistory.of(wall.quick(column, heat, inputs, curveEveryS), draw.off(family, "pulp wall"));
     peak[s] = history.peakK();
     above[s] = history.secondsAboveLimit();
     dose[s] = history.cem43Min();
@@ -153,6 +158,15 @@ public final class Sampler {
       highest[i][s] = history.highestK(from, to);
       from = to;
     }
+  }
+
+  /** What a rate lies off the models: as in any practice, or as far as this one's cuts tell. */
+  private double rateOff(Candidate c, Draw draw) {
+    String material = c.material().id();
+    Family family = Against.rate(c.instrument().part());
+    return pace.known(material, c.instrument().properties().kind())
+        .map(own -> own.sd() * draw.normal("own " + family.id()))
+        .orElseGet(() -> draw.off(family, material + " " + c.id()));
   }
 
   private CutHeat step(int s, int i, TimedCut timed, Draw draw, Depths depths, double changeS) {
@@ -175,8 +189,7 @@ public final class Sampler {
         new OperatingPoint(
             load, rim, cutCase.coolant().millilitresPerMinute(), instrument.part().sharpness());
     CutResult cut = instrument.part().cut(work, c.contact(), point);
-    boolean abrasive = instrument.part() instanceof AbrasivePart;
-    double factor = abrasive ? draw.abrasiveFactor : draw.bladedFactor;
+    double factor = StrictMath.exp(rateOff(c, draw));
     double from = depths.sampledM(c.work().fromM());
     double to = depths.sampledM(c.work().toM());
     double sharpS = 0;
@@ -246,7 +259,7 @@ public final class Sampler {
       drawnM = new double[layers.size()];
       for (int i = 0; i < layers.size(); i++) {
         typicalM[i] = layers.get(i).thickness().typical().metres();
-        drawnM[i] = draw.thicknessM(layers.get(i).thickness());
+        drawnM[i] = draw.thicknessM(layers.get(i).thickness(), i);
       }
       double deepest = 0;
       for (TimedCut cut : sequence) {

@@ -60,10 +60,8 @@ class TrialTest {
   @Test
   void aDrawnConditionStaysInItsRange() {
     EvidenceCase one = asked("DC032");
-    double[] shares = new double[ConditionKind.values().length];
     for (double share : new double[] {0, 0.3, 0.7, 1}) {
-      java.util.Arrays.fill(shares, share);
-      Trial trial = Trial.drawn(one.first(), TYPICAL, shares);
+      Trial trial = Trial.drawn(one.first(), TYPICAL, kind -> share);
       double load = trial.of(ConditionKind.LOAD);
       assertTrue(load >= 0.5 && load <= 1.5, "load " + load);
     }

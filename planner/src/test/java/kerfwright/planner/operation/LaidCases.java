@@ -10,8 +10,13 @@ import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.size.Place;
 import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.planner.casework.Aim;
+import kerfwright.planner.casework.AtHand;
+import kerfwright.planner.casework.ChamberDepth;
+import kerfwright.planner.casework.Condition;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Keep;
+import kerfwright.planner.casework.Known;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.Procedure;
@@ -19,7 +24,6 @@ import kerfwright.planner.casework.PulpState;
 import kerfwright.quantity.FlowRate;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
-import org.jspecify.annotations.Nullable;
 
 /** Cases to lay operations through: a stack as material, thickness in mm, and so on. */
 final class LaidCases {
@@ -47,48 +51,32 @@ final class LaidCases {
     }
     return new CutCase(
         "K-1",
-        Arrays.stream(Procedure.values())
-            .filter(p -> p.id().equals(procedure))
-            .findFirst()
-            .orElseThrow(),
+        new Procedure(procedure),
         new Tooth(fdi),
-        pulp,
-        null,
-        layers,
-        false,
-        List.of(),
-        null,
-        outline,
-        null,
-        Handpieces.all(),
-        FlowRate.ofMillilitresPerMinute(50));
+        new Condition(pulp, layers),
+        new Aim(outline),
+        new AtHand(Handpieces.all(), FlowRate.ofMillilitresPerMinute(50)),
+        List.of());
   }
 
   /** The same case that must keep something. */
   static CutCase keeping(CutCase c, Keep keep) {
-    return copy(c, keep, c.stackFilledIn());
-  }
-
-  /** The same case whose stack is the usual one. */
-  static CutCase filledIn(CutCase c) {
-    return copy(c, c.keep(), true);
-  }
-
-  private static CutCase copy(CutCase c, @Nullable Keep keep, boolean filledIn) {
+    Aim aim = new Aim(c.intended(), c.outline(), keep, c.finishRa());
     return new CutCase(
-        c.reference(),
-        c.procedure(),
-        c.tooth(),
-        c.pulp(),
-        c.restoration(),
-        c.layers(),
-        filledIn,
-        c.stackSources(),
-        keep,
-        c.outline(),
-        c.finishRa(),
-        c.handpieces(),
-        c.coolant());
+        c.reference(), c.procedure(), c.tooth(), c.condition(), aim, c.atHand(), List.of());
+  }
+
+  /** The same case whose chamber is known to lie so deep. */
+  static CutCase withChamber(CutCase c, double mm, double errorMm, Known known) {
+    Range<Length> below =
+        new Range<>(
+            Length.ofMillimetres(mm - errorMm),
+            Length.ofMillimetres(mm),
+            Length.ofMillimetres(mm + errorMm));
+    Condition condition =
+        new Condition(c.pulp(), null, null, c.layers(), new ChamberDepth(below, known));
+    return new CutCase(
+        c.reference(), c.procedure(), c.tooth(), condition, c.aim(), c.atHand(), List.of());
   }
 
   /** A usual size of the case's tooth. */

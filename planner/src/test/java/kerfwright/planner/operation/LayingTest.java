@@ -13,6 +13,7 @@ import kerfwright.catalogue.operation.OperationTable;
 import kerfwright.catalogue.operation.Task;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Keep;
+import kerfwright.planner.casework.Known;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.PulpState;
 import kerfwright.quantity.Length;
@@ -298,15 +299,24 @@ class LayingTest {
         "no pulp is left to be judged");
   }
 
+  /** Bulk stops three errors short of a roof read on a film, at least 1 mm. */
+  @ParameterizedTest
+  @CsvSource({"0.3, 1.0", "0.5, 1.5"})
+  void bulkStopsThreeErrorsShortOfTheRoof(double errorMm, double standOffMm) {
+    CutCase c = LaidCases.access(46, "enamel", 1.0, "dentine", 3.4);
+    Laying laid = lay("access-natural-molar", LaidCases.withChamber(c, 6.4, errorMm, Known.FILM));
+    assertEquals(4.4 - standOffMm, work(laid, "deepen-dentine").toM() * 1e3, 1e-9);
+    assertEquals(
+        List.of(6.4 - standOffMm, 6.4, 7.4),
+        laid.cues().get(0).saidMm().stream().map(mm -> Math.rint(mm * 1e6) / 1e6).toList());
+  }
+
+  /** A mean of the literature is no reading: it asks for a film and leaves 1 mm meanwhile. */
   @Test
-  void aMeanDepthAsksForAFilmFirst() {
-    CutCase usual = LaidCases.filledIn(LaidCases.access(46, "enamel", 0.98, "dentine", 3.38));
-    Laying laid = lay("access-natural-molar", usual);
-    assertEquals("operation-film-first", laid.findings().get(0).code());
-    assertTrue(
-        lay("access-natural-molar", LaidCases.access(46, "enamel", 0.98, "dentine", 3.38))
-            .findings()
-            .isEmpty());
+  void aMeanIsNotTakenForAReading() {
+    CutCase c = LaidCases.access(46, "enamel", 1.0, "dentine", 3.4);
+    Laying laid = lay("access-natural-molar", LaidCases.withChamber(c, 6.4, 0.9, Known.USUAL));
+    assertEquals(3.4, work(laid, "deepen-dentine").toM() * 1e3, 1e-9);
   }
 
   @Test

@@ -9,10 +9,12 @@ import kerfwright.planner.casework.OwnPace;
  * @param literatureS what the models without any factor of the practice say, seconds
  * @param takenS what it took, seconds
  * @param livesUsed lives the instrument had behind it, by the models: 0 new, ln 3 worn out
+ * @param measured whether somebody measured it for its own sake
  */
-public record LoggedCut(OwnPace.Where where, double literatureS, double takenS, double livesUsed) {
-  /** Times further apart than this are a clock left running or a step not done: set aside. */
-  public static final double FURTHEST = 5;
+public record LoggedCut(
+    OwnPace.Where where, double literatureS, double takenS, double livesUsed, boolean measured) {
+  /** Logged times further apart than this are a clock left running or a step not done. */
+  public static final double FURTHEST = 30;
 
   public LoggedCut {
     if (!(literatureS > 0 && takenS > 0 && livesUsed >= 0)) {
@@ -21,11 +23,16 @@ public record LoggedCut(OwnPace.Where where, double literatureS, double takenS, 
     }
   }
 
+  /** A step logged at the chair. */
+  public LoggedCut(OwnPace.Where where, double literatureS, double takenS, double livesUsed) {
+    this(where, literatureS, takenS, livesUsed, false);
+  }
+
   double logRatio() {
     return Math.log(takenS / literatureS);
   }
 
   public boolean believable() {
-    return Math.abs(logRatio()) <= Math.log(FURTHEST);
+    return measured || Math.abs(logRatio()) <= Math.log(FURTHEST);
   }
 }

@@ -54,7 +54,7 @@ final class AbrasiveFit {
     Draw draw = Draw.fixed(factor, 1, 1, 1);
     return shares.length == 0
         ? Trial.typical(one.first(), draw)
-        : Trial.drawn(one.first(), draw, shares);
+        : Trial.drawn(one.first(), draw, kind -> shares[kind.ordinal()]);
   }
 
   /**

@@ -89,7 +89,8 @@ final class HeatShareFit {
       values[i] =
           shares.length == 0
               ? Comparing.figure(one, one.first(), draw)
-              : Comparing.figure(one, Trial.drawn(one.first(), draw, shares));
+              : Comparing.figure(
+                  one, Trial.drawn(one.first(), draw, kind -> shares[kind.ordinal()]));
     }
     return values;
   }

@@ -63,7 +63,7 @@ final class RubbingFit {
             c ->
                 shares.length == 0
                     ? Trial.typical(c.first(), draw)
-                    : Trial.drawn(c.first(), draw, shares))
+                    : Trial.drawn(c.first(), draw, kind -> shares[kind.ordinal()]))
         .mapToDouble(t -> t.cut().chipShare())
         .toArray();
   }

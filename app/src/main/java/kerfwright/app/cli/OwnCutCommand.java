@@ -1,0 +1,179 @@
+package kerfwright.app.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.input.Fault;
+import kerfwright.app.learning.LearningDesk;
+import kerfwright.app.learning.OwnCutForm;
+import kerfwright.app.learning.PaceWords;
+import kerfwright.app.storage.Database;
+import kerfwright.app.storage.StoredDrawer;
+import kerfwright.app.storage.StoredRecord;
+import kerfwright.app.storage.StoredRuns;
+import kerfwright.app.storage.StoredSettings;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
+import kerfwright.planner.casework.OwnPace.Factor;
+import kerfwright.practice.learning.Narrowed;
+import kerfwright.practice.learning.OwnCut;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+@Command(
+    name = "own-cut",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Keeps slots the practice cut into a block against the clock, and tells what they narrow.",
+      "The protocol stands on the page Our own cuts."
+    })
+final class OwnCutCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Option(
+      names = "--data",
+      paramLabel = "DIR",
+      required = true,
+      description = "Folder of the practice.")
+  private Path data = Path.of("");
+
+  @Option(
+      names = "--instrument",
+      paramLabel = "LABEL",
+      required = true,
+      description = "Label in the drawer.")
+  private String instrument = "";
+
+  @Option(
+      names = "--handpiece",
+      paramLabel = "ID",
+      defaultValue = "turbine",
+      description = "Its handpiece.")
+  private String handpiece = "";
+
+  @Option(
+      names = "--material",
+      paramLabel = "ID",
+      defaultValue = "mica-glass-ceramic",
+      description = "The block.")
+  private String material = "";
+
+  @Option(
+      names = "--load-g",
+      paramLabel = "G",
+      required = true,
+      description = "Grams on the scale.")
+  private String load = "";
+
+  @Option(
+      names = "--water-ml",
+      paramLabel = "ML",
+      required = true,
+      description = "Millilitres caught in a minute.")
+  private String water = "";
+
+  @Option(
+      names = "--engaged-mm",
+      paramLabel = "MM",
+      required = true,
+      description = "Length of the head in the block.")
+  private String engaged = "";
+
+  @Option(
+      names = "--seconds",
+      paramLabel = "S",
+      defaultValue = "30",
+      description = "Time of each slot.")
+  private String seconds = "";
+
+  @Option(
+      names = "--depths-mm",
+      paramLabel = "MM",
+      required = true,
+      description = "Depths, e.g. \"1.1 0.9 1.2 1.0 1.1\".")
+  private String depths = "";
+
+  @Option(
+      names = "--stall-g",
+      paramLabel = "G",
+      description = "Grams at which the handpiece was heard to stall.")
+  private @Nullable String stall;
+
+  OwnCutCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws BadInput {
+    Path file = data.resolve("kerfwright.db");
+    if (!Files.isRegularFile(file)) {
+      throw new BadInput("--data", "there is no " + file);
+    }
+    try (Database database = Database.file(file)) {
+      StoredSettings settings = new StoredSettings(database);
+      StoredDrawer drawer = new StoredDrawer(database);
+      LearningDesk desk =
+          new LearningDesk(new StoredRecord(database), new StoredRuns(database), drawer, settings);
+      int version = settings.read().version();
+      OwnCutForm.Read read = OwnCutForm.read(typed(), drawer);
+      OwnCut cut = read.cut();
+      if (cut == null) {
+        throw new BadInput(faults(read.form()));
+      }
+      if (!desk.ownCuts().keep(version, cut)) {
+        throw new BadInput("--data", "settings were changed meanwhile; try again");
+      }
+      terminal.print(told(desk.known().narrowed()));
+      return Terminal.DONE;
+    }
+  }
+
+  private Map<String, String> typed() {
+    Map<String, String> typed = new LinkedHashMap<>();
+    typed.put("instrument", instrument);
+    typed.put("handpiece", handpiece);
+    typed.put("material", material);
+    typed.put("load_g", load);
+    typed.put("water_ml", water);
+    typed.put("engaged_mm", engaged);
+    typed.put("seconds", seconds);
+    typed.put("depths_mm", depths);
+    typed.put("stall_g", stall == null ? "" : stall);
+    return typed;
+  }
+
+  private static List<Fault> faults(OwnCutForm form) {
+    Say say = Say.in(Language.ENGLISH);
+    List<Fault> faults = new ArrayList<>();
+    for (String field : OwnCutForm.FIELDS) {
+      if (!form.problem(field).isEmpty()) {
+        faults.add(
+            new Fault("--" + field.replace('_', '-'), 0, "", say.at(form.problem(field)), null));
+      }
+    }
+    return faults;
+  }
+
+  private static String told(List<Narrowed> bands) {
+    Say say = Say.in(Language.ENGLISH);
+    StringBuilder text = new StringBuilder();
+    for (Narrowed band : bands) {
+      Factor after = band.after();
+      text.append(PaceWords.where(say, band)).append('\n');
+      text.append("  before: ").append(PaceWords.interval(say, band.before())).append('\n');
+      text.append("  after:  ");
+      text.append(
+          after == null
+              ? say.at("pace.not-narrowed")
+              : PaceWords.time(say, after.typical()) + "; " + PaceWords.interval(say, after));
+      text.append('\n');
+    }
+    return text.toString();
+  }
+}

@@ -1,0 +1,107 @@
+package kerfwright.app.learning;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import kerfwright.catalogue.handpiece.Handpieces;
+import kerfwright.catalogue.material.Materials;
+import kerfwright.planner.casework.DrawerInstrument;
+import kerfwright.planner.tool.Instrument;
+import kerfwright.planner.uncertainty.SlotCut;
+import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.learning.LoggedCut;
+import kerfwright.practice.learning.OwnCut;
+import kerfwright.practice.setting.SettingValues;
+import kerfwright.practice.setting.Settings;
+
+/** The practice's measured cuts, each kept as a setting of its own. */
+public final class OwnCuts {
+  private static final String PREFIX = "own-cut.";
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private final Settings settings;
+  private final Drawer drawer;
+
+  public OwnCuts(Settings settings, Drawer drawer) {
+    this.settings = settings;
+    this.drawer = drawer;
+  }
+
+  /** Every measured cut by its number, oldest first; what cannot be read is left out. */
+  Map<Integer, OwnCut> all(SettingValues set) {
+    Map<Integer, OwnCut> all = new TreeMap<>();
+    set.values()
+        .forEach(
+            (name, value) -> {
+              if (name.matches("own-cut\\.\\d{1,6}")) {
+                read(value)
+                    .ifPresent(
+                        cut -> all.put(Integer.valueOf(name.substring(PREFIX.length())), cut));
+              }
+            });
+    return all;
+  }
+
+  private static Optional<OwnCut> read(String value) {
+    try {
+      return Optional.of(JSON.readValue(value, OwnCut.class));
+    } catch (JsonProcessingException unreadable) {
+      return Optional.empty();
+    }
+  }
+
+  /** Keeps a cut; false when somebody else changed a setting meanwhile. */
+  public boolean keep(int version, OwnCut cut) {
+    int next = all(settings.read()).keySet().stream().mapToInt(n -> n + 1).max().orElse(1);
+    try {
+      return settings.write(version, Map.of(PREFIX + next, JSON.writeValueAsString(cut)));
+    } catch (JsonProcessingException unwritable) {
+      throw new IllegalStateException(unwritable);
+    }
+  }
+
+  /** Forgets a cut; false when somebody else changed a setting meanwhile. */
+  boolean forget(int version, int number) {
+    return settings.write(version, Map.of(PREFIX + number, ""));
+  }
+
+  /** All slots against what the models say of them. */
+  List<LoggedCut> against(SettingValues set) {
+    List<LoggedCut> cuts = new ArrayList<>();
+    all(set).values().forEach(cut -> models(cut).ifPresent(m -> cuts.addAll(cut.against(m))));
+    return cuts;
+  }
+
+  /** What the models say of a cut; empty where they do not know its instrument. */
+  Optional<SlotCut> models(OwnCut cut) {
+    var handpiece = Handpieces.byId(cut.handpieceId());
+    var material = Materials.packaged().find(cut.materialId());
+    if (handpiece.isEmpty() || material.isEmpty()) {
+      return Optional.empty();
+    }
+    return drawer
+        .find(cut.item())
+        .map(
+            item ->
+                Instrument.of(
+                    new DrawerInstrument(
+                        item.label(),
+                        item.properties(),
+                        cut.uses(),
+                        cut.sterilisations(),
+                        DrawerInstrument.State.CLEAN)))
+        .map(
+            instrument ->
+                new SlotCut(
+                    instrument,
+                    handpiece.get(),
+                    material.get(),
+                    cut.loadN(),
+                    cut.waterMlPerMin(),
+                    cut.engagedMm()));
+  }
+}

@@ -1,0 +1,52 @@
+package kerfwright.app.web;
+
+import java.util.List;
+
+/**
+ * Fields of the form that are filled in together. What they were filled in with is kept beside
+ * them, so that a usual value is exchanged when tooth or procedure change, and a typed one is not.
+ */
+enum FieldGroup {
+  RESTORATION("restoration", List.of("restoration")),
+  INTENDED("intended", List.of("intended")),
+  LESION("lesion", List.of("lesion_depth", "lesion_activity", "lesion_texture")),
+  LAYERS("layers", List.of("layer_material", "layer_low", "layer_typical", "layer_high")),
+  OUTLINE("outline", List.of("outline_shape", "outline_length_mm", "outline_width_mm"));
+
+  private final String field;
+  private final List<String> names;
+
+  FieldGroup(String field, List<String> names) {
+    this.field = field;
+    this.names = names;
+  }
+
+  /** The hidden field that says what the group was filled in with. */
+  String mark() {
+    return "usual_" + field;
+  }
+
+  /** Short for what stands in the group; empty where nothing does. */
+  String content(CaseForm form) {
+    StringBuilder all = new StringBuilder();
+    boolean blank = true;
+    for (String name : names) {
+      for (String value : form.all(name)) {
+        blank &= value.isBlank();
+        all.append(name).append('=').append(value.strip()).append('\n');
+      }
+    }
+    return blank ? "" : Integer.toHexString(all.toString().hashCode());
+  }
+
+  /** Whether nobody has typed here: it is blank, or as it was filled in. */
+  boolean untouched(CaseForm form) {
+    String content = content(form);
+    return content.isEmpty() || content.equals(form.value(mark()));
+  }
+
+  /** The form with the content of this group marked as filled in. */
+  CaseForm marked(CaseForm form) {
+    return form.with(mark(), content(form));
+  }
+}

@@ -1,0 +1,381 @@
+package kerfwright.planner.casework;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.stack.UsualLayer;
+import kerfwright.catalogue.stack.UsualProcedure;
+import kerfwright.catalogue.stack.UsualStack;
+import kerfwright.catalogue.stack.UsualStacks;
+import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.quantity.Length;
+import kerfwright.quantity.Message;
+import kerfwright.quantity.Range;
+import kerfwright.quantity.Rounded;
+
+/**
+ * What in a case cannot be meant together: it is asked, never planned. Each rule says one sentence
+ * and names the line to change.
+ */
+public final class Contradictions {
+  /** Teeth vary: an outline or a stack may pass the usual size of a tooth by a fifth. */
+  private static final double VARIES = 1.2;
+
+  private static final List<String> INWARD = List.of("enamel", "carious-dentine", "dentine");
+
+  private final CutCase c;
+  private final UsualProcedure usual;
+  private final List<Contradiction> found = new ArrayList<>();
+
+  private Contradictions(CutCase c) {
+    this.c = c;
+    this.usual = UsualStacks.packaged().procedure(c.procedure().id());
+  }
+
+  /** A procedure that is not done on a tooth of this class; looked at before anything else. */
+  public static Optional<Contradiction> onTooth(Procedure procedure, Tooth tooth) {
+    List<String> teeth = UsualStacks.packaged().procedure(procedure.id()).teeth();
+    return teeth.isEmpty() || teeth.contains(tooth.toothClass().label())
+        ? Optional.empty()
+        : Optional.of(
+            new Contradiction(
+                "procedure-for-other-teeth",
+                "procedure",
+                Message.of("fault.clash-procedure-for-other-teeth", label(procedure), label(tooth)),
+                new Fix("procedure", Procedure.CAVITY_PREPARATION.id())));
+  }
+
+  /** Every contradiction of a case; empty where it can be meant. */
+  public static List<Contradiction> of(CutCase c) {
+    Contradictions all = new Contradictions(c);
+    all.aVitalPulpGoesWithNoRootFilling();
+    if (!c.stackFilledIn()) {
+      all.layersRunFromTheOutsideIn();
+      all.aNamedRestorationIsAmongTheLayers();
+      all.aProcedureFindsTheLayerItWorksOn();
+      all.layersEndWhereThePulpOfTheToothLies();
+      all.theChamberLiesWhereTheLayersEnd();
+      all.onlyDentineUnderDecayIsReadTooThick();
+    } else if (c.filled("restoration").isEmpty()) {
+      all.aProcedureFindsTheLayerItWorksOn();
+    }
+    if (c.filled("lesion").isEmpty()) {
+      all.decayIsAmongTheLayersWhereItIsTold();
+    }
+    if (c.filled("intended").isEmpty()) {
+      all.anIntendedRestorationIsOneTheProcedurePreparesFor();
+    }
+    if (c.filled("outline").isEmpty()) {
+      all.anOutlineFitsOnTheTooth();
+    }
+    return List.copyOf(all.found);
+  }
+
+  private void aVitalPulpGoesWithNoRootFilling() {
+    if (c.pulp() != PulpState.VITAL) {
+      return;
+    }
+    Fix dead = new Fix("pulp", PulpState.NON_VITAL.id());
+    if (usual.pulp().equals(PulpState.NON_VITAL.id())) {
+      add(
+          "pulp-and-procedure",
+          "pulp",
+          Message.of("fault.clash-pulp-and-procedure", procedure()),
+          dead);
+    }
+    c.layers().stream()
+        .map(Layer::material)
+        .filter(m -> m.has("canal-filling") || m.has("post"))
+        .findFirst()
+        .filter(m -> !usual.pulp().equals(PulpState.NON_VITAL.id()))
+        .ifPresent(
+            m ->
+                add(
+                    "pulp-and-layers",
+                    "pulp",
+                    Message.of("fault.clash-pulp-and-layers", label(m)),
+                    dead));
+  }
+
+  private void layersRunFromTheOutsideIn() {
+    int last = -1;
+    for (Layer layer : c.layers()) {
+      Material material = layer.material();
+      int depth = INWARD.indexOf(material.id());
+      boolean over = material.has("crown") || material.has("adhesive");
+      if (depth >= 0 && depth < last || over && last >= 0) {
+        add(
+            "layers-not-inward",
+            "layers",
+            Message.of("fault.clash-layers-not-inward", label(material)),
+            Fix.leaveOut("layers"));
+        return;
+      }
+      last = Math.max(last, depth);
+    }
+  }
+
+  private void aNamedRestorationIsAmongTheLayers() {
+    String named = c.restoration();
+    if (named == null) {
+      return;
+    }
+    List<String> known = UsualStacks.packaged().knownBy(named);
+    List<String> there = c.layers().stream().map(l -> l.material().id()).toList();
+    known.stream()
+        .map(one -> List.of(one.split("\\|")))
+        .filter(one -> one.stream().noneMatch(there::contains))
+        .map(one -> one.get(0))
+        .findFirst()
+        .ifPresent(
+            id ->
+                add(
+                    "restoration-not-in-layers",
+                    "layers",
+                    Message.of(
+                        "fault.clash-restoration-not-in-layers",
+                        restoration(named),
+                        label(Materials.packaged().get(id))),
+                    Fix.leaveOut("layers")));
+    if (named.equals(UsualStacks.NATURAL)) {
+      c.layers().stream()
+          .map(Layer::material)
+          .filter(m -> m.group() != Material.Group.TOOTH)
+          .findFirst()
+          .ifPresent(
+              m ->
+                  add(
+                      "natural-tooth-with-restoration",
+                      "restoration",
+                      Message.of("fault.clash-natural-tooth-with-restoration", label(m)),
+                      Fix.leaveOut("restoration")));
+    }
+  }
+
+  private void aProcedureFindsTheLayerItWorksOn() {
+    if (usual.fits(c.layers().stream().map(Layer::material).toList())) {
+      return;
+    }
+    boolean crowned =
+        c.procedure().equals(Procedure.CROWN_PREPARATION)
+            && c.layers().get(0).material().has("crown");
+    Fix fix =
+        crowned
+            ? new Fix("procedure", Procedure.CROWN_SECTIONING.id())
+            : c.stackFilledIn()
+                ? new Fix("restoration", usual.restoration())
+                : Fix.leaveOut("layers");
+    add(
+        "procedure-not-on-these-layers",
+        c.stackFilledIn() ? "restoration" : "layers",
+        crowned
+            ? Message.of(
+                "fault.clash-crown-still-on", procedure(), label(c.layers().get(0).material()))
+            : Message.of(
+                "fault.clash-procedure-not-on-these-layers",
+                procedure(),
+                Stream.concat(usual.holds().stream(), usual.outer().stream())
+                    .map(Contradictions::word)
+                    .toList()),
+        fix);
+  }
+
+  /** Deepest the pulp usually lies at the place of the procedure, or below a cusp. */
+  private void layersEndWhereThePulpOfTheToothLies() {
+    UsualStacks stacks = UsualStacks.packaged();
+    double most =
+        Stream.of(c.procedure().id(), Procedure.CROWN_PREPARATION.id())
+            .filter(id -> !usual.backTooth().equals("post"))
+            .map(id -> stacks.find(c.tooth(), null, id, null))
+            .flatMap(Optional::stream)
+            .filter(UsualStack::complete)
+            .mapToDouble(Contradictions::deepestMm)
+            .max()
+            .orElse(Double.POSITIVE_INFINITY);
+    double told = c.layers().stream().mapToDouble(l -> l.thickness().typical().millimetres()).sum();
+    if (told > most) {
+      add(
+          "layers-too-thick",
+          "layers",
+          Message.of(
+              "fault.clash-layers-too-thick",
+              Rounded.places(told, 1),
+              tooth(),
+              Rounded.places(most, 1)),
+          Fix.leaveOut("layers"));
+    }
+  }
+
+  private static double deepestMm(UsualStack stack) {
+    return stack.layers().stream()
+        .map(UsualLayer::thickness)
+        .filter(Objects::nonNull)
+        .map(Range::high)
+        .mapToDouble(Length::millimetres)
+        .sum();
+  }
+
+  private void theChamberLiesWhereTheLayersEnd() {
+    ChamberDepth chamber = c.condition().chamber();
+    boolean whole = c.layers().get(c.layers().size() - 1).material().id().equals("dentine");
+    if (chamber == null || chamber.known() == Known.RANGE || !whole) {
+      return;
+    }
+    double low = UsualValues.cuspMm(c.tooth());
+    double high = low + (low > 0 ? 1 : 0);
+    low -= low > 0 ? 1 : 0;
+    for (Layer layer : c.layers()) {
+      low += layer.thickness().low().millimetres();
+      high += layer.thickness().high().millimetres();
+    }
+    if (chamber.below().high().millimetres() < low || chamber.below().low().millimetres() > high) {
+      add(
+          "chamber-not-under-layers",
+          "chamber",
+          Message.of(
+              "fault.clash-chamber-not-under-layers",
+              Rounded.places(chamber.below().typical().millimetres(), 1),
+              Rounded.places(low, 1),
+              Rounded.places(high, 1)),
+          Fix.leaveOut("chamber"));
+    }
+  }
+
+  private void onlyDentineUnderDecayIsReadTooThick() {
+    for (int i = 0; i < c.layers().size(); i++) {
+      Layer layer = c.layers().get(i);
+      boolean under = i > 0 && c.layers().get(i - 1).material().has("carious");
+      if (layer.known() == Known.BITEWING && !(under && layer.material().id().equals("dentine"))) {
+        add(
+            "bitewing-without-decay",
+            "layers[" + i + "].known",
+            Message.of("fault.clash-bitewing-without-decay", label(layer.material())),
+            new Fix("layers[" + i + "].known", Known.FILM.id()));
+      }
+    }
+  }
+
+  private void decayIsAmongTheLayersWhereItIsTold() {
+    Lesion lesion = c.lesion();
+    if (lesion == null) {
+      return;
+    }
+    boolean there = c.layers().stream().anyMatch(l -> l.material().has("carious"));
+    if (!usual.lesion()) {
+      add(
+          "lesion-not-asked",
+          "lesion",
+          Message.of("fault.clash-lesion-not-asked", procedure()),
+          Fix.leaveOut("lesion"));
+    } else if (!there && lesion.depth() != Lesion.Depth.SHALLOW) {
+      add(
+          "lesion-not-in-layers",
+          "lesion",
+          Message.of(
+              "fault.clash-lesion-not-in-layers", Message.of("case.lesion-" + lesion.depth().id())),
+          c.stackFilledIn() ? new Fix("restoration", "carious") : Fix.leaveOut("layers"));
+    }
+  }
+
+  private void anIntendedRestorationIsOneTheProcedurePreparesFor() {
+    String intended = c.intended();
+    if (intended != null && !usual.intended().contains(intended)) {
+      add(
+          "intended-not-for-procedure",
+          "intended",
+          Message.of("fault.clash-intended-not-for-procedure", procedure(), intended(intended)),
+          usual.intended().isEmpty()
+              ? Fix.leaveOut("intended")
+              : new Fix("intended", usual.intended().get(0)));
+    }
+  }
+
+  private void anOutlineFitsOnTheTooth() {
+    Tooth tooth = c.tooth();
+    double height = size("h");
+    double wide = size("MD");
+    double deep = size("BL");
+    if (tooth.primary() || height == 0 || wide == 0 || deep == 0) {
+      return;
+    }
+    double across = Math.max(wide, deep);
+    double narrow = Math.min(wide, deep);
+    boolean facial = usual.frontTooth().equals("facial") && UsualValues.cuspMm(tooth) == 0;
+    double round = Math.PI * across;
+    double length = c.outline().length().millimetres();
+    double width = c.outline().width().millimetres();
+    boolean fits =
+        switch (c.outline().shape()) {
+          case ELLIPSE, CIRCLE, RECTANGLE ->
+              facial
+                  ? length <= VARIES * Math.max(height, wide)
+                      && width <= VARIES * Math.min(height, wide)
+                  : length <= VARIES * across && width <= VARIES * narrow;
+          case SLOT -> length <= VARIES * (height + across) && width <= VARIES * narrow;
+          case BAND -> length <= VARIES * round && width <= VARIES * height;
+          case PATCH -> length * width <= VARIES * (round * height + wide * deep);
+        };
+    if (!fits) {
+      add(
+          "outline-larger-than-tooth",
+          "outline",
+          Message.of(
+              "fault.clash-outline-larger-than-tooth",
+              Rounded.places(length, 1),
+              Rounded.places(width, 1),
+              tooth(),
+              Rounded.places(wide, 1),
+              Rounded.places(deep, 1),
+              Rounded.places(height, 1)),
+          Fix.leaveOut("outline"));
+    }
+  }
+
+  private double size(String name) {
+    return UsualOpening.crown(name, c.tooth()).map(Length::millimetres).orElse(0.0);
+  }
+
+  private void add(String code, String field, Message message, Fix fix) {
+    found.add(new Contradiction(code, field, message, fix));
+  }
+
+  private Message procedure() {
+    return label(c.procedure());
+  }
+
+  private Message tooth() {
+    return label(c.tooth());
+  }
+
+  private static Message label(Procedure procedure) {
+    return Message.of("label.procedure-" + procedure.id());
+  }
+
+  private static Message label(Tooth tooth) {
+    String arch = tooth.upper() ? "maxillary-" : "mandibular-";
+    return Message.of(
+        "place." + (tooth.primary() ? "primary-" : "") + arch + tooth.toothClass().label());
+  }
+
+  private static Message restoration(String id) {
+    return Message.of("label.restoration-" + id);
+  }
+
+  private static Message intended(String id) {
+    return Message.of("label.intended-" + id);
+  }
+
+  private static Message label(Material material) {
+    return Message.of("label.material-" + material.id());
+  }
+
+  private static Message word(String word) {
+    return word.startsWith("#")
+        ? Message.of("label.trait-" + word.substring(1))
+        : Message.of("label.material-" + word);
+  }
+}

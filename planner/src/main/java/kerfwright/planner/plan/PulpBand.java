@@ -1,0 +1,25 @@
+package kerfwright.planner.plan;
+
+import java.util.Locale;
+
+/** How the rise at the pulp wall stands against the screening limit; none of it means harmless. */
+public enum PulpBand {
+  /** The whole band stays below the screen. */
+  BELOW,
+  /** Its upper end passes the screen. */
+  MAY_PASS,
+  /** Its typical value passes the screen: a plan that protects a pulp is refused. */
+  PASSES;
+
+  static PulpBand of(Estimate riseK, double limitK) {
+    if (riseK.typical() >= limitK) {
+      return PASSES;
+    }
+    return riseK.high() >= limitK ? MAY_PASS : BELOW;
+  }
+
+  /** The word the answers use. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}
