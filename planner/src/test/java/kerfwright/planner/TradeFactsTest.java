@@ -99,9 +99,10 @@ class TradeFactsTest {
     }
   }
 
-  /** F5: ceramics are brittle: diamond. */
+  /** F5: enamel and ceramics are brittle: diamond. */
   @ParameterizedTest
   @CsvSource({
+    "enamel,1.5",
     "feldspathic-porcelain,1.2",
     "leucite-glass-ceramic,1.5",
     "lithium-disilicate,1.5",

@@ -230,7 +230,8 @@ final class Trials {
 
   /**
    * How the head meets the layer. At the tip speed grows from zero, so a mean diameter counts, less
-   * where the end is flat and chips cannot get out. A slot is first cut with half the round of the
+   * where the end is flat and chips cannot get out; it rests on half of its foot, for the hand leads
+   * it in small circles. A slot is first cut with half the round of the
    * head, whatever is widened after (project settings).
    */
   static Engagement contact(Instrument instrument, Work work, Stroke stroke) {
@@ -238,7 +239,7 @@ final class Trials {
     double diameter = p.headDiameter().metres();
     if (stroke == Stroke.AXIAL) {
       double share = p.shape().leavesSharpCorner() ? 0.5 : 2.0 / 3;
-      return new Engagement(diameter * share, diameter / 2, SIDE_DEPTH_M);
+      return new Engagement(diameter * share, diameter / 2, diameter * share);
     }
     double side = Math.max(LEAST_M, p.headLength().metres() * p.shape().sideFraction());
     double engaged = Math.max(LEAST_M, Math.min(side, work.engagedM()));
