@@ -118,7 +118,9 @@ class PerfusedTissueLiteratureTest {
     }
   }
 
-  /** Of a small spot's heat too; the quick column credits blood with less of it, on the safe side. */
+  /**
+   * Of a small spot's heat too; the quick column credits blood with less of it, on the safe side.
+   */
   @Test
   void bloodTakesFromASmallSpotAndNoMoreThanInTheFullSolver() {
     double column = 0;

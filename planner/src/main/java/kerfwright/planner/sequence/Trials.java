@@ -230,9 +230,9 @@ final class Trials {
 
   /**
    * How the head meets the layer. At the tip speed grows from zero, so a mean diameter counts, less
-   * where the end is flat and chips cannot get out; it rests on half of its foot, for the hand leads
-   * it in small circles. A slot is first cut with half the round of the
-   * head, whatever is widened after (project settings).
+   * where the end is flat and chips cannot get out; it rests on half of its foot, for the hand
+   * leads it in small circles. A slot is first cut with half the round of the head, whatever is
+   * widened after (project settings).
    */
   static Engagement contact(Instrument instrument, Work work, Stroke stroke) {
     InstrumentProperties p = instrument.properties();
