@@ -200,7 +200,9 @@ public final class Planner {
   private @Nullable Finding coolOrNull(List<TimedCut> planned) {
     PulpWall wall = SequenceHeat.wall(cutCase);
     Remedies remedies = new Remedies(wall, HeatInputs.TYPICAL, search);
-    CoolSequence found = CoolSequence.of(wall, remedies, planned, pulpLives, options.quick());
+    // without a pulp to guard the quick column is enough
+    boolean quick = options.quick() || !pulpLives;
+    CoolSequence found = CoolSequence.of(wall, remedies, planned, pulpLives, quick);
     PlanNotes.remedies(remedies.taken()).ifPresent(findings::add);
     if (pulpLives && found.shown().peakK() >= WallHistory.LIMIT_K) {
       return PlanNotes.tooHot(found, remedies);

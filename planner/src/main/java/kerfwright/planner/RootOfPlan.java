@@ -37,8 +37,7 @@ final class RootOfPlan {
     if (heat instanceof RootHeat.Computed computed) {
       return Optional.of(new RootRise(computed.peakRiseK(), RootHeat.LIMIT_K, null));
     }
-    return Optional.of(
-        new RootRise(null, RootHeat.LIMIT_K, Message.of("plan.root-not-computed")));
+    return Optional.of(new RootRise(null, RootHeat.LIMIT_K, Message.of("plan.root-not-computed")));
   }
 
   private static Bore bore(CutCase c, List<Work> works) {

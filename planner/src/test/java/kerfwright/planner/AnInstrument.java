@@ -11,7 +11,7 @@ import kerfwright.quantity.Length;
 import kerfwright.quantity.RotationalSpeed;
 import org.jspecify.annotations.Nullable;
 
-/** Instruments for tests: 1.4 mm, cylinder with round end, friction grip, unless changed. */
+/** Instruments for tests: 1.2 mm, taper with round end, friction grip, unless changed. */
 record AnInstrument(
     String id,
     InstrumentKind kind,
@@ -40,11 +40,11 @@ record AnInstrument(
         kind,
         grit,
         blades,
-        1.4,
+        1.2,
         4,
         ShankType.FG,
         19,
-        400_000.0,
+        450_000.0,
         0,
         DrawerInstrument.State.CLEAN);
   }
@@ -91,8 +91,8 @@ record AnInstrument(
             kind,
             null,
             null,
-            ShapeFamily.CYLINDER_ROUND_END,
-            "cylinder, round end",
+            ShapeFamily.TAPER_ROUND_END,
+            "taper, round end",
             grit,
             blades,
             false,

@@ -140,8 +140,12 @@ class GoodDentistTest {
     CutPlan burs = plan(metalCeramic(), d -> !what(d).kind().isDiamond() || what(d).safeEnd());
     assertEquals("blades-in-ceramic", burs.findings().get(0).code(), burs.findings().toString());
     CutPlan diamonds =
-        plan(metalCeramic(), d -> !what(d).kind().bladed() || what(d).shape() == ShapeFamily.ROUND
-            && d.properties().shank() == kerfwright.catalogue.instrument.ShankType.RA);
+        plan(
+            metalCeramic(),
+            d ->
+                !what(d).kind().bladed()
+                    || what(d).shape() == ShapeFamily.ROUND
+                        && d.properties().shank() == kerfwright.catalogue.instrument.ShankType.RA);
     assertTrue(
         diamonds.refused() || said(diamonds, "diamond-in-metal"), diamonds.findings().toString());
   }
@@ -200,7 +204,8 @@ class GoodDentistTest {
     assertFalse(plan.refused(), plan.findings().toString());
     for (PlannedStep step : plan.steps()) {
       boolean decay =
-          step.operation().layers().stream().anyMatch(l -> l.materialId().equals("carious-dentine"));
+          step.operation().layers().stream()
+              .anyMatch(l -> l.materialId().equals("carious-dentine"));
       if (decay) {
         assertTrue(step.setSpeedRpm() <= 4_001, step.operation().row().id());
         assertTrue(what(step).kind().bladed());
@@ -249,8 +254,7 @@ class GoodDentistTest {
         assertTrue(step.times().cutS().typical() >= least, "passes over the surface");
       }
     }
-    assertTrue(
-        plan(crown(), d -> !what(d).kind().isDiamond()).refused(), "enamel wants diamond");
+    assertTrue(plan(crown(), d -> !what(d).kind().isDiamond()).refused(), "enamel wants diamond");
   }
 
   private static ACase highSpot() {
@@ -278,8 +282,9 @@ class GoodDentistTest {
     assertTrue(polishing.size() >= 2);
     for (PlannedStep step : polishing) {
       assertEquals("diamond", what(step).abrasive(), step.instrument().id());
-      assertTrue(Set.of(ShapeFamily.FLAME, ShapeFamily.CUP, ShapeFamily.WHEEL)
-          .contains(what(step).shape()));
+      assertTrue(
+          Set.of(ShapeFamily.FLAME, ShapeFamily.CUP, ShapeFamily.WHEEL)
+              .contains(what(step).shape()));
       assertTrue(step.times().cutS().typical() >= 20);
     }
     assertTrue(plan(highSpot(), d -> !what(d).abrasive().equals("diamond")).refused());
@@ -299,7 +304,8 @@ class GoodDentistTest {
     CutPlan eight =
         plan(
             filling(),
-            d -> !what(d).kind().isDiamond() && (what(d).blades() == null || what(d).blades() <= 8));
+            d ->
+                !what(d).kind().isDiamond() && (what(d).blades() == null || what(d).blades() <= 8));
     assertTrue(eight.refused(), "8 blades are no finisher");
     assertTrue(eight.unfilled().get(0).essential());
     assertEquals(Task.FINISH, eight.unfilled().get(0).row().task());
@@ -309,8 +315,7 @@ class GoodDentistTest {
   void case9ALivingToothIsNotCutDryAtHighSpeed() {
     CutPlan dry = plan(molar().water(0).handpieces("turbine", "electric-1to5"));
     assertTrue(dry.refused());
-    CutPlan touches =
-        plan(deepDecay().water(0).handpieces("electric-1to1"), d -> true);
+    CutPlan touches = plan(deepDecay().water(0).handpieces("electric-1to1"), d -> true);
     for (PlannedStep step : touches.steps()) {
       assertTrue(step.setSpeedRpm() <= 40_000);
     }
@@ -345,8 +350,7 @@ class GoodDentistTest {
 
   @Test
   void aRefusalIsTheFirstThingSaid() {
-    CutPlan none =
-        Planner.plan(molar().build(), new DrawerSnapshot(List.of()), QUICK);
+    CutPlan none = Planner.plan(molar().build(), new DrawerSnapshot(List.of()), QUICK);
     assertEquals(Finding.Severity.REFUSE, none.findings().get(0).severity());
   }
 }

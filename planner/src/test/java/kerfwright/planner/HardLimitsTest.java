@@ -29,12 +29,17 @@ class HardLimitsTest {
     return Planner.plan(aCase.build(), new DrawerSnapshot(List.of(drawer)), QUICK);
   }
 
-  private static ACase enamelOnly() {
-    return ACase.of(Procedure.ACCESS_CAVITY).layer("enamel", 1.5).pulp(PulpState.NON_VITAL);
+  private static ACase bevel() {
+    return ACase.of(Procedure.ENAMEL_BEVEL)
+        .tooth(11)
+        .layer("enamel", 1.5)
+        .layer("dentine", 2.5)
+        .pulp(PulpState.NON_VITAL)
+        .outline(Outline.Shape.BAND, 6, 1);
   }
 
-  private static AnInstrument coarse() {
-    return AnInstrument.any("D1", InstrumentKind.DIAMOND, GritClass.COARSE, null);
+  private static AnInstrument fine() {
+    return AnInstrument.any("D1", InstrumentKind.DIAMOND, GritClass.FINE, null);
   }
 
   private static String refusal(CutPlan plan) {
@@ -45,25 +50,25 @@ class HardLimitsTest {
 
   @Test
   void aPlainCaseIsAccepted() {
-    assertFalse(plan(enamelOnly(), coarse().build()).refused());
+    assertFalse(plan(bevel(), fine().build()).refused());
   }
 
   @Test
   void anInstrumentWithoutAMaximumSpeedIsNeverUsed() {
-    String said = refusal(plan(enamelOnly(), coarse().maximum(null).build()));
+    String said = refusal(plan(bevel(), fine().maximum(null).build()));
     assertTrue(said.contains("exclusion.maximum-speed-unknown"), said);
   }
 
   @ParameterizedTest
   @EnumSource(value = DrawerInstrument.State.class, names = "CLEAN", mode = EnumSource.Mode.EXCLUDE)
   void onlyCleanInstrumentsAreUsed(DrawerInstrument.State state) {
-    String said = refusal(plan(enamelOnly(), coarse().state(state).build()));
+    String said = refusal(plan(bevel(), fine().state(state).build()));
     assertTrue(said.contains("exclusion.not-clean"), said);
   }
 
   @Test
   void theSetSpeedNeverPassesTheMakersMaximum() {
-    CutPlan plan = plan(enamelOnly(), coarse().maximum(120_000.0).build());
+    CutPlan plan = plan(bevel(), fine().maximum(120_000.0).build());
     assertFalse(plan.steps().isEmpty());
     for (PlannedStep step : plan.steps()) {
       assertTrue(step.setSpeedRpm() <= 120_000);
@@ -73,8 +78,7 @@ class HardLimitsTest {
 
   @Test
   void theSetSpeedNeverPassesTheHandpiece() {
-    CutPlan plan =
-        plan(enamelOnly().handpieces("electric-1to5"), coarse().maximum(450_000.0).build());
+    CutPlan plan = plan(bevel().handpieces("electric-1to5"), fine().maximum(450_000.0).build());
     assertTrue(plan.steps().stream().allMatch(s -> s.setSpeedRpm() <= 200_000));
   }
 
@@ -83,22 +87,17 @@ class HardLimitsTest {
     String said =
         refusal(
             plan(
-                enamelOnly().handpieces("turbine"),
-                coarse().shank(ShankType.RA).size(1.4, 4, 22).build()));
+                bevel().handpieces("turbine"),
+                fine().shank(ShankType.RA).size(1.2, 4, 22).build()));
     assertTrue(said.contains("exclusion.no-handpiece, values=[RA]"), said);
-    assertFalse(
-        plan(
-                enamelOnly().handpieces("electric-1to1"),
-                coarse().shank(ShankType.RA).size(1.4, 4, 22).build())
-            .refused());
+    assertFalse(plan(bevel().handpieces("electric-1to5"), fine().build()).refused());
   }
 
   @Test
-  void theHeadMustFitTheOpening() {
-    ACase narrow = enamelOnly().outline(Outline.Shape.SLOT, 6, 1.2);
-    String said = refusal(plan(narrow, coarse().build()));
+  void theHeadMustFitTheOperation() {
+    String said = refusal(plan(bevel(), fine().size(1.4, 4, 19).build()));
     assertTrue(said.contains("exclusion.head-too-wide, values=[1.4, 1.2]"), said);
-    assertFalse(plan(narrow, coarse().size(1.0, 4, 19).build()).refused());
+    assertFalse(plan(bevel(), fine().size(1.0, 4, 19).build()).refused());
   }
 
   @Test
@@ -106,88 +105,60 @@ class HardLimitsTest {
     ACase deep =
         ACase.of(Procedure.ACCESS_CAVITY)
             .layer("enamel", 2)
-            .layer("dentine", 8)
-            .pulp(PulpState.NON_VITAL)
-            .outline(Outline.Shape.CIRCLE, 1.5, 1.5);
-    String said =
-        refusal(
-            plan(
-                deep,
-                AnInstrument.any("B1", InstrumentKind.CARBIDE, null, 6).size(1.2, 4, 19).build()));
+            .layer("dentine", 14)
+            .outline(Outline.Shape.ELLIPSE, 4, 3);
+    String said = refusal(Planner.plan(deep.build(), DemoDrawer.full(), QUICK));
     assertTrue(said.contains("exclusion.too-short"), said);
   }
 
   @Test
   void noSpeedPassesThreeQuartersOfTheWhirlSpeed() {
-    DrawerInstrument slender = coarse().size(0.8, 4, 30).maximum(450_000.0).build();
+    DrawerInstrument slender = fine().size(0.8, 4, 30).maximum(450_000.0).build();
     Instrument worked = Instrument.of(slender);
     assertTrue(worked != null);
     double limit = worked.shaft().whirlLimit().rpm();
     assertTrue(limit < 400_000, "whirl binds before maker and handpiece: " + limit);
-    CutPlan plan = plan(enamelOnly(), slender);
+    CutPlan plan = plan(bevel(), slender);
     assertTrue(plan.steps().stream().allMatch(s -> s.setSpeedRpm() <= limit + 1));
     assertEquals(0.75, Shaft.WHIRL_SHARE);
   }
 
   @Test
-  void aThinNeckTakesOnlyALightLoad() {
-    CutPlan thin = plan(enamelOnly(), coarse().size(0.5, 3, 25).build());
-    CutPlan stout = plan(enamelOnly(), coarse().build());
-    double light =
-        thin.refused()
-            ? 0
-            : thin.steps().stream().mapToDouble(s -> s.loadN().typical()).max().orElse(0);
-    double heavy = stout.steps().stream().mapToDouble(s -> s.loadN().typical()).max().orElse(0);
-    assertTrue(light < heavy, light + " against " + heavy);
+  void aThinNeckIsStressedMore() {
+    Instrument thin = Instrument.of(fine().size(0.5, 3, 25).build());
+    Instrument stout = Instrument.of(fine().build());
+    assertTrue(thin != null && stout != null);
+    assertTrue(thin.shaft().neckStressPa(1, 0) > stout.shaft().neckStressPa(1, 0));
   }
 
   @Test
   void aWornOutInstrumentIsLeftOut() {
-    assertFalse(plan(enamelOnly(), coarse().worn(4).build()).refused());
-    String said = refusal(plan(enamelOnly(), coarse().worn(6).build()));
+    assertFalse(plan(bevel(), fine().worn(4).build()).refused());
+    String said = refusal(plan(bevel(), fine().worn(6).build()));
     assertTrue(said.contains("exclusion.worn-out"), said);
   }
 
   @Test
-  void aDriveTooWeakIsReportedAsStalled() {
-    CutPlan plan =
-        plan(
-            ACase.of(Procedure.CROWN_PREPARATION)
-                .layer("enamel", 1)
-                .layer("dentine", 3)
-                .outline(Outline.Shape.BAND, 20, 4)
-                .keep("dentine", 3)
-                .handpieces("turbine"),
-            coarse().size(12, 4, 19).build());
-    String said = refusal(plan);
-    assertTrue(said.contains("exclusion.stalls"), said);
+  void halfAMillimetreOfDentineStaysOverAVitalPulp() {
+    assertEquals(
+        "remaining-dentine",
+        Planner.plan(decay(0.4).build(), DemoDrawer.full(), QUICK).findings().get(0).code());
+    assertFalse(
+        Planner.plan(decay(0.4).pulp(PulpState.NON_VITAL).build(), DemoDrawer.full(), QUICK)
+            .refused());
+    assertFalse(Planner.plan(decay(0.5).build(), DemoDrawer.full(), QUICK).refused());
   }
 
-  @Test
-  void halfAMillimetreOfDentineStaysOverAVitalPulp() {
-    ACase thin =
-        ACase.of(Procedure.CAVITY_PREPARATION)
-            .layer("carious-dentine", 1)
-            .layer("dentine", 0.6)
-            .keep("dentine", 0.3);
-    CutPlan refused = Planner.plan(thin.build(), DemoDrawer.full(), QUICK);
-    assertEquals("remaining-dentine", refused.findings().get(0).code());
-    assertFalse(
-        Planner.plan(thin.pulp(PulpState.NON_VITAL).build(), DemoDrawer.full(), QUICK).refused());
-    assertFalse(
-        Planner.plan(
-                thin.pulp(PulpState.VITAL).keep("dentine", 0.5).build(), DemoDrawer.full(), QUICK)
-            .refused());
+  private static ACase decay(double dentineMm) {
+    return ACase.of(Procedure.CAVITY_PREPARATION)
+        .layer("enamel", 1)
+        .layer("carious-dentine", 1)
+        .layer("dentine", dentineMm);
   }
 
   @Test
   void anUnknownPulpIsProtectedAsAVitalOne() {
-    ACase thin =
-        ACase.of(Procedure.CAVITY_PREPARATION)
-            .layer("carious-dentine", 1)
-            .layer("dentine", 0.6)
-            .keep("dentine", 0.3)
-            .pulp(PulpState.UNKNOWN);
+    ACase thin = decay(0.4).pulp(PulpState.UNKNOWN);
     assertTrue(Planner.plan(thin.build(), DemoDrawer.full(), QUICK).refused());
   }
 
@@ -203,7 +174,6 @@ class HardLimitsTest {
                 .build(),
             DemoDrawer.full(),
             QUICK);
-    assertTrue(plan.steps().stream().allMatch(s -> s.materialId().equals("composite-aged")));
     assertTrue(plan.steps().stream().allMatch(s -> s.toMm().typical() <= 2.001));
   }
 
@@ -240,9 +210,8 @@ class HardLimitsTest {
         ACase.of(Procedure.ACCESS_CAVITY)
             .layer("enamel", 1.5)
             .layer("dentine", 4)
-            .keep("dentine", 0.5)
             .water(0)
-            .handpieces("turbine");
+            .handpieces("turbine", "electric-1to5");
     String said = refusal(Planner.plan(dry.build(), DemoDrawer.full(), QUICK));
     assertTrue(said.contains("exclusion.dry-at-high-speed, values=[40000]"), said);
     assertFalse(Planner.plan(dry.water(50).build(), DemoDrawer.full(), QUICK).refused());
@@ -250,29 +219,21 @@ class HardLimitsTest {
 
   @Test
   void littleWaterIsMadeUpForUntilThePulpStaysBelowItsLimit() {
-    DrawerSnapshot diamonds =
-        new DrawerSnapshot(
-            DemoDrawer.full().instruments().stream()
-                .filter(d -> d.properties().kind().isDiamond())
-                .toList());
     CutPlan plan =
         Planner.plan(
-            ACase.of(Procedure.ACCESS_CAVITY)
-                .layer("enamel", 1.5)
-                .layer("dentine", 4)
-                .keep("dentine", 0.5)
+            ACase.of(Procedure.AMALGAM_REMOVAL)
+                .layer("amalgam", 2)
+                .layer("dentine", 0.8)
+                .keepAll("dentine")
+                .outline(Outline.Shape.RECTANGLE, 4, 3)
                 .water(11)
                 .build(),
-            diamonds,
+            DemoDrawer.full(),
             QUICK);
     if (plan.refused()) {
       assertEquals("pulp-heat", plan.findings().get(0).code());
     } else {
       assertTrue(plan.pulp().peakRiseK().typical() < 5.5);
     }
-    assertTrue(
-        plan.findings().stream()
-            .anyMatch(f -> f.code().equals("heat-remedies") || f.code().equals("pulp-heat")),
-        plan.findings().toString());
   }
 }

@@ -19,16 +19,16 @@ import org.junit.jupiter.api.Test;
 
 /** A practice's own pace changes times and wear, and nothing that protects the patient. */
 class OwnPaceTest {
-  private static CutCase access() {
-    return ACase.of(Procedure.ACCESS_CAVITY)
-        .layer("feldspathic-porcelain", 1.0, 1.2, 1.5)
+  private static CutCase removal() {
+    return ACase.of(Procedure.COMPOSITE_REMOVAL)
+        .layer("composite-aged", 1.2, 1.5, 1.8)
         .layer("dentine", 2.5, 3, 3.5)
-        .keep("dentine", 0.5)
+        .keepAll("dentine")
         .build();
   }
 
   private static CutPlan plan(OwnPace pace) {
-    return Planner.plan(access(), DemoDrawer.full(), new PlanOptions(32, 7, false, pace));
+    return Planner.plan(removal(), DemoDrawer.full(), new PlanOptions(32, 7, false, pace));
   }
 
   private static OwnPace overall(double factor) {
@@ -44,7 +44,7 @@ class OwnPaceTest {
   @Test
   void withoutOneThePlanIsAsItWas() {
     assertEquals(
-        Planner.plan(access(), DemoDrawer.full(), new PlanOptions(32, 7)), plan(OwnPace.NONE));
+        Planner.plan(removal(), DemoDrawer.full(), new PlanOptions(32, 7)), plan(OwnPace.NONE));
     assertTrue(plan(OwnPace.NONE).findings().stream().noneMatch(f -> f.code().equals("own-pace")));
   }
 
@@ -73,7 +73,8 @@ class OwnPaceTest {
     CutPlan literature = plan(OwnPace.NONE);
     CutPlan own = plan(overall(2));
     assertFalse(own.refused());
-    assertTrue(own.totalTimeS().typical() > 1.3 * literature.totalTimeS().typical());
+    assertTrue(
+        own.steps().get(0).timeS().typical() > 1.3 * literature.steps().get(0).timeS().typical());
     assertTrue(own.pulp().peakRiseK().typical() < WallHistory.LIMIT_K);
     assertTrue(
         own.pulp().secondsAboveLimit().typical()

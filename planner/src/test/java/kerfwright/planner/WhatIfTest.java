@@ -34,7 +34,6 @@ class WhatIfTest {
             .layer("co-cr-alloy", 0.3, 0.4, 0.5)
             .layer("zinc-phosphate", 0.1)
             .layer("dentine", 2.5, 3, 3.5)
-            .keep("dentine", 0.5)
             .build();
     plan = Planner.plan(access, DRAWER, SOME);
     whatIf = Planner.whatIf(access, DRAWER, SOME).orElseThrow();

@@ -33,6 +33,11 @@ public record CutHeat(
     this(cuttingS, contactS, pauseS, powerW, deepensMm, changeS, USUAL_CONTACT_MM2);
   }
 
+  /** The same with another depth. */
+  CutHeat deepening(double mm) {
+    return new CutHeat(cuttingS, contactS, pauseS, powerW, mm, changeS, contactMm2);
+  }
+
   public double durationS() {
     return cuttingS + Math.floor(cuttingS / contactS) * pauseS;
   }

@@ -74,12 +74,24 @@ public record PulpWall(List<HeatLayer> layers, double areaMm2, double flowMlPerM
   HeatSchedule schedule(List<CutHeat> cuts, HeatInputs inputs) {
     List<HeatStretch> stretches =
         Strokes.of(
-            cuts,
+            downToThePulp(cuts),
             cut -> inputs.enteringW(cut, inputs.wettedShare(cut, flowMlPerMin)) / (areaMm2 * 1e-6),
             cut -> inputs.under(cut, flowMlPerMin),
             inputs.spray(flowMlPerMin),
             inputs.air());
     return new HeatSchedule(spotMm(), stretches);
+  }
+
+  /** What goes deeper than the wall, as along a post, leaves the tooth of this model. */
+  private List<CutHeat> downToThePulp(List<CutHeat> cuts) {
+    List<CutHeat> within = new ArrayList<>();
+    double left = depthMm();
+    for (CutHeat cut : cuts) {
+      double deepens = Math.min(cut.deepensMm(), left);
+      left -= deepens;
+      within.add(deepens == cut.deepensMm() ? cut : cut.deepening(deepens));
+    }
+    return within;
   }
 
   /** The axisymmetric simulation, for the shown result. */

@@ -34,11 +34,9 @@ record Spared(double fromMm, double toMm, boolean whole) {
       return NOTHING;
     }
     Keep keep = c.keep();
-    if (keep != null
-        && keep.atLeast() != null
-        && !whole
-        && depths.material(layer).is(keep.materialId())) {
-      least = Math.max(least, keep.atLeast().millimetres());
+    if (keep != null && !whole && depths.material(layer).is(keep.materialId())) {
+      whole = keep.atLeast() == null;
+      least = whole ? least : Math.max(least, keep.atLeast().millimetres());
     }
     double bottom = depths.bottom(layer);
     return new Spared(whole ? depths.top(layer) : bottom - least, bottom, whole);
