@@ -32,9 +32,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Facts of the trade as tests of the whole planner, with the full drawer unless said; what the
- * models say with no operation's window stands in FreeModelsTest. All of them
- * are common practice with no source; where a published test speaks against one, the plan must show
- * it.
+ * models say with no operation's window stands in FreeModelsTest. All of them are common practice
+ * with no source; where a published test speaks against one, the plan must show it.
  */
 class TradeFactsTest {
   private static final PlanOptions QUICK = new PlanOptions(16, 1);
