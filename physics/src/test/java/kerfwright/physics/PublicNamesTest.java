@@ -42,6 +42,7 @@ class PublicNamesTest {
           "brittleShare",
           "cleanShare",
           "chipShare",
+          "steadyShare",
           "arcShare",
           "cuttingShare",
           "sharpness",

@@ -31,9 +31,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Facts of the trade as tests of the whole planner, with the full drawer unless said. All of them
- * are common practice with no source; where a published test speaks against one, the plan must show
- * it.
+ * Facts of the trade as tests of the whole planner, with the full drawer unless said; what the
+ * models say with no operation's window stands in FreeModelsTest. All of them are common practice
+ * with no source; where a published test speaks against one, the plan must show it.
  */
 class TradeFactsTest {
   private static final PlanOptions QUICK = new PlanOptions(16, 1);
@@ -145,16 +145,17 @@ class TradeFactsTest {
     }
   }
 
-  /** F5: ceramics are brittle: diamond. */
+  /** F5: enamel and ceramics are brittle: diamond. */
   @ParameterizedTest
   @CsvSource({
+    "enamel,1.5",
     "feldspathic-porcelain,1.2",
     "leucite-glass-ceramic,1.5",
     "lithium-disilicate,1.5",
     "zirconia-3y,1.0",
     "zirconia-5y,1.0"
   })
-  void ceramicsAreCutWithDiamond(String material, double mm) {
+  void brittleLayersAreCutWithDiamond(String material, double mm) {
     List<PlannedStep> cuts = steps(plan(accessThrough(material, mm)), material);
     assertFalse(cuts.isEmpty());
     for (PlannedStep step : cuts) {
@@ -272,6 +273,16 @@ class TradeFactsTest {
     assertEquals(Purpose.POLISH, last.purpose());
     assertTrue(plan.steps().stream().noneMatch(s -> kind(s).isDiamond()));
     assertTrue(plan(adhesive(), DemoDrawer.only(d -> d.properties().kind().isDiamond())).refused());
+  }
+
+  /** F8: zirconia is cut well below the speed of a turbine. */
+  @ParameterizedTest
+  @ValueSource(strings = {"zirconia-3y", "zirconia-5y"})
+  void zirconiaIsCutSlowly(String material) {
+    for (PlannedStep step : steps(plan(accessThrough(material, 1)), material)) {
+      double rpm = step.speedUnderLoadRpm().typical();
+      assertTrue(rpm >= 100_000 && rpm <= 160_000, rpm + " 1/min");
+    }
   }
 
   private static ACase adhesive() {

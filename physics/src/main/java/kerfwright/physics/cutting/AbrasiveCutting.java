@@ -151,7 +151,8 @@ public final class AbrasiveCutting {
         grainLoad,
         bite,
         clean,
-        liftedShare(work));
+        liftedShare(work),
+        0);
   }
 
   /** Share of a groove that leaves as chip. */

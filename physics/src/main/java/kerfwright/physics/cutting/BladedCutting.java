@@ -137,9 +137,8 @@ public final class BladedCutting {
             contact.diameterM(),
             tool.runOutM(),
             constants.shakenMassKg());
-    double section =
-        edgeLengthM * chip * lifting * (1 - cracked.share())
-            + constants.freshShare() * load * cracked.volumePerLoad();
+    double crackedM2 = constants.freshShare() * load * cracked.volumePerLoad();
+    double section = edgeLengthM * chip * lifting * (1 - cracked.share()) + crackedM2;
     double free = section * point.rimSpeedMPerS() * held * able;
     double flute = FLUTE_DEPTH * Math.PI * contact.diameterM() / tool.blades();
     double clean = ChipLoading.cleanShare(free, point, contact, work, flute);
@@ -152,6 +151,7 @@ public final class BladedCutting {
         edgeLoadNPerM * 1e-3,
         chip,
         clean,
-        lifting * able);
+        lifting * able,
+        section > 0 ? crackedM2 / section : 0);
   }
 }

@@ -11,6 +11,7 @@ package kerfwright.physics.cutting;
  * @param chipThicknessM mean depth a grain or blade bites
  * @param cleanShare share left after chips have loaded the working part, 0 to 1
  * @param chipShare share of the edge's work that lifts a chip instead of ploughing, 0 to 1
+ * @param steadyShare share of the rate that does not fall as the working part dulls, 0 to 1
  */
 public record CutResult(
     double removalM3PerS,
@@ -20,7 +21,8 @@ public record CutResult(
     double unitLoadN,
     double chipThicknessM,
     double cleanShare,
-    double chipShare) {
+    double chipShare,
+    double steadyShare) {
   /** Energy spent on a volume, J/m3; infinite where nothing is removed. */
   public double specificEnergyJPerM3() {
     return removalM3PerS > 0 ? powerW / removalM3PerS : Double.POSITIVE_INFINITY;

@@ -25,12 +25,17 @@ public final class EdgeDulling {
     return Math.max(LEAST, 1 - FALL * livesUsed);
   }
 
-  /** Lives that a new edge would use in the time these take: the integral of 1/s. */
-  public static double slowness(double livesUsed, double livesInStep) {
-    double blunt = (1 - LEAST) / FALL;
-    double falling = Math.max(0, Math.min(livesInStep, blunt - livesUsed));
-    double flat = livesInStep - falling;
-    return -Math.log1p(-FALL * falling / (1 - FALL * Math.min(livesUsed, blunt))) / FALL
-        + flat / LEAST;
+  /**
+   * Lives that the edge as it is now would use in the time these take: the integral of 1/(f + (1 -
+   * f) s/s_0), s_0 the sharpness now.
+   *
+   * @param steadyShare f, share of the rate now that does not dull: cracks under points of the edge
+   */
+  public static double slowness(double livesUsed, double livesInStep, double steadyShare) {
+    double now = after(livesUsed);
+    double falling = Math.max(0, Math.min(livesInStep, (now - LEAST) / FALL));
+    double fall = (1 - steadyShare) * FALL / now;
+    double whileFalling = fall > 0 ? -Math.log1p(-fall * falling) / fall : falling;
+    return whileFalling + (livesInStep - falling) / (steadyShare + (1 - steadyShare) * LEAST / now);
   }
 }

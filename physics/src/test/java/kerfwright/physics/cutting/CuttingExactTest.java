@@ -265,9 +265,9 @@ class CuttingExactTest {
 
   @Test
   void energyOverVolumeIsPowerOverRate() {
-    assertEquals(25e9, new CutResult(0.2e-9, 1, 5, 0, 0, 0, 1, 1).specificEnergyJPerM3(), 1);
+    assertEquals(25e9, new CutResult(0.2e-9, 1, 5, 0, 0, 0, 1, 1, 0).specificEnergyJPerM3(), 1);
     assertEquals(
-        Double.POSITIVE_INFINITY, new CutResult(0, 1, 5, 0, 0, 0, 1, 1).specificEnergyJPerM3());
+        Double.POSITIVE_INFINITY, new CutResult(0, 1, 5, 0, 0, 0, 1, 1, 0).specificEnergyJPerM3());
   }
 
   @Test

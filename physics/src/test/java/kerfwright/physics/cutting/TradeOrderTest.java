@@ -1,5 +1,6 @@
 package kerfwright.physics.cutting;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -94,11 +95,35 @@ class TradeOrderTest {
   @Test
   void coarseGritCracksEnamelAndPorcelainAndPloughsDentineAndMetal() {
     assertTrue(diamond(137, TestSubstances.PORCELAIN, 1).brittleShare() > 0.5);
-    // 0.3 before the toughness of short cracks and its threshold were taken
-    assertTrue(diamond(137, TestSubstances.ENAMEL, 1).brittleShare() > 0.1);
+    assertTrue(diamond(137, TestSubstances.ENAMEL, 1).brittleShare() > 0.3);
     assertTrue(diamond(137, TestSubstances.DENTINE, 1).brittleShare() < 1e-6);
     assertTrue(diamond(137, TestSubstances.COBALT_CHROMIUM, 1).brittleShare() < 1e-6);
     assertTrue(diamond(15, TestSubstances.ENAMEL, 1).brittleShare() < 1e-3);
+  }
+
+  /** What cracks under a blunt edge as under a sharp one is the steady share of its rate. */
+  @Test
+  void theSteadyShareOfARateIsWhatABluntEdgeKeeps() {
+    for (Substance work : List.of(TestSubstances.PORCELAIN, TestSubstances.DENTINE)) {
+      CutResult sharp = burAt(work, 1);
+      CutResult blunt = burAt(work, 0.4);
+      assertEquals(
+          sharp.steadyShare() * sharp.removalM3PerS() / sharp.cleanShare(),
+          blunt.steadyShare() * blunt.removalM3PerS() / blunt.cleanShare(),
+          1e-9 * sharp.removalM3PerS());
+      assertTrue(blunt.removalM3PerS() < sharp.removalM3PerS());
+    }
+    assertTrue(burAt(TestSubstances.PORCELAIN, 1).steadyShare() > 0.5);
+    assertEquals(0, burAt(TestSubstances.DENTINE, 1).steadyShare(), 1e-9);
+    assertEquals(0, diamond(137, TestSubstances.PORCELAIN, 1).steadyShare());
+  }
+
+  private static CutResult burAt(Substance work, double sharpness) {
+    return BladedCutting.cut(
+        new BladedTool(6, 3e-6, 1, 15e9, 5e-6, 2e5),
+        work,
+        SIDE,
+        new OperatingPoint(1, 12, 50, sharpness));
   }
 
   /** Chip loading: soft ductile work clogs, porcelain does not (Siegel and von Fraunhofer 1997). */

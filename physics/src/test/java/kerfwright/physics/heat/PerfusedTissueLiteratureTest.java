@@ -117,4 +117,31 @@ class PerfusedTissueLiteratureTest {
       last = peak;
     }
   }
+
+  /**
+   * Of a small spot's heat too; the quick column credits blood with less of it, on the safe side.
+   */
+  @Test
+  void bloodTakesFromASmallSpotAndNoMoreThanInTheFullSolver() {
+    double column = 0;
+    double full = 0;
+    for (int sign = -1; sign <= 1; sign += 2) {
+      HeatBody body = tooth(3, Face.perfused(sign < 0 ? 1 : 0, BLOOD_C));
+      HeatSchedule spot =
+          new HeatSchedule(
+              1,
+              List.of(
+                  new HeatStretch(
+                      60, 3e4, 60, 0, Coolant.NONE, Coolant.NONE, new Coolant(2000, BLOOD_C), 0)));
+      double[] quick = new LayeredColumn().run(body, spot, new double[] {2}, 10).probesC()[0];
+      double[] slow =
+          new AxisymmetricConduction(
+                  body, spot, List.of(HeatProbe.onAxis(2)), HeatMesh.graded(20, 40, 0.5))
+              .run(10)
+              .probesC()[0];
+      column += sign * quick[quick.length - 1];
+      full += sign * slow[slow.length - 1];
+    }
+    assertTrue(column > full / 3 && column < full, column + " K against " + full);
+  }
 }

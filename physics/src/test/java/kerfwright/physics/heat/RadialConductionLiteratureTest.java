@@ -28,6 +28,17 @@ class RadialConductionLiteratureTest {
   }
 
   @Test
+  void washedOutsideItLosesThroughTheOuterRound() {
+    // Carslaw and Jaeger 7.2: T_2 - T_0 = q r_1 / (h r_2), and the wall as above
+    HeatBody body = HeatBody.of(5, List.of(WALL), 30, Face.washed(new Coolant(500, 30)));
+    ColumnSeries series = new RadialConduction(0.5, body).run(heated(600), 2, 60);
+    double outside = Q * 0.5e-3 / (500 * 2.5e-3);
+    assertEquals(outside, series.probesC()[0][9] - 30, 0.01);
+    double through = Q * 0.5e-3 * Math.log(2.5 / 0.5) / HeatCases.K_DENTINE;
+    assertEquals(outside + through, series.floorC()[9] - 30, 0.03);
+  }
+
+  @Test
   void aWideBoreIsASlab() {
     HeatBody body = HeatBody.of(5, List.of(WALL), 0, Face.insulated());
     ColumnSeries round = new RadialConduction(2000, body).run(heated(20), 2, 1);

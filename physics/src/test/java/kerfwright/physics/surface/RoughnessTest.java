@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 class RoughnessTest {
   private static CutResult cracking(double share) {
-    return new CutResult(1e-9, 0.5, 10, share, 0.01, 1e-6, 1, 0.5);
+    return new CutResult(1e-9, 0.5, 10, share, 0.01, 1e-6, 1, 0.5, 0);
   }
 
   /** Standard machining texts (from memory): s^2/(8 r). */

@@ -45,11 +45,15 @@ class DullingTest {
       double step = 1.2 * random.nextDouble();
       double grit = integral(u -> 1 / GrainDulling.after(USUAL, grain, u), from, step);
       assertEquals(grit, GrainDulling.slowness(USUAL, grain, from, step), 2e-3 * grit);
-      double edge = integral(u -> 1 / EdgeDulling.after(u), from, step);
-      assertEquals(edge, EdgeDulling.slowness(from, step), 2e-3 * edge);
+      double steady = random.nextDouble();
+      double now = EdgeDulling.after(from);
+      double edge =
+          integral(u -> 1 / (steady + (1 - steady) * EdgeDulling.after(u) / now), from, step);
+      assertEquals(edge, EdgeDulling.slowness(from, step, steady), 2e-3 * edge);
     }
     assertEquals(0, GrainDulling.slowness(USUAL, MEDIUM, 0.3, 0));
-    assertEquals(0, EdgeDulling.slowness(0.3, 0));
+    assertEquals(0, EdgeDulling.slowness(0.3, 0, 0));
+    assertEquals(0.7, EdgeDulling.slowness(0.3, 0.7, 1), 1e-12);
   }
 
   private static double integral(DoubleUnaryOperator f, double from, double step) {
@@ -68,7 +72,9 @@ class DullingTest {
     assertEquals(2.0 / 3, EdgeDulling.after(Sharpness.LIFE_END / 2), 1e-12);
     assertEquals(Sharpness.WORN_OUT, EdgeDulling.after(Sharpness.LIFE_END), 1e-12);
     assertEquals(0.05, EdgeDulling.after(100));
-    assertEquals(20 * 3.0, EdgeDulling.slowness(100, 3), 1e-9);
+    assertEquals(3.0, EdgeDulling.slowness(100, 3, 0), 1e-9);
+    assertEquals(
+        integral(u -> 1 / EdgeDulling.after(u), 0, 3), EdgeDulling.slowness(0, 3, 0), 1e-2);
   }
 
   @Test

@@ -85,6 +85,22 @@ public record Candidate(
     return parts.get(0).cut();
   }
 
+  /** Share of the whole rate that does not fall as the working part dulls. */
+  public double steadyShare() {
+    return steadyShare(parts);
+  }
+
+  /** The same of these layers, each for the time it takes. */
+  public static double steadyShare(List<PartCut> parts) {
+    double steady = 0;
+    double all = 0;
+    for (PartCut part : parts) {
+      steady += part.sharpS() * part.cut().steadyShare();
+      all += part.sharpS();
+    }
+    return steady / all;
+  }
+
   public double volumeM3() {
     return parts.stream().mapToDouble(PartCut::volumeM3).sum();
   }

@@ -12,4 +12,9 @@ import kerfwright.physics.cutting.CutResult;
  * @param cut what the sharp working part does in it
  * @param lives share of its life used, by the literature
  */
-public record PartCut(int layer, Material material, double volumeM3, CutResult cut, double lives) {}
+public record PartCut(int layer, Material material, double volumeM3, CutResult cut, double lives) {
+  /** Time a working part that stayed as it is would take, s. */
+  public double sharpS() {
+    return volumeM3 / Math.max(1e-18, cut.removalM3PerS());
+  }
+}

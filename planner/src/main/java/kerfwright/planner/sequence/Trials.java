@@ -143,8 +143,10 @@ final class Trials {
     double lives = ownWear * usualLives;
     double overlap = overlap(work, contact);
     double least = leastS(work, contact);
-    double usualS = Math.max(least, overlap * sharpS(parts) / meanSharp(instrument, usualLives));
-    double cutS = ownPace * Math.max(least, overlap * sharpS(parts) / meanSharp(instrument, lives));
+    double sharpS = overlap * parts.stream().mapToDouble(PartCut::sharpS).sum();
+    double steady = Candidate.steadyShare(parts);
+    double usualS = Math.max(least, sharpS / meanSharp(instrument, usualLives, steady));
+    double cutS = ownPace * Math.max(least, sharpS / meanSharp(instrument, lives, steady));
     CutResult cut = main.cut();
     Material below = work.below();
     Substance left = work.wholeBelow() && below != null ? below.typical() : substance;
@@ -208,16 +210,8 @@ final class Trials {
     return POLISHED_DEPTH_M * work.areaM2() / work.parts().size() + 1e-15;
   }
 
-  private static double sharpS(List<PartCut> parts) {
-    double s = 0;
-    for (PartCut part : parts) {
-      s += part.volumeM3() / Math.max(1e-18, part.cut().removalM3PerS());
-    }
-    return s;
-  }
-
-  private static double meanSharp(Instrument instrument, double lives) {
-    return instrument.part().meanOver(Math.min(lives, Sharpness.LIFE_END));
+  private static double meanSharp(Instrument instrument, double lives, double steadyShare) {
+    return instrument.part().meanOver(Math.min(lives, Sharpness.LIFE_END), steadyShare);
   }
 
   /**
@@ -236,15 +230,16 @@ final class Trials {
 
   /**
    * How the head meets the layer. At the tip speed grows from zero, so a mean diameter counts, less
-   * where the end is flat and chips cannot get out. A slot is first cut with half the round of the
-   * head, whatever is widened after (project settings).
+   * where the end is flat and chips cannot get out; it rests on half of its foot, for the hand
+   * leads it in small circles. A slot is first cut with half the round of the head, whatever is
+   * widened after (project settings).
    */
   static Engagement contact(Instrument instrument, Work work, Stroke stroke) {
     InstrumentProperties p = instrument.properties();
     double diameter = p.headDiameter().metres();
     if (stroke == Stroke.AXIAL) {
       double share = p.shape().leavesSharpCorner() ? 0.5 : 2.0 / 3;
-      return new Engagement(diameter * share, diameter / 2, SIDE_DEPTH_M);
+      return new Engagement(diameter * share, diameter / 2, diameter * share);
     }
     double side = Math.max(LEAST_M, p.headLength().metres() * p.shape().sideFraction());
     double engaged = Math.max(LEAST_M, Math.min(side, work.engagedM()));

@@ -66,7 +66,7 @@ public record AbrasivePart(
   }
 
   @Override
-  public double meanOver(double livesInStep) {
+  public double meanOver(double livesInStep, double steadyShare) {
     if (livesInStep < 1e-9) {
       return 1;
     }

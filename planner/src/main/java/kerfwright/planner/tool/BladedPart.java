@@ -60,10 +60,9 @@ public record BladedPart(BladedTool tool, double livesUsed, double sharpness)
   }
 
   @Override
-  public double meanOver(double livesInStep) {
+  public double meanOver(double livesInStep, double steadyShare) {
     return livesInStep < 1e-9
         ? 1
-        : livesInStep
-            / (EdgeDulling.after(livesUsed) * EdgeDulling.slowness(livesUsed, livesInStep));
+        : livesInStep / EdgeDulling.slowness(livesUsed, livesInStep, steadyShare);
   }
 }

@@ -38,6 +38,10 @@ public sealed interface WorkingPart permits AbrasivePart, BladedPart {
   /** Sharpness now, from lives used and sterilisations: 1 new. */
   double sharpness();
 
-  /** Mean rate while a share of life is used, over the rate now. */
-  double meanOver(double livesInStep);
+  /**
+   * Mean rate while a share of life is used, over the rate now.
+   *
+   * @param steadyShare share of the rate now that does not dull, see {@link CutResult}
+   */
+  double meanOver(double livesInStep, double steadyShare);
 }

@@ -239,7 +239,8 @@ public final class Sampler {
 
   /** Cutting time by the literature while lives are used. */
   private static double usualS(Candidate c, double sharpS, double lives) {
-    double blunting = c.instrument().part().meanOver(Math.min(lives, Sharpness.LIFE_END));
+    double blunting =
+        c.instrument().part().meanOver(Math.min(lives, Sharpness.LIFE_END), c.steadyShare());
     return Math.min(GIVEN_UP_S, Math.max(c.leastS(), c.overlap() * sharpS / blunting));
   }
 

@@ -2,6 +2,7 @@ package kerfwright.planner.uncertainty;
 
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.catalogue.material.Material;
+import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.Engagement;
 import kerfwright.physics.cutting.OperatingPoint;
 import kerfwright.physics.material.Substance;
@@ -45,17 +46,18 @@ public record SlotCut(
       return Double.POSITIVE_INFINITY;
     }
     double rim = Math.PI * diameterM * rpm / 60;
-    double rate =
+    CutResult cut =
         instrument
             .part()
             .cut(
                 work,
                 contact,
-                new OperatingPoint(loadN, rim, waterMlPerMin, instrument.part().sharpness()))
-            .removalM3PerS();
+                new OperatingPoint(loadN, rim, waterMlPerMin, instrument.part().sharpness()));
     double volume = diameterM * engagedMm * 1e-3 * depthMm * 1e-3;
     double lives = volume * instrument.part().livesPerM3(work, rim);
-    return volume / (rate * instrument.part().meanOver(Math.min(lives, Sharpness.LIFE_END)));
+    double blunting =
+        instrument.part().meanOver(Math.min(lives, Sharpness.LIFE_END), cut.steadyShare());
+    return volume / (cut.removalM3PerS() * blunting);
   }
 
   /** The load at which the models let the handpiece stall, N; infinite where none is needed. */

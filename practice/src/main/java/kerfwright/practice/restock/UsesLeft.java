@@ -8,9 +8,9 @@ import kerfwright.practice.drawer.StockItem;
 /**
  * How many more uses a piece is good for: the share of its life that is left ({@link LifeLeft})
  * over the share a use takes. That is what the uses before took where volumes are recorded; else a
- * third, a fifth or a tenth of a life (project setting, as there) and what one sterilisation takes
- * ({@link Sharpness}). The practice's own wear scales what is used. A piece for single use is good
- * for one.
+ * third, a fifth or a tenth of a life (project setting, as there) and what each sterilisation takes
+ * after it ({@link Sharpness}). The practice's own wear scales what is used. A piece for single use
+ * is good for one.
  *
  * @param low fewest, uses
  * @param typical uses
@@ -32,15 +32,32 @@ public record UsesLeft(double low, double typical, double high, double shareOfUs
     }
     double[] left = shares(item);
     double[] uses = new double[3];
-    double[] share = new double[3];
+    double shareOfUse = 1;
     for (int i = 0; i < 3; i++) {
       double used = wearFactor * (1 - left[i]);
       boolean known = !item.cutMm3ByMaterial().isEmpty() && item.uses() > 0 && used > 0;
-      share[i] =
-          known ? used / item.uses() : wearFactor * (1 / USES_IN_A_LIFE[i]) + ofSterilising(item);
-      uses[i] = Math.max(0, 1 - used) / share[i];
+      uses[i] =
+          known
+              ? Math.max(0, 1 - used) / (used / item.uses())
+              : untilWorn(item, 1 - used, wearFactor / USES_IN_A_LIFE[i]);
+      if (i == 1) {
+        double next = wearFactor / USES_IN_A_LIFE[i] + ofSterilising(item, item.sterilisations());
+        shareOfUse = known ? used / item.uses() : uses[i] > 0 ? (1 - used) / uses[i] : next;
+      }
     }
-    return new UsesLeft(uses[0], uses[1], uses[2], Math.min(1, share[1]));
+    return new UsesLeft(uses[0], uses[1], uses[2], Math.min(1, shareOfUse));
+  }
+
+  /** Use after use, each with its sterilisation, until nothing of the life is left. */
+  private static double untilWorn(StockItem item, double lifeLeft, double lifeOfUse) {
+    double uses = 0;
+    double left = lifeLeft;
+    for (int cycles = item.sterilisations(); left > 0; cycles++) {
+      double taken = lifeOfUse + ofSterilising(item, cycles);
+      uses += Math.min(1, left / taken);
+      left -= taken;
+    }
+    return uses;
   }
 
   /** Share of the life left: low, typical, high. */
@@ -56,12 +73,16 @@ public record UsesLeft(double low, double typical, double high, double shareOfUs
     return shares;
   }
 
-  private static double ofSterilising(StockItem item) {
-    double kept =
-        item.properties().kind().bladed()
-            ? Sharpness.ofCarbideAfterCycles(1)
-            : Sharpness.ofDiamondAfterCycles(1);
-    return -Math.log(kept) / Sharpness.LIFE_END;
+  /** What one more takes: less from cycle to cycle, for some of the cut steam never takes. */
+  private static double ofSterilising(StockItem item, int cycles) {
+    boolean bladed = item.properties().kind().bladed();
+    double before =
+        bladed ? Sharpness.ofCarbideAfterCycles(cycles) : Sharpness.ofDiamondAfterCycles(cycles);
+    double after =
+        bladed
+            ? Sharpness.ofCarbideAfterCycles(cycles + 1)
+            : Sharpness.ofDiamondAfterCycles(cycles + 1);
+    return Math.log(before / after) / Sharpness.LIFE_END;
   }
 
   /** True where not even half a use is left. */

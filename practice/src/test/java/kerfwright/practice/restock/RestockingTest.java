@@ -205,8 +205,16 @@ class RestockingTest {
   @Test
   void theLifeOfANewPieceIsFiveUsesButForTheSteriliser() {
     UsesLeft fresh = UsesLeft.of(item("B1", CARBIDE, 1, 0), 1);
-    double perUse = Math.log(3) / 5 - Math.log(0.9551);
-    assertEquals(Math.log(3) / perUse, fresh.typical(), 1e-9);
+    // a fifth of a life and what steam takes: 0.142, 0.067, 0.030, 0.013 of a life
+    assertEquals(3.755, fresh.typical(), 1e-3);
+    assertEquals(1 / 3.755, fresh.shareOfUse(), 1e-3);
+  }
+
+  @Test
+  void steamTakesLessOfAPieceItHasReachedBefore() {
+    StockItem twelve = item("B1", CARBIDE, 1, 0).next(draft -> draft.sterilisations = 12);
+    double steam = -Math.log(0.75) / Math.log(3);
+    assertEquals(5 * (1 - steam), UsesLeft.of(twelve, 1).typical(), 1e-3);
   }
 
   @Test
