@@ -117,12 +117,20 @@ class ExamplesTest {
     int from = text.indexOf(fence) + fence.length();
     int to = text.indexOf("\n```", from);
     String plan =
-        Run.of("plan", FOLDER.resolve("access-natural-vital.yaml").toString()).out().strip();
+        shortened(Run.of("plan", FOLDER.resolve("access-natural-vital.yaml").toString()).out());
     if (Boolean.getBoolean("readme.write")) {
       Files.writeString(readme, text.substring(0, from) + plan + text.substring(to));
       return;
     }
     assertEquals(plan, text.substring(from, to), "README.md is stale: -Dreadme.write=true");
+  }
+
+  /** The head of a plan with its first step, what the steps make in all, and who does what. */
+  private static String shortened(String plan) {
+    int second = plan.indexOf("\n\n2. ");
+    int all = plan.indexOf("\n\nALL STEPS");
+    int notes = plan.indexOf("\n\n", plan.indexOf("\n\nBY INSTRUMENT") + 2);
+    return plan.substring(0, second).strip() + "\n\n[...]" + plan.substring(all, notes);
   }
 
   @ParameterizedTest
@@ -165,7 +173,8 @@ class ExamplesTest {
     assertEquals("plan/1", plan.get("contract").asText());
     assertFalse(plan.get("steps").isEmpty());
     double least = 1e-9;
-    ordered(plan.get("totalTimeS"), 1, 3600, "totalTimeS");
+    // a whole crown or post is a long appointment
+    ordered(plan.get("totalTimeS"), 1, 7200, "totalTimeS");
     double deepest = 0;
     int order = 0;
     for (JsonNode step : plan.get("steps")) {
@@ -217,6 +226,10 @@ class ExamplesTest {
 
   private static void pulp(JsonNode plan, double dentineMm) {
     JsonNode pulp = plan.get("pulp");
+    if (!pulp.get("judged").asBoolean()) {
+      assertFalse(pulp.has("peakRiseK"), "no figure where the pulp is not to live");
+      return;
+    }
     ordered(pulp.get("peakRiseK"), 0, 60, "peakRiseK");
     ordered(pulp.get("secondsAboveLimit"), 0, 3600, "secondsAboveLimit");
     ordered(pulp.get("cem43Min"), 0, 1e9, "cem43Min");

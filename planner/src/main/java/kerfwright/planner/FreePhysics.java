@@ -47,9 +47,7 @@ public final class FreePhysics {
   private static Choice choice(Candidate c) {
     var p = c.instrument().properties();
     String fineness =
-        p.grit() != null
-            ? p.grit().label()
-            : p.blades() == null ? "" : p.blades() + " blades";
+        p.grit() != null ? p.grit().label() : p.blades() == null ? "" : p.blades() + " blades";
     return new Choice(
         c.work().operation().variant(),
         c.work().operation().id(),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import kerfwright.catalogue.operation.HeatTarget;
 import kerfwright.physics.heat.HeatLayer;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.choice.Candidate;
@@ -50,6 +51,12 @@ public final class SequenceHeat {
       before = cut;
     }
     return cuts;
+  }
+
+  /** Whether the pulp wall is where the heat is judged: no chamber is opened. */
+  public static boolean atThePulp(List<TimedCut> sequence) {
+    return sequence.stream()
+        .noneMatch(cut -> cut.candidate().work().heat() == HeatTarget.ROOT_SURFACE);
   }
 
   /** The face that takes most heat for its area. */

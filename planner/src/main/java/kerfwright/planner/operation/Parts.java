@@ -91,6 +91,9 @@ final class Parts {
     Material there = depths.material(near);
     return passes(operation, depths, near)
         ? there
-        : Materials.packaged().find(operation.fromLayer()).orElse(there);
+        : Materials.packaged().all().stream()
+            .filter(m -> m.is(operation.fromLayer()))
+            .findFirst()
+            .orElse(there);
   }
 }

@@ -49,6 +49,7 @@ public final class Sampler {
   private final double[][] highest;
   private final double curveEveryS;
   private final String face;
+  private final boolean judged;
   private final Stages planned;
   private final OwnPace pace;
 
@@ -77,6 +78,7 @@ public final class Sampler {
     highest = new double[CURVE_POINTS][samples];
     curveEveryS = Math.max(0.25, lastsS / CURVE_POINTS);
     face = SequenceHeat.hottestFace(sequence);
+    judged = cutCase.pulp().protectsPulp() && SequenceHeat.atThePulp(sequence);
     planned = Stages.of(SequenceHeat.cuts(sequence));
   }
 
@@ -137,6 +139,9 @@ public final class Sampler {
     }
     total[s] = time;
     dentine[s] = depths.dentineLeftMm(sequence);
+    if (!judged) {
+      return;
+    }
     PulpWall wall =
         new PulpWall(
             depths.heatLayers(draw),
