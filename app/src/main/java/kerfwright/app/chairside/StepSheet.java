@@ -31,12 +31,12 @@ final class StepSheet {
   ObjectNode json(PlanDrawings drawings, @Nullable StockItem item) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("order", step.order());
-    json.put("what", Labels.purpose(say, step.purpose()));
+    json.put("what", Words.operation(say, step));
     json.put("material", Labels.material(say, step.materialId()));
     json.put("stays", Words.sameInstrument(plan, step));
     json.put("handpiece", Labels.handpiece(say, step.handpiece()));
     json.put("handpieceId", step.handpiece().id());
-    json.put("stroke", Labels.stroke(say, step.stroke()));
+    json.put("stroke", Words.stroke(say, step));
     json.put("rpm", say.whole(Math.round(step.setSpeedRpm())));
     json.put("setRpm", step.setSpeedRpm());
     json.put("load", Handful.words(say, step.loadN().typical()));
@@ -52,8 +52,10 @@ final class StepSheet {
     json.put("cutS", step.cutSeconds().typical());
     json.put("pauseS", step.pauseSeconds().typical());
     json.put("pace", Words.contact(say, step));
-    json.putObject("mm3").put(step.materialId(), RemovedVolume.mm3(step));
-    json.put("cue", say.of(step.changeCue()));
+    ObjectNode removed = json.putObject("mm3");
+    step.operation().layers().forEach(cut -> removed.put(cut.materialId(), cut.mm3()));
+    json.put("cue", Words.doneWhen(say, step));
+    json.put("stopIf", Words.stopIf(say, step));
     var cautions = json.putArray("cautions");
     Words.cautions(plan, step).forEach(one -> cautions.add(say.of(one.message())));
     json.put("strokeDrawing", drawings.stroke(say, plan, step));

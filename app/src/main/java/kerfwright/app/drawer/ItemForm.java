@@ -32,7 +32,9 @@ public record ItemForm(Map<String, String> values, List<RowProblem> problems) {
           "head_length_mm",
           "shank",
           "overall_mm",
-          "max_rpm");
+          "max_rpm",
+          "safe_end",
+          "abrasive");
 
   private static final List<String> KEPT =
       List.of("id", "pieces", "place", "price", "single_use", "state");
@@ -107,6 +109,8 @@ public record ItemForm(Map<String, String> values, List<RowProblem> problems) {
       case "shank" -> f.shank();
       case "overall_mm" -> f.overallMm();
       case "max_rpm" -> f.maxRpm();
+      case "safe_end" -> f.safeEnd();
+      case "abrasive" -> f.abrasive();
       default -> throw new IllegalArgumentException(name);
     };
   }

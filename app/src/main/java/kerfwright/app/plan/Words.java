@@ -159,6 +159,25 @@ public final class Words {
         .orElse(stroke);
   }
 
+  /** When to stop although it is not done; empty where the operation does not say. */
+  public static String stopIf(Say say, PlannedStep step) {
+    return say.maybe(step.operation().stopIf()).orElse("");
+  }
+
+  /** What the hand sets: a speed, or full pedal of a turbine that runs free at it. */
+  public static String speed(Say say, PlannedStep step) {
+    String rpm = Figures.rpm(say, step.setSpeedRpm());
+    return step.atFullPedal() ? say.at("plan.full-pedal", rpm) : rpm;
+  }
+
+  /** Both times of all steps, never mixed. */
+  public static String allSteps(Say say, CutPlan plan) {
+    return say.at(
+        "plan.both-times",
+        Figures.time(say, plan.times().cutS()),
+        Figures.time(say, plan.times().chairS()));
+  }
+
   /** When it is done, and how often it may be repeated. */
   public static String doneWhen(Say say, PlannedStep step) {
     int most = step.operation().row().repeatMost();

@@ -2,6 +2,7 @@ package kerfwright.app.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.app.plan.APlan;
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
@@ -27,6 +28,7 @@ import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.HeatCurve;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.PulpHeat;
+import kerfwright.planner.plan.StepTimes;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.quantity.Finding;
@@ -202,8 +204,12 @@ final class InventedPlans {
         1,
         256,
         List.of(),
+        List.of(),
+        List.of(),
         null,
-        Estimate.exactly(0),
+        null,
+        null,
+        CutPlan.PlanTimes.NONE,
         List.of(),
         List.of(Finding.refuse("nothing-allowed", Message.of("finding.nothing-to-cut"))),
         List.of());
@@ -267,7 +273,19 @@ final class InventedPlans {
                 left,
                 heating());
     return new CutPlan(
-        asked, 1, 256, steps, pulp, Estimate.exactly(100), List.of(), List.of(), List.of());
+        asked,
+        1,
+        256,
+        steps,
+        List.of(),
+        List.of(),
+        null,
+        pulp,
+        null,
+        CutPlan.PlanTimes.NONE,
+        List.of(),
+        List.of(),
+        List.of());
   }
 
   private static PlannedStep step(int order, double fromMm, double toMm) {
@@ -277,6 +295,7 @@ final class InventedPlans {
         0,
         "dentine",
         Purpose.BULK,
+        APlan.operation(3, 0, "dentine"),
         new DrawerInstrument(
             "D" + order,
             diamond(ShapeFamily.ROUND, "round", GritClass.MEDIUM, 1.4, 1.4),
@@ -297,9 +316,8 @@ final class InventedPlans {
         one,
         one,
         one,
+        new StepTimes(one, one, one, false),
         one,
-        one,
-        Message.of("cue.even"),
         List.of(),
         List.of(),
         1);

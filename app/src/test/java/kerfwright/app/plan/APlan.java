@@ -9,6 +9,8 @@ import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.instrument.ShapeFamily;
 import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.operation.Operation;
+import kerfwright.catalogue.operation.OperationTable;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.physics.cutting.TurbineDrive;
 import kerfwright.physics.material.Substance;
@@ -32,6 +34,8 @@ import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.RatioBand;
 import kerfwright.planner.plan.Reason;
 import kerfwright.planner.plan.RunnerUp;
+import kerfwright.planner.plan.StepOperation;
+import kerfwright.planner.plan.StepTimes;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Finding;
@@ -64,6 +68,9 @@ public final class APlan {
         List.of(
             step(1, 0, "feldspathic-porcelain", diamond(), Stroke.AGAINST_ROTATION, 0, 1.2),
             step(2, 1, "dentine", carbide(), Stroke.AXIAL, 1.2, 1.75)),
+        List.of(),
+        List.of(),
+        null,
         new PulpHeat(
             new Estimate(1.2, 2.4, 4.1),
             new Estimate(0, 0, 0),
@@ -75,7 +82,9 @@ public final class APlan {
                 List.of(0.0, 0.4, 0.1),
                 List.of(0.0, 1.0 / 3, 0.2),
                 List.of(0.0, 4.1, 0.4))),
-        new Estimate(62, 131.5, 240),
+        null,
+        new CutPlan.PlanTimes(
+            new Estimate(40, 100.5, 200), new Estimate(62, 131.5, 240), new Estimate(100, 200, 400)),
         List.of(
             new RunnerUp(
                 1,
@@ -99,8 +108,12 @@ public final class APlan {
         1,
         256,
         List.of(),
+        List.of(),
+        List.of(),
         null,
-        Estimate.exactly(0),
+        null,
+        null,
+        CutPlan.PlanTimes.NONE,
         List.of(),
         List.of(Finding.refuse("nothing-fits", Message.of("finding.nothing-to-cut"), PRACTICE)),
         List.of(Finding.note("c01", Message.of("caution.c01"), PRACTICE)));
@@ -157,6 +170,7 @@ public final class APlan {
         layer,
         material,
         layer == 0 ? Purpose.BULK : Purpose.APPROACH,
+        operation(layer == 0 ? 2 : 4, layer, material),
         instrument,
         TURBINE,
         318_456,
@@ -172,10 +186,9 @@ public final class APlan {
         new Estimate(5.41, 9.44, 17.9),
         new Estimate(0.8, 1.1234567, 1.9),
         new Estimate(2.9, 3.1, 3.3),
-        new Estimate(8.4, 12.3, 20.4),
+        new StepTimes(
+            new Estimate(8, 11, 18), new Estimate(8.4, 12.3, 20.4), new Estimate(30, 47, 70), false),
         new Estimate(0.01, 0.02, 0.04),
-        Message.of(
-            "cue.shows-change", Message.of("label.material-dentine"), new BigDecimal("1.2"), "B1"),
         List.of(
             new Reason(
                 "cracks",
@@ -201,6 +214,23 @@ public final class APlan {
                 Message.of("finding.maximum-speed", Message.of("figure.rpm", "450 000")),
                 PRACTICE)),
         1);
+  }
+
+  /** One of the operations of an access, by its place. */
+  public static StepOperation operation(int place, int layer, String material) {
+    Operation row =
+        OperationTable.packaged().operations("access-natural-molar").get(place);
+    Message cue = Message.of(row.key("cue"), new BigDecimal("5.4"));
+    return new StepOperation(
+        row,
+        row.heat(),
+        cue,
+        Message.of(row.key("stop"), new BigDecimal("5.4"), new BigDecimal("7.4")),
+        List.of(new StepOperation.LayerCut(layer, material, 1.9)),
+        null,
+        7,
+        List.of(new StepOperation.Remaining("dentine", new Estimate(0.5, 1.25, 1.9), 0.5)),
+        new Estimate(0.5, 1.25, 1.9));
   }
 
   static DrawerInstrument diamond() {

@@ -5,6 +5,7 @@ import kerfwright.catalogue.operation.HeatTarget;
 import kerfwright.catalogue.operation.Operation;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Keep;
+import kerfwright.quantity.Length;
 
 /**
  * What an operation must leave.
@@ -35,8 +36,9 @@ record Spared(double fromMm, double toMm, boolean whole) {
     }
     Keep keep = c.keep();
     if (keep != null && !whole && depths.material(layer).is(keep.materialId())) {
-      whole = keep.atLeast() == null;
-      least = whole ? least : Math.max(least, keep.atLeast().millimetres());
+      Length asked = keep.atLeast();
+      whole = asked == null;
+      least = asked == null ? least : Math.max(least, asked.millimetres());
     }
     double bottom = depths.bottom(layer);
     return new Spared(whole ? depths.top(layer) : bottom - least, bottom, whole);
