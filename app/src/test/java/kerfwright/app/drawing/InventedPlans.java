@@ -28,7 +28,6 @@ import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.HeatCurve;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.PulpHeat;
-import kerfwright.planner.plan.StepTimes;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.StepTimes;
 import kerfwright.planner.plan.Stroke;
