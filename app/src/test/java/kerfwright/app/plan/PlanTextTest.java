@@ -43,7 +43,8 @@ class PlanTextTest {
 
   @Test
   void figuresCarryTwoDigitsAndTheirRange() {
-    assertEquals("12 s (8.4 to 20)", Figures.withRange(ENGLISH, new Estimate(8.4, 12.3, 20.4), "s"));
+    assertEquals(
+        "12 s (8.4 to 20)", Figures.withRange(ENGLISH, new Estimate(8.4, 12.3, 20.4), "s"));
     assertEquals("4 s", Figures.withRange(ENGLISH, Estimate.exactly(4), "s"));
     assertEquals("0 min", Figures.withRange(ENGLISH, new Estimate(0, 0.001, 0.002), "min"));
     assertEquals("1500 nm", Figures.withRange(ENGLISH, Estimate.exactly(1523), "nm"));
