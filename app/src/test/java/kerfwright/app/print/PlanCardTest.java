@@ -108,7 +108,7 @@ class PlanCardTest {
             "am Stuhl",
             "gegen die Drehrichtung",
             "Fertig, wenn:",
-            "Immer beachten",
+            german.at("plan.always-mind"),
             "Seite 1 von"
           }) {
         assertTrue(text.contains(needed), needed + " in " + text);
