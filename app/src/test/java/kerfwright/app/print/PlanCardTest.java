@@ -50,7 +50,7 @@ class PlanCardTest {
             "B1",
             "against rotation",
             "50 mL/min",
-            "When dentine shows at about 1.2 mm, change to B1.",
+            "The grating of enamel turns into a smoother, quieter bite",
             "Standing cautions",
             "Planning aid only.",
             "page 1 of"
@@ -85,7 +85,8 @@ class PlanCardTest {
           wiring.plans().plan(cutCase, wiring.demoDrawer().read(), new PlanOptions(64, 1));
       byte[] card = PlanCard.pdf(say, plan, new ScaleDrawings());
       try (PDDocument document = Loader.loadPDF(card)) {
-        assertEquals(2, document.getNumberOfPages(), cutCase.reference());
+        // a whole access has eight operations or more
+        assertTrue(document.getNumberOfPages() <= 4, cutCase.reference());
         PDFTextStripper back = new PDFTextStripper();
         back.setStartPage(2);
         String behind = back.getText(document);
@@ -104,10 +105,10 @@ class PlanCardTest {
       for (String needed :
           new String[] {
             "Zahn 16: Zugangskavit\u00e4t",
-            "2,2 min (1 bis 4) insgesamt",
+            "am Stuhl",
             "gegen die Drehrichtung",
-            "Sobald bei etwa 1,2 mm Dentin erscheint, zu B1 wechseln.",
-            "Immer beachten",
+            "Fertig, wenn:",
+            german.at("plan.always-mind"),
             "Seite 1 von"
           }) {
         assertTrue(text.contains(needed), needed + " in " + text);
