@@ -8,8 +8,8 @@ import kerfwright.practice.drawer.StockItem;
 /**
  * How many more uses a piece is good for: the share of its life that is left ({@link LifeLeft})
  * over the share a use takes. That is what the uses before took where volumes are recorded; else a
- * third, a fifth or a tenth of a life (project setting, as there) and what one sterilisation takes
- * ({@link Sharpness}). The practice's own wear scales what is used. A piece for single use is good
+ * third, a fifth or a tenth of a life (project setting, as there) and what the sterilisations of a
+ * life take ({@link Sharpness}). The practice's own wear scales what is used. A piece for single use is good
  * for one.
  *
  * @param low fewest, uses
@@ -37,7 +37,7 @@ public record UsesLeft(double low, double typical, double high, double shareOfUs
       double used = wearFactor * (1 - left[i]);
       boolean known = !item.cutMm3ByMaterial().isEmpty() && item.uses() > 0 && used > 0;
       share[i] =
-          known ? used / item.uses() : wearFactor * (1 / USES_IN_A_LIFE[i]) + ofSterilising(item);
+          known ? used / item.uses() : wearFactor * (1 / USES_IN_A_LIFE[i]) + ofSterilising(item, USES_IN_A_LIFE[i]);
       uses[i] = Math.max(0, 1 - used) / share[i];
     }
     return new UsesLeft(uses[0], uses[1], uses[2], Math.min(1, share[1]));
@@ -56,12 +56,17 @@ public record UsesLeft(double low, double typical, double high, double shareOfUs
     return shares;
   }
 
-  private static double ofSterilising(StockItem item) {
-    double kept =
-        item.properties().kind().bladed()
-            ? Sharpness.ofCarbideAfterCycles(1)
-            : Sharpness.ofDiamondAfterCycles(1);
-    return -Math.log(kept) / Sharpness.LIFE_END;
+  /** Share of a life one sterilisation takes, in the mean of so many more: the first take most. */
+  private static double ofSterilising(StockItem item, double more) {
+    double now = kept(item, item.sterilisations());
+    double then = kept(item, item.sterilisations() + (int) more);
+    return Math.log(now / then) / more / Sharpness.LIFE_END;
+  }
+
+  private static double kept(StockItem item, int cycles) {
+    return item.properties().kind().bladed()
+        ? Sharpness.ofCarbideAfterCycles(cycles)
+        : Sharpness.ofDiamondAfterCycles(cycles);
   }
 
   /** True where not even half a use is left. */

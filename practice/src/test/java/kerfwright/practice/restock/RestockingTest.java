@@ -205,8 +205,16 @@ class RestockingTest {
   @Test
   void theLifeOfANewPieceIsFiveUsesButForTheSteriliser() {
     UsesLeft fresh = UsesLeft.of(item("B1", CARBIDE, 1, 0), 1);
-    double perUse = Math.log(3) / 5 - Math.log(0.9551);
-    assertEquals(Math.log(3) / perUse, fresh.typical(), 1e-9);
+    // five cycles leave a carbide 0.7534 of its cut: the loss ends at a quarter (Sharpness)
+    double perUse = (Math.log(3) - Math.log(0.7534)) / 5;
+    assertEquals(Math.log(3) / perUse, fresh.typical(), 1e-3);
+  }
+
+  @Test
+  void whatWasSterilisedOftenLosesNoMoreByIt() {
+    StockItem often = item("B1", CARBIDE, 1, 0).next(draft -> draft.sterilisations = 40);
+    assertTrue(UsesLeft.of(often, 1).shareOfUse() < 0.2 + 1e-9, "a fifth is for the cut alone");
+    assertTrue(UsesLeft.of(item("B1", CARBIDE, 1, 0), 1).shareOfUse() > 0.25);
   }
 
   @Test
