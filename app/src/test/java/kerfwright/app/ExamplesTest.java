@@ -217,6 +217,12 @@ class ExamplesTest {
 
   private static void pulp(JsonNode plan, double dentineMm) {
     JsonNode pulp = plan.get("pulp");
+    if (!pulp.get("judged").asBoolean()) {
+      for (JsonNode step : plan.get("steps")) {
+        assertFalse("pulp-wall".equals(step.get("heatTarget").asText()), step.toString());
+      }
+      return;
+    }
     ordered(pulp.get("peakRiseK"), 0, 60, "peakRiseK");
     ordered(pulp.get("secondsAboveLimit"), 0, 3600, "secondsAboveLimit");
     ordered(pulp.get("cem43Min"), 0, 1e9, "cem43Min");

@@ -63,8 +63,7 @@ class OwnOperationsTest {
     assertTrue(english.contains("fissure opening"), english);
     assertTrue(english.contains("Open the fissure"), english);
     assertTrue(english.contains("at 0.3 mm at most"), english);
-    String german =
-        Run.of("plan", CASE, "--operations", DEMO.toString(), "--language", "de").out();
+    String german = Run.of("plan", CASE, "--operations", DEMO.toString(), "--language", "de").out();
     assertTrue(german.contains("Fissurenerweiterung"), german);
     assertTrue(german.contains("Ränder glätten"), german);
   }
@@ -95,7 +94,8 @@ class OwnOperationsTest {
     Path values = folder.resolve("values.csv");
     String text = Files.readString(values);
     Files.writeString(
-        values, text.replace(",0.4,1.2,", ",0.4,0.5*wide,").replace("finish,enamel", "polsh,enamel"));
+        values,
+        text.replace(",0.4,1.2,", ",0.4,0.5*wide,").replace("finish,enamel", "polsh,enamel"));
     Run run = Run.of("plan", CASE, "--operations", folder.toString());
     assertEquals(2, run.code());
     assertEquals("", run.out());

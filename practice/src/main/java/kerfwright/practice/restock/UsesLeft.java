@@ -9,8 +9,8 @@ import kerfwright.practice.drawer.StockItem;
  * How many more uses a piece is good for: the share of its life that is left ({@link LifeLeft})
  * over the share a use takes. That is what the uses before took where volumes are recorded; else a
  * third, a fifth or a tenth of a life (project setting, as there) and what the sterilisations of a
- * life take ({@link Sharpness}). The practice's own wear scales what is used. A piece for single use is good
- * for one.
+ * life take ({@link Sharpness}). The practice's own wear scales what is used. A piece for single
+ * use is good for one.
  *
  * @param low fewest, uses
  * @param typical uses
@@ -37,7 +37,9 @@ public record UsesLeft(double low, double typical, double high, double shareOfUs
       double used = wearFactor * (1 - left[i]);
       boolean known = !item.cutMm3ByMaterial().isEmpty() && item.uses() > 0 && used > 0;
       share[i] =
-          known ? used / item.uses() : wearFactor * (1 / USES_IN_A_LIFE[i]) + ofSterilising(item, USES_IN_A_LIFE[i]);
+          known
+              ? used / item.uses()
+              : wearFactor * (1 / USES_IN_A_LIFE[i]) + ofSterilising(item, USES_IN_A_LIFE[i]);
       uses[i] = Math.max(0, 1 - used) / share[i];
     }
     return new UsesLeft(uses[0], uses[1], uses[2], Math.min(1, share[1]));
