@@ -228,6 +228,9 @@ class ExamplesTest {
     JsonNode pulp = plan.get("pulp");
     if (!pulp.get("judged").asBoolean()) {
       assertFalse(pulp.has("peakRiseK"), "no figure where the pulp is not to live");
+      for (JsonNode step : plan.get("steps")) {
+        assertFalse("pulp-wall".equals(step.get("heatTarget").asText()), step.toString());
+      }
       return;
     }
     ordered(pulp.get("peakRiseK"), 0, 60, "peakRiseK");

@@ -18,7 +18,7 @@ final class Operations {
   }
 
   static List<Operation> of(CutCase c) {
-    return OperationTable.packaged().operations(asked(c));
+    return OperationTable.inUse().operations(asked(c));
   }
 
   private static Asked asked(CutCase c) {

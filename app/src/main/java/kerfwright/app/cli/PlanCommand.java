@@ -21,6 +21,7 @@ import kerfwright.planner.casework.DrawerSnapshot;
 import kerfwright.planner.plan.CutPlan;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -42,6 +43,8 @@ final class PlanCommand implements Callable<Integer> {
       paramLabel = "FILE.csv",
       description = "The drawer; without it the invented practice's drawer is used.")
   private @Nullable Path drawerFile;
+
+  @Mixin private final OperationsOption operations = new OperationsOption();
 
   @Option(names = "--json", description = "Print the plan as one JSON object (plan/1).")
   private boolean json;
@@ -84,6 +87,7 @@ final class PlanCommand implements Callable<Integer> {
       throw new BadInput("--samples", "must be 1 to " + MOST_SAMPLES + ", found " + samples);
     }
     Say say = say();
+    operations.take();
     CutCase cutCase = new CaseFile(wiring.cases()).read(caseFile);
     DrawerSnapshot drawer;
     if (drawerFile == null) {

@@ -6,6 +6,7 @@ import kerfwright.app.Wiring;
 import kerfwright.app.input.BadInput;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @Command(
@@ -34,6 +35,8 @@ final class ServeCommand implements Callable<Integer> {
               + " KERFWRIGHT_DATABASE=jdbc:postgresql:... keeps it in PostgreSQL instead.")
   private @Nullable Path data;
 
+  @Mixin private final OperationsOption operations = new OperationsOption();
+
   ServeCommand(Wiring wiring, Terminal terminal) {
     this.wiring = wiring;
     this.terminal = terminal;
@@ -44,6 +47,7 @@ final class ServeCommand implements Callable<Integer> {
     if (port < 0 || port > 65535) {
       throw new BadInput("--port", "must be 0 to 65535, found " + port);
     }
+    operations.take();
     return wiring.server().serve(wiring, new ServeOptions(demo, port, data), terminal);
   }
 }

@@ -87,7 +87,9 @@ public final class Labels {
   }
 
   public static String procedure(Say say, Procedure procedure) {
-    return say.at("label.procedure-" + procedure.id());
+    String key = "label.procedure-" + procedure.id();
+    // one a practice added without words is called by its id
+    return say.has(key) ? say.at(key) : procedure.id().replace('-', ' ');
   }
 
   /** The procedure as it stands within a sentence. */

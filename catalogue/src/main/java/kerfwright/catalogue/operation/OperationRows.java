@@ -8,7 +8,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.instrument.GritClass;
@@ -56,6 +58,8 @@ final class OperationRows {
           "least_chair_s",
           "most_chair_s",
           "says");
+  private static final List<String> FORMULAS =
+      List.of("terms", "least_head", "most_head", "reach", "spare", "when", "says");
   private static final int ANY_BLADES = 99;
 
   private OperationRows() {}
@@ -85,6 +89,29 @@ final class OperationRows {
         boxed(row, "most_chair_s"),
         formulas(row, "says"),
         row.provenance());
+  }
+
+  /** The same, with every name its formulas use checked. */
+  static Operation operation(DataRow row, Predicate<String> known) {
+    Operation read = operation(row);
+    Set<String> own = read.geometry().terms().keySet();
+    for (String column : FORMULAS) {
+      parts(row, column).stream()
+          .map(part -> part.substring(part.indexOf('=') + 1))
+          .filter(part -> !column.equals("when") || !part.equals(Operation.HAND))
+          .flatMap(OperationRows::names)
+          .filter(name -> !own.contains(name) && !known.test(name))
+          .forEach(name -> row.expected(column, "made of known names, which " + name + " is not"));
+    }
+    return read;
+  }
+
+  private static Stream<String> names(String formula) {
+    try {
+      return Formula.of(formula).names().stream();
+    } catch (IllegalArgumentException toldAlready) {
+      return Stream.of();
+    }
   }
 
   private static Geometry geometry(DataRow row) {

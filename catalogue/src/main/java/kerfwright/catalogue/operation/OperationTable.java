@@ -1,7 +1,6 @@
 package kerfwright.catalogue.operation;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,12 +12,14 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.table.BadDataException;
 import kerfwright.catalogue.table.DataFault;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The operations of every procedure and the variant a case gets. A folder outside the program of
@@ -40,6 +41,8 @@ public final class OperationTable {
           "lesion",
           "pulp");
 
+  private static volatile @Nullable OperationTable inUse;
+
   private final List<Variant> variants;
   private final Map<String, List<Operation>> operations;
   private final Map<String, Map<String, String>> texts;
@@ -57,6 +60,17 @@ public final class OperationTable {
     return Packaged.TABLE;
   }
 
+  /** The operations this process plans with: the packaged ones where nothing else is told. */
+  public static OperationTable inUse() {
+    OperationTable told = inUse;
+    return told == null ? packaged() : told;
+  }
+
+  /** Sets what this process plans with; called once, before anything is planned. */
+  public static void use(OperationTable table) {
+    inUse = table;
+  }
+
   /** Every fault of the packaged files; empty in a sound build. */
   public static List<DataFault> dataFaults() {
     return Stream.of(
@@ -71,17 +85,21 @@ public final class OperationTable {
    * The packaged operations with those of a folder: {@code values.csv}, {@code variants.csv}, and,
    * where there are any, {@code texts_<language>.properties}.
    *
+   * @param known whether the formulas of a row may use a name beside its own terms
    * @throws BadDataException names every fault with file, line, column and what was expected
    */
-  public static OperationTable from(Path folder) {
+  public static OperationTable from(Path folder, Predicate<String> known) {
     OperationTable base = packaged();
     Topic<Operation> rows =
         Topic.readFile(
-            folder.resolve("values.csv"), OperationRows.COLUMNS, OperationRows::operation);
+            folder.resolve("values.csv"),
+            OperationRows.COLUMNS,
+            row -> OperationRows.operation(row, known));
     Topic<Variant> added =
         Topic.readFile(folder.resolve("variants.csv"), VARIANT_COLUMNS, OperationTable::variant);
     List<DataFault> faults = new ArrayList<>(rows.faults());
     faults.addAll(added.faults());
+    Map<String, Map<String, String>> texts = texts(folder, faults);
     if (!faults.isEmpty()) {
       throw new BadDataException(faults.stream().distinct().toList());
     }
@@ -91,7 +109,12 @@ public final class OperationTable {
     List<Variant> variants =
         new ArrayList<>(base.variants.stream().filter(v -> !own.contains(v.id())).toList());
     variants.addAll(added.rows());
-    return new OperationTable(List.copyOf(variants), operations, texts(folder));
+    return new OperationTable(List.copyOf(variants), operations, texts);
+  }
+
+  /** The same, whatever names the formulas use. */
+  public static OperationTable from(Path folder) {
+    return from(folder, name -> true);
   }
 
   /** Ids of the procedures a case may ask for, in the order of the files. */
@@ -152,25 +175,32 @@ public final class OperationTable {
     return inOrder;
   }
 
-  private static Map<String, Map<String, String>> texts(Path folder) {
+  private static Map<String, Map<String, String>> texts(Path folder, List<DataFault> faults) {
     Map<String, Map<String, String>> all = new LinkedHashMap<>();
     try (Stream<Path> files = Files.list(folder)) {
       for (Path file : files.sorted().toList()) {
         String name = String.valueOf(file.getFileName());
         if (name.matches("texts_[a-z]+\\.properties")) {
-          Properties read = new Properties();
-          try (var in = Files.newBufferedReader(file)) {
-            read.load(in);
-          }
-          Map<String, String> texts = new LinkedHashMap<>();
-          read.stringPropertyNames().forEach(key -> texts.put(key, read.getProperty(key)));
-          all.put(name.substring(6, name.indexOf('.')), Map.copyOf(texts));
+          all.put(name.substring(6, name.indexOf('.')), oneLanguage(file, faults));
         }
       }
     } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
+      faults.add(new DataFault(folder.toString(), 0, "-", "the folder cannot be read"));
     }
     return all;
+  }
+
+  private static Map<String, String> oneLanguage(Path file, List<DataFault> faults) {
+    Properties read = new Properties();
+    try (var in = Files.newBufferedReader(file)) {
+      read.load(in);
+    } catch (IOException | IllegalArgumentException unreadable) {
+      String expected = "lines of key=text in UTF-8 were expected: " + unreadable.getMessage();
+      faults.add(new DataFault(file.toString(), 0, "-", expected));
+    }
+    Map<String, String> texts = new LinkedHashMap<>();
+    read.stringPropertyNames().forEach(key -> texts.put(key, read.getProperty(key)));
+    return Map.copyOf(texts);
   }
 
   private static final class Packaged {

@@ -1,7 +1,10 @@
 package kerfwright.planner.casework;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import kerfwright.catalogue.operation.OperationTable;
 import kerfwright.catalogue.stack.UsualStacks;
 
 /**
@@ -35,16 +38,18 @@ public record Procedure(String id) {
     }
   }
 
-  /** Every procedure of the catalogue. */
+  /** Every procedure a case may ask for. */
   public static List<Procedure> all() {
     List<Procedure> all = new ArrayList<>();
     ids().forEach(id -> all.add(new Procedure(id)));
     return all;
   }
 
-  /** Their ids. */
+  /** Their ids: those of the catalogue, then those of a folder outside the program. */
   public static List<String> ids() {
-    return UsualStacks.packaged().procedures();
+    Set<String> ids = new LinkedHashSet<>(UsualStacks.packaged().procedures());
+    ids.addAll(OperationTable.inUse().procedures());
+    return List.copyOf(ids);
   }
 
   /** True where the pulp chamber is opened. */

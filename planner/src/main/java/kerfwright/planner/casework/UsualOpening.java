@@ -33,7 +33,7 @@ final class UsualOpening {
             intended == null ? "" : intended,
             lesion == null ? "" : lesion.depth().id(),
             condition.pulp().id());
-    String variant = OperationTable.packaged().variant(asked).map(Variant::id).orElse("");
+    String variant = OperationTable.inUse().variant(asked).map(Variant::id).orElse("");
     return new Place(tooth, procedure.id(), variant);
   }
 

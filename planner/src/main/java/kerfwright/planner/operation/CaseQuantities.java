@@ -1,6 +1,7 @@
 package kerfwright.planner.operation;
 
 import java.util.Map;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import kerfwright.catalogue.operation.Formula;
 import kerfwright.catalogue.size.LeastThickness;
@@ -25,6 +26,16 @@ import kerfwright.quantity.Length;
 record CaseQuantities(
     CutCase c, Depths depths, Place place, Map<String, Formula> terms, double headMm)
     implements ToDoubleFunction<String> {
+
+  private static final Set<String> OF_THE_CASE =
+      Set.of("A", "P", "L", "W", "d", "s", "total", "all", "pi", "front", "vital");
+
+  /** Whether a case or the usual sizes give this name a value. */
+  static boolean knows(String name) {
+    return OF_THE_CASE.contains(name)
+        || name.matches("(t|top|bottom|least)\\([#a-z0-9|-]+\\)")
+        || UsualSizes.packaged().sizes().stream().anyMatch(size -> size.name().equals(name));
+  }
 
   CaseQuantities of(Map<String, Formula> own, double head) {
     return new CaseQuantities(c, depths, place, own, head);

@@ -23,6 +23,11 @@ public record Laying(List<Work> works, List<Cue> cues, List<Finding> findings) {
     findings = List.copyOf(findings);
   }
 
+  /** Whether a case or the usual sizes give this name of a formula a value. */
+  public static boolean knowsName(String name) {
+    return CaseQuantities.knows(name);
+  }
+
   /** Lays a procedure's operations, which are all of one variant, through a case. */
   public static Laying of(CutCase c, List<Operation> operations) {
     Layout layout = new Layout(c);
