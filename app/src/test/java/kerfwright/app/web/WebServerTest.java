@@ -36,7 +36,7 @@ class WebServerTest {
           + "&layer_material=enamel&layer_low=&layer_typical=1.4&layer_high="
           + "&layer_material=dentine&layer_low=2.5&layer_typical=3&layer_high=3.5"
           + "&outline_shape=ellipse&outline_length_mm=4&outline_width_mm=3"
-          + "&handpieces=turbine&coolant_ml_per_min=50";
+          + "&handpieces=turbine&handpieces=electric-1to1&coolant_ml_per_min=50";
 
   private static Served app;
 
