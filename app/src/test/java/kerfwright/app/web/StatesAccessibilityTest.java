@@ -58,7 +58,10 @@ class StatesAccessibilityTest {
     app = new Served();
     empty = Served.empty();
     day = "/day/" + java.time.LocalDate.now();
-    plan = FilledForm.of(kerfwright.app.Wiring.production().demoCases().read().get(0)).query();
+    plan = FilledForm.of(kerfwright.app.Wiring.production().demoCases().read().stream()
+                .filter(c -> c.procedure().id().equals("crown-sectioning"))
+                .findFirst()
+                .orElseThrow()).query();
     app.post(day + "/plan");
     Patience.until(
         () -> app.get(day + "/board").body(),
