@@ -82,10 +82,7 @@ public final class Planner {
   /** Plans what remains of a case: the settled steps stand as they are, the rest is chosen. */
   public static CutPlan plan(
       CutCase cutCase, DrawerSnapshot drawer, PlanOptions options, Settled settled) {
-    return UnknownCrown.is(cutCase)
-        ? UnknownCrown.plan(
-            cutCase, settled, (one, done) -> new Planner(one, drawer, options, done).run())
-        : new Planner(cutCase, drawer, options, settled).run();
+    return new Planner(cutCase, drawer, options, settled).run();
   }
 
   /** A plan that stays open to questions; empty where the case is refused. */

@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.UsualValues;
-import kerfwright.planner.plan.Branch;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.quantity.Finding;
 
@@ -17,14 +16,6 @@ public final class UsualStackFindings {
   private UsualStackFindings() {}
 
   public static CutPlan addTo(CutPlan plan) {
-    return ofStack(plan)
-        .branching(
-            plan.branches().stream()
-                .map(one -> new Branch(one.sign(), one.restorationId(), ofStack(one.plan())))
-                .toList());
-  }
-
-  private static CutPlan ofStack(CutPlan plan) {
     CutCase cutCase = plan.cutCase();
     if (!cutCase.stackFilledIn()) {
       return plan;

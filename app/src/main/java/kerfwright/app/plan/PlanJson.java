@@ -14,7 +14,6 @@ import kerfwright.planner.casework.FilledIn;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Lesion;
 import kerfwright.planner.casework.Outline;
-import kerfwright.planner.plan.Branch;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.HeatCurve;
@@ -23,7 +22,6 @@ import kerfwright.planner.plan.PulpHeat;
 import kerfwright.planner.plan.RatioBand;
 import kerfwright.planner.plan.Reason;
 import kerfwright.planner.plan.RunnerUp;
-import kerfwright.quantity.Basis;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.SourceKey;
 
@@ -73,19 +71,6 @@ public final class PlanJson {
     plan.runnersUp().forEach(other -> others.add(runnerUp(other)));
     json.set("findings", findings(plan.findings()));
     json.set("cautions", findings(plan.cautions()));
-    if (!plan.branches().isEmpty()) {
-      ArrayNode branches = json.putArray("branches");
-      plan.branches().forEach(branch -> branches.add(branch(branch)));
-    }
-    return json;
-  }
-
-  private static ObjectNode branch(Branch branch) {
-    ObjectNode json = NODES.objectNode();
-    json.put("sign", ENGLISH.of(branch.sign()));
-    json.put("signBasis", Basis.COMMON_PRACTICE.label());
-    json.put("restoration", branch.restorationId());
-    json.set("plan", of(branch.plan()));
     return json;
   }
 

@@ -6,7 +6,6 @@ import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.explain.OperationWords;
-import kerfwright.planner.plan.Branch;
 import kerfwright.planner.plan.Cue;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.DepthFrom;
@@ -41,7 +40,6 @@ public final class PlanText {
       text.after(plan);
       text.byInstrument(plan);
     }
-    text.branches(plan);
     text.findings(say.at("plan.text-warnings"), plan.findings(), Finding.Severity.WARN);
     text.findings(say.at("plan.text-notes"), plan.findings(), Finding.Severity.NOTE);
     text.block(say.at("plan.text-always-mind"));
@@ -87,29 +85,6 @@ public final class PlanText {
     if (!these.isEmpty()) {
       blank();
       these.forEach(cue -> wrapped("- ", "  ", Words.cue(say, cue)));
-    }
-  }
-
-  /** The signs as a short table, then each branch by instrument with its steps in short. */
-  private void branches(CutPlan plan) {
-    if (plan.branches().isEmpty()) {
-      return;
-    }
-    block(say.at("plan.branches"));
-    for (Branch branch : plan.branches()) {
-      item(say.of(branch.sign()) + " -> " + Labels.restoration(say, branch.restorationId()));
-    }
-    for (Branch branch : plan.branches()) {
-      block(Labels.restoration(say, branch.restorationId()));
-      Words.byInstrument(say, branch.plan())
-          .forEach((id, what) -> item(say.at("plan.by-instrument-one", id, what)));
-      for (Finding finding : branch.plan().findings()) {
-        if (finding.severity() == Finding.Severity.REFUSE) {
-          item(say.at("plan.branch-refused", say.of(finding.message())));
-        } else if (finding.severity() == Finding.Severity.WARN) {
-          item(say.of(finding.message()));
-        }
-      }
     }
   }
 

@@ -142,11 +142,6 @@ public final class CaseForm {
         .collect(Collectors.joining("&"));
   }
 
-  /** The same query with a restoration named; its usual layers come with it. */
-  public String queryAs(String restoration) {
-    return with("restoration", restoration).withRows(List.of()).query();
-  }
-
   private static String encode(String text) {
     return URLEncoder.encode(text, StandardCharsets.UTF_8);
   }

@@ -70,21 +70,6 @@ class CaseFileTest {
     return bad.faults().stream().map(Fault::oneLine).collect(Collectors.joining("\n"));
   }
 
-  @ParameterizedTest
-  @CsvSource({"access-cavity", "crown-sectioning"})
-  void aCrownOfUnknownMaterialNeedsNoLayers(String procedure) throws BadInput {
-    CutCase read =
-        read("procedure: " + procedure + "\ntooth: {fdi: 16}\nrestoration: unknown-crown\n");
-    assertEquals("unknown-crown", read.restoration());
-    assertTrue(read.stackFilledIn());
-  }
-
-  @Test
-  void aCrownOfUnknownMaterialIsOnlyOpenedOrCutOff() {
-    String told = "procedure: cavity-preparation\ntooth: {fdi: 16}\nrestoration: unknown-crown\n";
-    assertThrows(BadInput.class, () -> read(told));
-  }
-
   @Test
   void readsEveryFieldOfTheContract() throws BadInput {
     CutCase read = read(GOOD);

@@ -1,7 +1,6 @@
 package kerfwright.app.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -11,9 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import kerfwright.app.Golden;
 import kerfwright.app.json.JsonText;
-import kerfwright.planner.plan.Branch;
-import kerfwright.planner.plan.CutPlan;
-import kerfwright.quantity.Message;
 import org.junit.jupiter.api.Test;
 
 class PlanJsonTest {
@@ -38,19 +34,6 @@ class PlanJsonTest {
     has(json.get("runnersUp").get(0), "step instrument why costRatio");
     has(json.get("findings").get(0), "severity code text sources");
     has(json.get("totalTimeS"), "low typical high");
-  }
-
-  @Test
-  void branchesAreGainedWhereThereAreSome() throws IOException {
-    CutPlan plain = APlan.throughACrown();
-    assertFalse(new ObjectMapper().readTree(PlanJson.text(plain)).has("branches"));
-    Branch way = new Branch(Message.of("plan.sign-zirconia"), "zirconia-3y", plain);
-    JsonNode json = new ObjectMapper().readTree(PlanJson.text(plain.branching(List.of(way))));
-    JsonNode one = json.get("branches").get(0);
-    has(one, "sign signBasis restoration plan");
-    assertEquals("zirconia-3y", one.get("restoration").asText());
-    assertEquals("plan/1", one.get("plan").get("contract").asText());
-    assertEquals(plain.steps().size(), one.get("plan").get("steps").size());
   }
 
   private static void has(JsonNode json, String fields) {

@@ -25,12 +25,6 @@ public final class UsualStacks {
   /** The id of a tooth with decay and nothing on it. */
   public static final String CARIOUS = "carious";
 
-  /** The id of a crown nobody knows the material of. */
-  public static final String UNKNOWN_CROWN = "unknown-crown";
-
-  /** The hardest an unknown crown may be: its layers stand in until the material shows. */
-  private static final String HARDEST_CROWN = "zirconia-3y";
-
   /** Depth of a lesion where nobody says: it reaches the middle third of the dentine. */
   public static final String USUAL_DEPTH = "moderate";
 
@@ -175,10 +169,9 @@ public final class UsualStacks {
   }
 
   private List<UsualLayer> layers(String restoration, String place, ToothPlace tooth) {
-    String as = restoration.equals(UNKNOWN_CROWN) ? HARDEST_CROWN : restoration;
     Map<Integer, StackRow> best = new TreeMap<>();
     rows.stream()
-        .filter(row -> row.fits(as, place, tooth))
+        .filter(row -> row.fits(restoration, place, tooth))
         .sorted(Comparator.comparingInt(StackRow::weight))
         .forEach(row -> best.put(row.order(), row));
     return best.values().stream().map(StackRow::layer).toList();

@@ -53,7 +53,6 @@ public final class Contradictions {
   public static List<Contradiction> of(CutCase c) {
     Contradictions all = new Contradictions(c);
     all.aVitalPulpGoesWithNoRootFilling();
-    all.anUnknownCrownIsOpenedOrCutOff();
     if (!c.stackFilledIn()) {
       all.layersRunFromTheOutsideIn();
       all.aNamedRestorationIsAmongTheLayers();
@@ -117,18 +116,6 @@ public final class Contradictions {
         return;
       }
       last = Math.max(last, depth);
-    }
-  }
-
-  private void anUnknownCrownIsOpenedOrCutOff() {
-    if (UsualStacks.UNKNOWN_CROWN.equals(c.restoration())
-        && !c.procedure().equals(Procedure.ACCESS_CAVITY)
-        && !c.procedure().equals(Procedure.CROWN_SECTIONING)) {
-      add(
-          "unknown-crown-elsewhere",
-          "restoration",
-          Message.of("fault.clash-unknown-crown-elsewhere"),
-          Fix.leaveOut("restoration"));
     }
   }
 

@@ -118,40 +118,6 @@ public final class UsualValues {
     return UsualStacks.packaged().find(tooth, restoration, procedure.id(), null, depth);
   }
 
-  /**
-   * The same case with a restoration supposed, its usual layers and the opening usual for it; empty
-   * where it has no usual layers there.
-   */
-  public static Optional<CutCase> supposing(CutCase c, String restoration) {
-    UsualValues usual = new UsualValues(c.procedure(), c.tooth());
-    usual.fill("restoration", PRACTICE, Basis.COMMON_PRACTICE);
-    c.filledIn().stream()
-        .filter(one -> !List.of("layers", "outline").contains(one.field()))
-        .forEach(usual.filledIn::add);
-    UsualStack stack = usual.stack(restoration, c.lesion()).orElse(null);
-    if (stack == null || !stack.complete()) {
-      return Optional.empty();
-    }
-    Condition found = c.condition();
-    boolean told = c.filled("chamber").isEmpty();
-    List<Layer> layers = usual.layers(stack, told ? found.chamber() : null);
-    Condition supposed = new Condition(c.pulp(), restoration, c.lesion(), layers, found.chamber());
-    Outline outlineTold = c.filled("outline").isPresent() ? null : c.outline();
-    Outline outline = usual.outline(outlineTold, supposed, c.intended());
-    Keep keep = c.keep();
-    boolean kept =
-        keep != null && layers.stream().anyMatch(l -> l.material().id().equals(keep.materialId()));
-    Aim aim =
-        new Aim(
-            c.intended(),
-            outline == null ? c.outline() : outline,
-            kept ? keep : null,
-            c.finishRa());
-    return Optional.of(
-        new CutCase(
-            c.reference(), c.procedure(), c.tooth(), supposed, aim, c.atHand(), usual.filledIn()));
-  }
-
   /** Layers as told; one told to be as usual gets the range published for it here. */
   public List<Layer> published(
       List<Layer> told, @Nullable String restoration, @Nullable Lesion lesion) {

@@ -24,7 +24,6 @@ import org.jspecify.annotations.Nullable;
  * @param runnersUp the next best choices
  * @param findings refusals, warnings and notes about the whole plan
  * @param cautions the standing cautions that apply, always shown and printed
- * @param branches how it goes on, where the material of a crown shows only at the first touch
  */
 public record CutPlan(
     CutCase cutCase,
@@ -39,8 +38,7 @@ public record CutPlan(
     PlanTimes times,
     List<RunnerUp> runnersUp,
     List<Finding> findings,
-    List<Finding> cautions,
-    List<Branch> branches) {
+    List<Finding> cautions) {
   public CutPlan {
     steps = List.copyOf(steps);
     cues = List.copyOf(cues);
@@ -48,27 +46,6 @@ public record CutPlan(
     runnersUp = List.copyOf(runnersUp);
     findings = List.copyOf(findings);
     cautions = List.copyOf(cautions);
-    branches = List.copyOf(branches);
-  }
-
-  /** A plan without branches. */
-  public CutPlan(
-      CutCase cutCase,
-      long seed,
-      int samples,
-      List<PlannedStep> steps,
-      List<Cue> cues,
-      List<Unfilled> unfilled,
-      @Nullable DepthFrom access,
-      @Nullable PulpHeat pulp,
-      @Nullable RootRise root,
-      PlanTimes times,
-      List<RunnerUp> runnersUp,
-      List<Finding> findings,
-      List<Finding> cautions) {
-    this(
-        cutCase, seed, samples, steps, cues, unfilled, access, pulp, root, times, runnersUp,
-        findings, cautions, List.of());
   }
 
   /**
@@ -87,14 +64,7 @@ public record CutPlan(
   public CutPlan with(List<Finding> said) {
     return new CutPlan(
         cutCase, seed, samples, steps, cues, unfilled, access, pulp, root, times, runnersUp, said,
-        cautions, branches);
-  }
-
-  /** The same with what follows the first touch. */
-  public CutPlan branching(List<Branch> ways) {
-    return new CutPlan(
-        cutCase, seed, samples, steps, cues, unfilled, access, pulp, root, times, runnersUp,
-        findings, cautions, ways);
+        cautions);
   }
 
   public boolean refused() {
