@@ -182,7 +182,9 @@ class ExamplesTest {
       assertEquals(order, step.get("order").asInt());
       step(step);
       assertTrue(step.get("fromMm").get("typical").asDouble() <= at(step, "toMm") + least);
-      deepest = Math.max(deepest, at(step, "toMm"));
+      // the lingual shoulder of a front tooth lies below the roof, 2 mm down the canal
+      boolean inCanal = step.get("operation").toString().contains("remove-lingual-shoulder");
+      deepest = Math.max(deepest, at(step, "toMm") - (inCanal ? 2 : 0));
     }
     double stack = 0;
     double dentine = 0;

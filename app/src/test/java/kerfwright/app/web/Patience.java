@@ -6,7 +6,7 @@ import java.util.function.Predicate;
 /** Waits for what takes as long as the machine is busy; only what never comes is a failure. */
 final class Patience {
   /** Long enough for the busiest machine. */
-  static final Duration LONGEST = Duration.ofSeconds(25);
+  static final Duration LONGEST = Duration.ofMinutes(3);
 
   private static final long PAUSE_MS = 50;
 

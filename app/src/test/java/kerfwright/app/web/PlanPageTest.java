@@ -139,7 +139,7 @@ class PlanPageTest {
         Patience.until(
             () -> (String) page.evaluate("navigator.clipboard.readText()"),
             one -> !one.equals(link));
-    assertTrue(text.contains("K-0412") && text.contains("rpm"), text);
+    assertTrue(text.contains("K-0415") && text.contains("rpm"), text);
     assertEquals(app.get("/plan.txt?" + query).body(), text);
   }
 
@@ -152,7 +152,7 @@ class PlanPageTest {
       org.apache.pdfbox.text.PDFTextStripper first = new org.apache.pdfbox.text.PDFTextStripper();
       first.setEndPage(1);
       String words = first.getText(document);
-      assertTrue(words.contains("Done when"), words);
+      assertTrue(words.contains("By instrument"), words);
     }
   }
 }

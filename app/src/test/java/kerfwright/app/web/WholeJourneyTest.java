@@ -99,6 +99,8 @@ class WholeJourneyTest {
     page.getByLabel("Procedure").selectOption("access-cavity");
     page.locator("input[name=tooth_pick][value='26']").check();
     page.getByLabel("Restoration").selectOption("metal-ceramic");
+    PlaywrightAssertions.assertThat(page.locator("select[name=layer_material]").first())
+        .hasValue("feldspathic-porcelain");
     page.getByLabel("Length, mm").fill("4");
     page.getByLabel("Width, mm").fill("3");
     page.locator("p.actions button").click();
