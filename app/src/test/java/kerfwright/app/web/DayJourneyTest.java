@@ -78,7 +78,7 @@ class DayJourneyTest {
     String page = app.get(DAY).body();
     assertTrue(page.contains("One instrument is short"), page);
     assertTrue(page.contains("proven: it cannot be done with fewer"));
-    assertTrue(page.contains("One more load at 08:55"), "the load between the usual times");
+    assertTrue(page.contains("An extra load at 08:55"), "the load between the usual times");
     assertTrue(page.contains("Swap A5 and A7"));
     String index =
         found("Swap A5 and A7(?:(?!name=\"remedy\").)*name=\"remedy\" value=\"(\\d+)\"", page);

@@ -67,7 +67,7 @@ class GermanJourneyTest {
     page.getByLabel("Breite, mm").fill("3,0");
     PlaywrightAssertions.assertThat(page.locator("#preview"))
         .containsText("Mit den \u00fcblichen Schichten");
-    page.getByText("\u00dcbliche Schichten einsetzen").click();
+    page.getByText("\u00dcbliches eintragen").click();
     PlaywrightAssertions.assertThat(page.locator("fieldset.layer")).not().hasCount(0);
     Browser.shoot(page, "case-german");
     noEnglishOn(page);

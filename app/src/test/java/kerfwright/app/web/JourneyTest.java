@@ -76,7 +76,7 @@ class JourneyTest {
     Page page = browser.page(1024, 1366, false, ColorScheme.LIGHT);
     page.navigate(app.address("/case"));
     fillIn(page);
-    page.getByText("Fill in the usual layers").click();
+    page.getByText("Fill in what is usual").click();
     assertTrue(page.locator("fieldset.layer").count() >= 3);
     page.getByText("Add a layer").click();
     page.locator("p.actions button").click();
@@ -114,7 +114,7 @@ class JourneyTest {
     Page page = browser.page();
     page.navigate(app.address("/case"));
     fillIn(page);
-    page.getByText("Fill in the usual layers").click();
+    page.getByText("Fill in what is usual").click();
     PlaywrightAssertions.assertThat(page.locator("fieldset.layer")).not().hasCount(0);
     int before = page.locator("fieldset.layer").count();
     page.getByText("Add a layer").click();
@@ -153,7 +153,7 @@ class JourneyTest {
     Page page = browser.page(1180, 1400, true, ColorScheme.LIGHT);
     page.navigate(app.address("/case"));
     fillIn(page);
-    page.getByText("Fill in the usual layers").click();
+    page.getByText("Fill in what is usual").click();
     Locator typical = page.locator("input[name=layer_typical]");
     PlaywrightAssertions.assertThat(page.locator("#preview")).containsText("Open the plan");
     double first = Double.parseDouble(typical.first().inputValue());
