@@ -26,12 +26,14 @@ class ChartsPageTest {
   static void start() throws BadInput {
     browser = Browser.start();
     app = new Served();
-    plan = "/plan?" + FilledForm.of(
-                Wiring.production().demoCases().read().stream()
-                    .filter(c -> c.procedure().id().equals("crown-sectioning"))
-                    .findFirst()
-                    .orElseThrow())
-            .query();
+    plan =
+        "/plan?"
+            + FilledForm.of(
+                    Wiring.production().demoCases().read().stream()
+                        .filter(c -> c.procedure().id().equals("crown-sectioning"))
+                        .findFirst()
+                        .orElseThrow())
+                .query();
   }
 
   @AfterAll

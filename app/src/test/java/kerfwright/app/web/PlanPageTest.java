@@ -31,11 +31,13 @@ class PlanPageTest {
   static void start() throws BadInput {
     browser = Browser.start();
     app = new Served();
-    query = FilledForm.of(
+    query =
+        FilledForm.of(
                 Wiring.production().demoCases().read().stream()
                     .filter(c -> c.procedure().id().equals("crown-sectioning"))
                     .findFirst()
-                    .orElseThrow()).query();
+                    .orElseThrow())
+            .query();
   }
 
   @AfterAll

@@ -171,7 +171,8 @@ class RecordJourneyTest {
     assertTrue(
         answer.body().contains("value=\"Some Body\"") && answer.body().contains("never a name"));
     assertTrue(answer.body().contains("Choose the material"));
-    assertTrue(page("/records?tooth=99&from=x&load=none&instrument=none").contains("No such tooth"));
+    assertTrue(
+        page("/records?tooth=99&from=x&load=none&instrument=none").contains("No such tooth"));
     assertEquals(404, app.get("/records/none").statusCode());
     assertEquals(404, app.get("/reprocessing/load/none").statusCode());
   }

@@ -58,10 +58,13 @@ class StatesAccessibilityTest {
     app = new Served();
     empty = Served.empty();
     day = "/day/" + java.time.LocalDate.now();
-    plan = FilledForm.of(kerfwright.app.Wiring.production().demoCases().read().stream()
-                .filter(c -> c.procedure().id().equals("crown-sectioning"))
-                .findFirst()
-                .orElseThrow()).query();
+    plan =
+        FilledForm.of(
+                kerfwright.app.Wiring.production().demoCases().read().stream()
+                    .filter(c -> c.procedure().id().equals("crown-sectioning"))
+                    .findFirst()
+                    .orElseThrow())
+            .query();
     app.post(day + "/plan");
     Patience.until(
         () -> app.get(day + "/board").body(),
