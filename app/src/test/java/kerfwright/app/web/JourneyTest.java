@@ -58,7 +58,7 @@ class JourneyTest {
         .click();
     fillIn(page);
     Locator preview = page.locator("#preview");
-    PlaywrightAssertions.assertThat(preview).containsText("pulp wall");
+    PlaywrightAssertions.assertThat(preview).containsText("in all");
     PlaywrightAssertions.assertThat(preview).containsText("With the usual layers");
     Browser.shoot(page, "journey-02-case-filled-in");
     page.locator("p.actions button").click();
