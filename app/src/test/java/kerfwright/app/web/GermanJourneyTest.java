@@ -65,8 +65,8 @@ class GermanJourneyTest {
     page.getByLabel("Restauration").selectOption("metal-ceramic");
     page.getByLabel("L\u00e4nge, mm").fill("4,0");
     page.getByLabel("Breite, mm").fill("3,0");
-    PlaywrightAssertions.assertThat(page.locator("#preview"))
-        .containsText("Mit den \u00fcblichen Schichten");
+    PlaywrightAssertions.assertThat(page.locator("select[name=layer_material]").first())
+        .hasValue("feldspathic-porcelain");
     page.getByText("\u00dcbliches eintragen").click();
     PlaywrightAssertions.assertThat(page.locator("fieldset.layer")).not().hasCount(0);
     Browser.shoot(page, "case-german");

@@ -59,7 +59,8 @@ class JourneyTest {
     fillIn(page);
     Locator preview = page.locator("#preview");
     PlaywrightAssertions.assertThat(preview).containsText("in all");
-    PlaywrightAssertions.assertThat(preview).containsText("With the usual layers");
+    PlaywrightAssertions.assertThat(page.locator("select[name=layer_material]").first())
+        .hasValue("feldspathic-porcelain");
     Browser.shoot(page, "journey-02-case-filled-in");
     page.locator("p.actions button").click();
     PlaywrightAssertions.assertThat(page.locator("h1")).containsText("Tooth 26: access cavity");
