@@ -38,7 +38,7 @@
   const LEAST = 0.05;
   const TALL = 280;
   const MOST_PER_MM = 70;
-  const box = document.getElementById("stack");
+  let box = document.getElementById("stack");
   if (!box) return;
   let perMm = 40;
   let held = null;
@@ -144,6 +144,8 @@
   }
 
   function draw() {
+    // usual values bring a new section of the form along
+    box = document.getElementById("stack") || box;
     const all = rows();
     box.hidden = all.length === 0;
     if (all.length === 0) return;
