@@ -79,7 +79,7 @@ class AroundJourneyTest {
       app.practice().record().log(report);
     }
     String page = app.get("/restock").body();
-    assertTrue(page.contains("to order for the coming 4 weeks"), page);
+    assertTrue(page.contains("to order for the next 4 weeks"), page);
     assertTrue(page.contains("weeks take about"), page);
     String csv = app.get("/restock.csv").body();
     assertTrue(csv.startsWith("pieces,number,article,price,cost,here,reason\r\n"), csv);

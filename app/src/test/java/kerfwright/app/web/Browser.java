@@ -9,6 +9,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ScreenshotCaret;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -88,7 +89,7 @@ final class Browser implements AutoCloseable {
     page.onConsoleMessage(
         message -> {
           if (message.type().equals("error") || message.type().equals("warning")) {
-            complaints.add(message.text());
+            complaints.add(message.text() + " (" + message.location() + ", on " + page.url() + ")");
           }
         });
     page.onPageError(complaints::add);
@@ -108,8 +109,10 @@ final class Browser implements AutoCloseable {
   }
 
   static void shoot(Page page, String name) {
+    // hiding the caret would add a style of its own, which the pages forbid
     page.screenshot(
         new Page.ScreenshotOptions()
+            .setCaret(ScreenshotCaret.INITIAL)
             .setPath(Path.of("target/screenshots/" + name + ".png"))
             .setFullPage(true));
   }

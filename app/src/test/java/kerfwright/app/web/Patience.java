@@ -6,7 +6,7 @@ import java.util.function.Predicate;
 /** Waits for what takes as long as the machine is busy; only what never comes is a failure. */
 final class Patience {
   /** Long enough for the busiest machine. */
-  static final Duration LONGEST = Duration.ofMinutes(3);
+  static final Duration LONGEST = Duration.ofSeconds(Integer.getInteger("patience.s", 180));
 
   private static final long PAUSE_MS = 50;
 
@@ -22,7 +22,7 @@ final class Patience {
     T seen = look.at();
     while (!enough.test(seen)) {
       if (System.nanoTime() > end) {
-        throw new AssertionError("Not within " + LONGEST.toMinutes() + " minutes; last: " + seen);
+        throw new AssertionError("Not within " + LONGEST.toSeconds() + " s; last: " + seen);
       }
       Thread.sleep(PAUSE_MS);
       seen = look.at();
