@@ -9,10 +9,12 @@ import java.util.Optional;
 import java.util.function.Function;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
+import kerfwright.app.kept.Sitting;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.tooth.ToothNotation;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.TrayTemplate;
+import kerfwright.practice.kept.KeptCase;
 import kerfwright.schedule.Need;
 import org.jspecify.annotations.Nullable;
 
@@ -23,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param faults what is wrong, by field
  */
 public record BookingForm(Map<String, String> values, Map<String, String> faults) {
+  private static final int USUAL_MINUTES = 60;
   private static final List<String> FIELDS =
       List.of("id", "reference", "tooth", "chair", "start", "minutes", "tray", "case");
 
@@ -34,6 +37,24 @@ public record BookingForm(Map<String, String> values, Map<String, String> faults
       values.put(name, value == null ? "" : value.strip());
     }
     return new BookingForm(values, Map.of());
+  }
+
+  /** A new appointment for a kept case. */
+  static BookingForm of(KeptCase kept, LocalTime start) {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("reference", kept.reference());
+    values.put("tooth", Integer.toString(kept.tooth().fdi()));
+    values.put("start", start.toString());
+    values.put("minutes", Integer.toString(USUAL_MINUTES));
+    values.put("case", Sitting.text(List.of(kept.id())));
+    return new BookingForm(values, Map.of());
+  }
+
+  /** The same form of other cases. */
+  BookingForm of(String cases) {
+    Map<String, String> changed = new LinkedHashMap<>(values);
+    changed.put("case", cases);
+    return new BookingForm(changed, faults);
   }
 
   /** The form of an appointment there is. */

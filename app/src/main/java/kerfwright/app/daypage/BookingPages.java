@@ -10,13 +10,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.UnaryOperator;
+import kerfwright.app.form.Sent;
+import kerfwright.app.kept.Sitting;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.TrayTemplate;
+import kerfwright.practice.kept.KeptCase;
+import kerfwright.practice.kept.KeptCaseQuery;
+import kerfwright.practice.kept.KeptCases;
 import kerfwright.schedule.Need;
 import kerfwright.schedule.Substitute;
 
@@ -25,12 +31,17 @@ public final class BookingPages {
   /** Lines of a tray's form. */
   static final int TRAY_LINES = 8;
 
+  private static final int OFFERED = 12;
+
   private final DayDesk desk;
   private final TypeWords types;
   private final Templates templates;
   private final CaseNeeds needs;
+  private final KeptCases cases;
 
-  BookingPages(DayDesk desk, TypeWords types, Templates templates, CaseNeeds needs) {
+  BookingPages(
+      DayDesk desk, TypeWords types, KeptCases cases, Templates templates, CaseNeeds needs) {
+    this.cases = cases;
     this.desk = desk;
     this.types = types;
     this.templates = templates;
@@ -51,10 +62,36 @@ public final class BookingPages {
     String id = call.queryParam("id");
     Optional<Booking> known = id == null ? Optional.empty() : book.booking(id);
     BookingForm form =
-        known
-            .map(b -> BookingForm.of(b, desk.books().trays()))
-            .orElseGet(() -> BookingForm.of(call::queryParam));
+        known.map(b -> BookingForm.of(b, desk.books().trays())).orElseGet(() -> fresh(call));
     show(call, date, form, "");
+  }
+
+  /** A new appointment; one that comes from a kept case knows all of it but when. */
+  private BookingForm fresh(Context call) {
+    Optional<KeptCase> kept = Sent.id(call.queryParam("case")).flatMap(cases::find);
+    return kept.map(one -> BookingForm.of(one, desk.freeMinute()))
+        .orElseGet(() -> BookingForm.of(call::queryParam));
+  }
+
+  /** What was sent; the kept cases that were ticked stand in for the words of a case file. */
+  private static BookingForm sent(Context call) {
+    List<UUID> ticked =
+        call.formParams("kept").stream().flatMap(id -> Sent.id(id).stream()).toList();
+    BookingForm form = BookingForm.of(call::formParam);
+    return ticked.isEmpty() ? form : form.of(Sitting.text(ticked));
+  }
+
+  /** Cases to choose from: those of the reference first, then the newest. */
+  private List<KeptCase> offered(BookingForm form) {
+    Map<UUID, KeptCase> all = new LinkedHashMap<>();
+    List<KeptCase> found = new ArrayList<>(Sitting.of(cases, form.at("case")));
+    String reference = form.at("reference");
+    if (!reference.isEmpty()) {
+      found.addAll(cases.list(new KeptCaseQuery(reference, null, null, null, null, 0, OFFERED)));
+    }
+    found.addAll(cases.list(KeptCaseQuery.newest(OFFERED)));
+    found.forEach(one -> all.putIfAbsent(one.id(), one));
+    return List.copyOf(all.values());
   }
 
   private void show(Context call, LocalDate date, BookingForm form, String fault) {
@@ -62,6 +99,8 @@ public final class BookingPages {
     values.put("date", date);
     values.put("form", form);
     values.put("fault", fault);
+    values.put("offered", offered(form));
+    values.put("ticked", Sitting.ids(form.at("case")));
     values.put("trays", desk.books().trays());
     values.put("chairs", desk.setting().chairs());
     templates.html(call, "day/booking.jte", values);
@@ -71,7 +110,7 @@ public final class BookingPages {
     LocalDate date = DayPages.date(call);
     Say say = templates.say(call);
     DayBook book = desk.books().read(date);
-    BookingForm form = BookingForm.of(call::formParam);
+    BookingForm form = sent(call);
     Booking before = book.booking(form.at("id")).orElse(null);
     Map<String, String> found = new LinkedHashMap<>();
     String id = before == null ? book.freeId() : before.id();

@@ -3,6 +3,7 @@ package kerfwright.app.daypage;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,8 @@ import org.jspecify.annotations.Nullable;
 
 /** What can be done with a day: plan, stop, move, be late, take a remedy, mark what happened. */
 final class DayDesk {
+  private static final int QUARTER_MIN = 15;
+
   private final DayBooks books;
   private final Drawer drawer;
   private final Settings settings;
@@ -65,6 +68,12 @@ final class DayDesk {
 
   LocalDate today() {
     return LocalDate.now(clock);
+  }
+
+  /** The next full quarter of an hour from now. */
+  LocalTime freeMinute() {
+    LocalTime now = LocalTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
+    return now.plusMinutes(QUARTER_MIN - now.getMinute() % QUARTER_MIN);
   }
 
   /** The minute of this day it is now; 0 on other days, before opening and after closing. */

@@ -15,6 +15,7 @@ import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.daylist.TrayDesk;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.kept.KeptCases;
 import kerfwright.practice.record.CutRecord;
 import kerfwright.practice.reprocessing.Loads;
 import kerfwright.practice.restock.Wishes;
@@ -39,6 +40,7 @@ public final class DayFeature {
       CutRecord record,
       Settings settings,
       CaseNeeds needs,
+      KeptCases cases,
       Templates templates,
       Clock clock) {
     this.clock = clock;
@@ -46,10 +48,10 @@ public final class DayFeature {
     DayRound round = new DayRound(books, new TrayDesk(drawerDesk), loads, settings, clock);
     desk = new DayDesk(books, drawer, settings, needs, round, clock);
     TypeWords types = new TypeWords(drawer);
-    pages = new DayPages(desk, wishes, types, templates);
+    pages = new DayPages(desk, wishes, types, cases, templates);
     week = new WeekPages(desk, record, types, templates, clock);
     setting = new DaySettingPages(settings, desk, templates);
-    bookings = new BookingPages(desk, types, templates, needs);
+    bookings = new BookingPages(desk, types, cases, templates, needs);
   }
 
   public void routes(JavalinConfig config) {

@@ -15,6 +15,7 @@ import java.util.Set;
 import kerfwright.app.drawer.Notice;
 import kerfwright.app.drawer.RefusalWords;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.kept.Sitting;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
@@ -26,6 +27,7 @@ import kerfwright.practice.daylist.DayFollowed;
 import kerfwright.practice.daylist.DaySetting;
 import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.kept.KeptCases;
 import kerfwright.practice.restock.Wish;
 import kerfwright.practice.restock.Wishes;
 import kerfwright.schedule.InvalidDayException;
@@ -36,11 +38,13 @@ import org.jspecify.annotations.Nullable;
 /** The page of a day, and what can be done on it. */
 public final class DayPages {
   private final DayDesk desk;
+  private final KeptCases cases;
   private final Wishes wishes;
   private final TypeWords types;
   private final Templates templates;
 
-  DayPages(DayDesk desk, Wishes wishes, TypeWords types, Templates templates) {
+  DayPages(DayDesk desk, Wishes wishes, TypeWords types, KeptCases cases, Templates templates) {
+    this.cases = cases;
     this.desk = desk;
     this.wishes = wishes;
     this.types = types;
@@ -119,16 +123,24 @@ public final class DayPages {
         call,
         "day/tray.jte",
         Map.of(
-            "date", date,
-            "booking", booking,
-            "tray", line,
-            "pieces", pieces,
+            "date",
+            date,
+            "booking",
+            booking,
+            "cases",
+            Sitting.of(cases, booking.caseText()),
+            "tray",
+            line,
+            "pieces",
+            pieces,
             "needs",
-                booking.needs().stream()
-                    .map(one -> types.brief(templates.say(call), one.type()))
-                    .toList(),
-            "planned", board.planned(),
-            "labels", TrayLabels.sheet(date, List.of(booking))));
+            booking.needs().stream()
+                .map(one -> types.brief(templates.say(call), one.type()))
+                .toList(),
+            "planned",
+            board.planned(),
+            "labels",
+            TrayLabels.sheet(date, List.of(booking))));
   }
 
   /** A piece of a tray, and what it is in the drawer by now; null where it is not there. */

@@ -12,6 +12,8 @@ import kerfwright.app.form.Sent;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.kept.KeptCaseQuery;
+import kerfwright.practice.kept.KeptCases;
 import kerfwright.practice.record.CanonicalText;
 import kerfwright.practice.record.Chain;
 import kerfwright.practice.record.CutRecord;
@@ -22,6 +24,7 @@ import kerfwright.practice.reprocessing.Loads;
 /** The record: searched both ways, an entry looked at, the chain verified. */
 public final class RecordPages {
   private final CutRecord record;
+  private final KeptCases cases;
   private final Drawer drawer;
   private final Loads loads;
   private final Templates templates;
@@ -29,8 +32,14 @@ public final class RecordPages {
   private final Verification verification;
 
   public RecordPages(
-      CutRecord record, Drawer drawer, Loads loads, Templates templates, Clock clock) {
+      CutRecord record,
+      KeptCases cases,
+      Drawer drawer,
+      Loads loads,
+      Templates templates,
+      Clock clock) {
     this.record = record;
+    this.cases = cases;
     this.drawer = drawer;
     this.loads = loads;
     this.templates = templates;
@@ -71,6 +80,8 @@ public final class RecordPages {
     Map<String, Object> values = new HashMap<>();
     values.put("entry", entry);
     values.put("before", before);
+    values.put(
+        "cases", cases.list(KeptCaseQuery.of(entry.use().caseReference(), entry.use().tooth())));
     values.put("text", CanonicalText.of(entry));
     values.put("correction", record.correctionsOf(List.of(entry.id())).get(entry.id()));
     values.put("written", call.queryParam("written") != null);

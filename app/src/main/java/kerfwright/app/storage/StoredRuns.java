@@ -70,6 +70,21 @@ public final class StoredRuns implements CutRuns {
   }
 
   @Override
+  public List<CutRun> of(String caseReference, Tooth tooth) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    COLUMNS
+                        + "WHERE case_reference = :reference AND tooth = :tooth"
+                        + " ORDER BY begun_micros DESC, id DESC")
+                .bind("reference", caseReference)
+                .bind("tooth", tooth.fdi())
+                .map((row, context) -> run(row))
+                .list());
+  }
+
+  @Override
   public List<CutRun> newest(int most) {
     return jdbi.withHandle(
         handle ->

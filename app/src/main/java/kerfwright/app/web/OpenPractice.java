@@ -33,6 +33,7 @@ import kerfwright.app.storage.Database;
 import kerfwright.app.storage.StoredDays;
 import kerfwright.app.storage.StoredDrafts;
 import kerfwright.app.storage.StoredDrawer;
+import kerfwright.app.storage.StoredKeptCases;
 import kerfwright.app.storage.StoredLoads;
 import kerfwright.app.storage.StoredOrigins;
 import kerfwright.app.storage.StoredPackages;
@@ -49,6 +50,7 @@ import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
+import kerfwright.practice.kept.KeptCases;
 import kerfwright.practice.label.Packages;
 import kerfwright.practice.record.RecordDesk;
 import kerfwright.practice.reprocessing.LoadDesk;
@@ -240,6 +242,11 @@ public final class OpenPractice implements AutoCloseable {
 
   public Settings settings() {
     return new StoredSettings(database);
+  }
+
+  /** Cases kept when they were planned. */
+  public KeptCases keptCases() {
+    return new StoredKeptCases(database);
   }
 
   /** Runs at the chair. */

@@ -1,6 +1,7 @@
 package kerfwright.app.web;
 
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.HashMap;
@@ -12,6 +13,7 @@ import kerfwright.app.input.Fields;
 import kerfwright.app.input.Node;
 import kerfwright.app.input.SourceText;
 import kerfwright.app.input.TreeReader;
+import kerfwright.app.kept.KeptDesk;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.plan.PlanJson;
 import kerfwright.app.plan.PlanText;
@@ -26,8 +28,11 @@ final class PlanPages {
   private final CasePages cases;
   private final Templates templates;
   private final PlanDrawings drawings;
+  private final KeptDesk kept;
 
-  PlanPages(PlanDesk desk, CasePages cases, Templates templates, PlanDrawings drawings) {
+  PlanPages(
+      PlanDesk desk, CasePages cases, KeptDesk kept, Templates templates, PlanDrawings drawings) {
+    this.kept = kept;
     this.desk = desk;
     this.cases = cases;
     this.templates = templates;
@@ -44,8 +49,20 @@ final class PlanPages {
       CutPlan plan = desk.plan(desk.read(form.toNode()));
       Map<String, Object> values =
           new HashMap<>(Map.of("plan", plan, "form", form, "drawings", drawings));
+      values.put("kept", kept.of(plan.cutCase()).orElse(null));
       WhatIfPages.begin(templates.say(call), desk, plan.cutCase()).ifPresent(values::putAll);
       templates.html(call, "plan.jte", values);
+    } catch (BadInput bad) {
+      cases.refused(call, form, bad);
+    }
+  }
+
+  /** Plans a case and keeps it; the plan's own address can be linked to and reloaded. */
+  void keep(Context call) {
+    CaseForm form = CaseForm.of(call.formParamMap());
+    try {
+      kept.keep(desk.plan(desk.read(form.toNode())), form.query());
+      call.redirect("/plan?" + form.query(), HttpStatus.SEE_OTHER);
     } catch (BadInput bad) {
       cases.refused(call, form, bad);
     }

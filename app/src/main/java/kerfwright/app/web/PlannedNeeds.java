@@ -4,24 +4,43 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseFile;
 import kerfwright.app.daypage.CaseNeeds;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.SourceText;
+import kerfwright.app.kept.Sitting;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
+import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.daylist.NeedsOfPlan;
+import kerfwright.practice.kept.KeptCase;
+import kerfwright.practice.kept.KeptCases;
 import kerfwright.schedule.Need;
 
 /** Needs of a case by its plan with the clean stock of the drawer. */
-record PlannedNeeds(Wiring wiring, PlanDesk desk) implements CaseNeeds {
+record PlannedNeeds(Wiring wiring, PlanDesk desk, KeptCases kept) implements CaseNeeds {
   private static final int FEW_SAMPLES = 1;
 
   @Override
   public List<Need> of(String caseText) throws BadInput {
+    List<UUID> sitting = Sitting.ids(caseText);
+    if (sitting.isEmpty()) {
+      return needs(file(caseText));
+    }
+    List<List<Need>> plans = new ArrayList<>();
+    for (UUID id : sitting) {
+      String form = kept.find(id).map(KeptCase::form).orElse("");
+      plans.add(needs(desk.read(CaseForm.ofQuery(form).toNode())));
+    }
+    return Sitting.tray(plans);
+  }
+
+  private CutCase file(String caseText) throws BadInput {
     SourceText source;
     try {
       source =
@@ -30,7 +49,11 @@ record PlannedNeeds(Wiring wiring, PlanDesk desk) implements CaseNeeds {
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
-    CutPlan plan = desk.plan(new CaseFile(wiring.cases()).yaml(source), FEW_SAMPLES, PlanDesk.SEED);
+    return new CaseFile(wiring.cases()).yaml(source);
+  }
+
+  private List<Need> needs(CutCase cutCase) throws BadInput {
+    CutPlan plan = desk.plan(cutCase, FEW_SAMPLES, PlanDesk.SEED);
     if (plan.refused()) {
       throw new BadInput("case", Say.in(Language.ENGLISH).of(plan.findings().get(0).message()));
     }

@@ -30,7 +30,9 @@ final class RoundPages {
     this.reprocessing = new ReprocessingPages(open.desk(), desk, settings, templates, clock);
     this.loads = new LoadPages(drawer, desk, settings, templates, clock, loadsChanged);
     this.processing = new ProcessingSettingPages(settings, templates);
-    this.records = new RecordPages(open.record().record(), drawer, desk.loads(), templates, clock);
+    this.records =
+        new RecordPages(
+            open.record().record(), open.keptCases(), drawer, desk.loads(), templates, clock);
     this.entries = new EntryPages(open.record(), drawer, settings, templates, clock);
   }
 

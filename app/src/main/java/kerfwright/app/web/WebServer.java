@@ -15,6 +15,8 @@ import kerfwright.app.daypage.DayFeature;
 import kerfwright.app.drawer.DrawerPages;
 import kerfwright.app.drawer.ImportPages;
 import kerfwright.app.drawer.ItemPages;
+import kerfwright.app.kept.KeptDesk;
+import kerfwright.app.kept.KeptPages;
 import kerfwright.app.reprocessing.LoadMatters;
 import kerfwright.app.security.Gate;
 import kerfwright.app.security.Role;
@@ -37,6 +39,7 @@ public final class WebServer {
   private final TodayPages today;
   private final CasePages cases;
   private final PlanPages plans;
+  private final KeptPages kept;
   private final WhatIfPages whatIf;
   private final ReferencePages reference;
   private final DrawerPages drawer;
@@ -58,7 +61,8 @@ public final class WebServer {
             open.wishes(),
             open.record().record(),
             open.settings(),
-            new PlannedNeeds(wiring, desk),
+            new PlannedNeeds(wiring, desk, open.keptCases()),
+            open.keptCases(),
             templates,
             Clock.systemDefaultZone());
     this.today =
@@ -79,7 +83,17 @@ public final class WebServer {
             Clock.systemDefaultZone());
     this.cases = new CasePages(wiring, open.settings(), templates);
     this.whatIf = new WhatIfPages(desk, templates);
-    this.plans = new PlanPages(desk, cases, templates, wiring.drawings());
+    KeptDesk kept = new KeptDesk(open.keptCases(), open.desk()::newId, Clock.systemDefaultZone());
+    this.plans = new PlanPages(desk, cases, kept, templates, wiring.drawings());
+    this.kept =
+        new KeptPages(
+            new KeptPages.Parts(
+                kept, desk.runs(), open.record().record(), open.runs(), wiring.drawings()),
+            templates,
+            Clock.systemDefaultZone());
+    if (demo) {
+      examples.forEach(one -> kept.keep(one, FilledForm.of(one).query()));
+    }
     this.reference = new ReferencePages(desk, templates);
     this.drawer = new DrawerPages(open.desk(), templates, demo);
     Clock clock = Clock.systemDefaultZone();
@@ -122,10 +136,12 @@ public final class WebServer {
     day.routes(config);
     config.routes.get("/case", cases::form, Role.LOCAL);
     config.routes.get("/plan", plans::page, Role.LOCAL);
+    config.routes.post("/plan", plans::keep, Role.LOCAL);
     config.routes.get("/plan/preview", plans::preview, Role.LOCAL);
     config.routes.get("/plan.json", plans::json, Role.LOCAL);
     config.routes.get("/plan.pdf", plans::pdf, Role.LOCAL);
     config.routes.get("/plan.txt", plans::text, Role.LOCAL);
+    kept.routes(config);
     whatIf.routes(config);
     config.routes.post("/api/plan", plans::api, Role.LOCAL);
     reference.routes(config);

@@ -26,6 +26,12 @@ public final class OperationTexts {
     return say.has(key) ? say.at(key) : id;
   }
 
+  /** What an operation is called by its variant and row; a row that is gone is told by its id. */
+  public static String name(Say say, String operation) {
+    String key = "operation." + operation + ".name";
+    return say.has(key) ? say.at(key) : operation;
+  }
+
   /** Takes the texts of operations read from a folder; called once, when the program starts. */
   public static void take(OperationTable table) {
     for (Language language : Language.values()) {

@@ -53,7 +53,7 @@ class JourneyTest {
     Page page = browser.page();
     page.navigate(app.address("/"));
     page.getByRole(com.microsoft.playwright.options.AriaRole.LINK)
-        .filter(new Locator.FilterOptions().setHasText("New case"))
+        .filter(new Locator.FilterOptions().setHasText("Plan a cut"))
         .last()
         .click();
     fillIn(page);
@@ -70,6 +70,11 @@ class JourneyTest {
     Browser.shoot(page, "journey-02-case-planned");
     page.getByText("Change the case").click();
     assertEquals("K-7001", page.getByLabel("Case reference").inputValue());
+    page.goBack();
+    page.getByText("The case: K-7001").click();
+    PlaywrightAssertions.assertThat(page.locator("h1")).containsText("Tooth 26: access cavity");
+    assertEquals("", Browser.barriers(page));
+    Browser.shoot(page, "journey-02-case-kept");
   }
 
   @Test

@@ -24,6 +24,7 @@ class PagesAccessibilityTest {
       List.of(
           "/",
           "/case",
+          "/cases",
           "/drawer",
           "/settings",
           "/chairside",
@@ -41,6 +42,7 @@ class PagesAccessibilityTest {
           "/records/verify",
           "/day",
           "/day/trays",
+          "/day/" + LocalDate.now() + "/booking",
           "/day/" + LocalDate.now() + "/tray?id=A1",
           "/day/week",
           "/day/settings",

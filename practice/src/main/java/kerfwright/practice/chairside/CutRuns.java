@@ -3,6 +3,7 @@ package kerfwright.practice.chairside;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.catalogue.tooth.Tooth;
 
 /** Where runs are kept. */
 public interface CutRuns {
@@ -17,6 +18,9 @@ public interface CutRuns {
    * @return false where somebody else changed it meanwhile, and nothing is kept
    */
   boolean change(CutRun next);
+
+  /** The runs of a case on a tooth, newest first. */
+  List<CutRun> of(String caseReference, Tooth tooth);
 
   /** The newest runs, newest first. */
   List<CutRun> newest(int most);

@@ -1,0 +1,105 @@
+package kerfwright.app.kept;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import kerfwright.app.chairside.QueryFields;
+import kerfwright.app.chairside.RunPlans;
+import kerfwright.app.form.Sent;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.plan.PlanDrawings;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.planner.plan.CutPlan;
+import kerfwright.practice.chairside.CutRuns;
+import kerfwright.practice.kept.KeptCase;
+import kerfwright.practice.record.CutRecord;
+import kerfwright.practice.record.RecordEntry;
+import kerfwright.practice.record.RecordQuery;
+
+/** The kept cases: searched, and one of them with its plan, its runs and its changes. */
+public final class KeptPages {
+  private static final int MOST_ENTRIES = 100;
+
+  /**
+   * What the pages work with.
+   *
+   * @param desk the kept cases
+   * @param plans reads and plans a case
+   * @param record the uses
+   * @param runs the runs at the chair
+   * @param drawings draws plans
+   */
+  public record Parts(
+      KeptDesk desk, RunPlans plans, CutRecord record, CutRuns runs, PlanDrawings drawings) {}
+
+  private final Parts with;
+  private final Templates templates;
+  private final Clock clock;
+
+  public KeptPages(Parts with, Templates templates, Clock clock) {
+    this.with = with;
+    this.templates = templates;
+    this.clock = clock;
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get("/cases", this::list, Role.LOCAL);
+    config.routes.get("/cases/{id}", this::page, Role.LOCAL);
+  }
+
+  private void list(Context call) {
+    KeptSearch search = KeptSearch.of(call::queryParam, templates.say(call), clock.getZone());
+    List<KeptCase> found = with.desk().cases().list(search.query());
+    templates.html(call, "kept/list.jte", Map.of("search", search, "found", found));
+  }
+
+  private void page(Context call) {
+    KeptCase kept =
+        Sent.id(call.pathParam("id"))
+            .flatMap(with.desk().cases()::find)
+            .orElseThrow(NotFoundResponse::new);
+    List<RecordEntry> uses = uses(kept);
+    Map<String, Object> values = new HashMap<>();
+    values.put("kept", kept);
+    values.put("changes", KeptChange.of(with.desk().cases().versions(kept.id())));
+    values.put("uses", uses);
+    values.put("runs", with.runs().of(kept.reference(), kept.tooth()));
+    values.put("section", section(call, kept));
+    values.put("today", LocalDate.now(clock));
+    values.put("fields", QueryFields.of(kept.form()));
+    values.put("copy", withoutReference(kept.form()));
+    templates.html(call, "kept/case.jte", values);
+  }
+
+  private List<RecordEntry> uses(KeptCase kept) {
+    List<RecordEntry> entries =
+        with.record()
+            .list(
+                new RecordQuery(
+                    kept.reference(), kept.tooth(), null, null, null, null, null, MOST_ENTRIES));
+    var corrections = with.record().correctionsOf(entries.stream().map(RecordEntry::id).toList());
+    return entries.stream()
+        .filter(one -> !corrections.containsKey(one.id()) && !one.strikes())
+        .toList();
+  }
+
+  /** The section as it would be cut with the drawer of today; empty where that is refused. */
+  private String section(Context call, KeptCase kept) {
+    try {
+      CutPlan plan = with.plans().plan(with.plans().read(QueryFields.of(kept.form())));
+      return plan.refused() ? "" : with.drawings().section(templates.say(call), plan);
+    } catch (BadInput noLongerRead) {
+      return "";
+    }
+  }
+
+  private static String withoutReference(String form) {
+    return form.replaceAll("(^|&)case=[^&]*", "").replaceAll("^&", "");
+  }
+}

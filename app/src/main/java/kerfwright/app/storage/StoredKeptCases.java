@@ -1,0 +1,163 @@
+package kerfwright.app.storage;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.practice.kept.KeptCase;
+import kerfwright.practice.kept.KeptCaseQuery;
+import kerfwright.practice.kept.KeptCases;
+import org.jdbi.v3.core.Jdbi;
+
+/**
+ * The kept cases in a database. The document is {@code {"kept": 1, "form": query, "steps":
+ * [{operation, instrument, setRpm, loadN, cutS}]}}; {@code kept} is the version of that layout.
+ */
+public final class StoredKeptCases implements KeptCases {
+  private static final int LAYOUT = 1;
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final String COLUMNS =
+      "SELECT id, version, reference, tooth, procedure_id, at_micros, document FROM kept_case c ";
+  private static final String NEWEST =
+      "version = (SELECT MAX(n.version) FROM kept_case n WHERE n.id = c.id)";
+
+  private final Jdbi jdbi;
+
+  public StoredKeptCases(Database database) {
+    this.jdbi = database.jdbi();
+  }
+
+  @Override
+  public boolean keep(KeptCase kept) {
+    return jdbi.inTransaction(
+        handle ->
+            handle
+                    .createUpdate(
+                        "INSERT INTO kept_case (id, version, reference, reference_small, tooth,"
+                            + " procedure_id, at_micros, document) VALUES (:id, :version,"
+                            + " :reference, :small, :tooth, :procedure, :at, :document)"
+                            + " ON CONFLICT (id, version) DO NOTHING")
+                    .bind("id", kept.id().toString())
+                    .bind("version", kept.version())
+                    .bind("reference", kept.reference())
+                    .bind("small", small(kept.reference()))
+                    .bind("tooth", kept.tooth().fdi())
+                    .bind("procedure", kept.procedure())
+                    .bind("at", ChronoUnit.MICROS.between(Instant.EPOCH, kept.at()))
+                    .bind("document", document(kept))
+                    .execute()
+                == 1);
+  }
+
+  @Override
+  public Optional<KeptCase> find(UUID id) {
+    return ask("id = :id AND " + NEWEST, Map.of("id", id.toString()), "").stream().findFirst();
+  }
+
+  @Override
+  public List<KeptCase> versions(UUID id) {
+    return ask("id = :id", Map.of("id", id.toString()), "");
+  }
+
+  @Override
+  public Optional<KeptCase> find(String reference, Tooth tooth, String procedure) {
+    Map<String, Object> values =
+        Map.of("reference", small(reference), "tooth", tooth.fdi(), "procedure", procedure);
+    String where =
+        "reference_small = :reference AND tooth = :tooth AND procedure_id = :procedure AND ";
+    return ask(where + NEWEST, values, "").stream().findFirst();
+  }
+
+  @Override
+  public List<KeptCase> list(KeptCaseQuery query) {
+    List<String> where = new ArrayList<>(List.of(NEWEST));
+    Map<String, Object> values = new LinkedHashMap<>();
+    if (query.reference() != null) {
+      where.add("reference_small LIKE :reference ESCAPE '!'");
+      String part = small(query.reference()).replaceAll("([!%_])", "!$1");
+      values.put("reference", "%" + part + "%");
+    }
+    if (query.tooth() != null) {
+      where.add("tooth = :tooth");
+      values.put("tooth", query.tooth().fdi());
+    }
+    if (query.procedure() != null) {
+      where.add("procedure_id = :procedure");
+      values.put("procedure", query.procedure());
+    }
+    if (query.from() != null) {
+      where.add("at_micros >= :from");
+      values.put("from", ChronoUnit.MICROS.between(Instant.EPOCH, query.from()));
+    }
+    if (query.until() != null) {
+      where.add("at_micros < :until");
+      values.put("until", ChronoUnit.MICROS.between(Instant.EPOCH, query.until()));
+    }
+    String page = " LIMIT " + query.size() + " OFFSET " + (long) query.page() * query.size();
+    return ask(String.join(" AND ", where), values, page);
+  }
+
+  private List<KeptCase> ask(String where, Map<String, Object> values, String page) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    COLUMNS
+                        + "WHERE "
+                        + where
+                        + " ORDER BY at_micros DESC, id DESC, version DESC"
+                        + page)
+                .bindMap(values)
+                .map((row, context) -> kept(row))
+                .list());
+  }
+
+  private static String small(String reference) {
+    return reference.toLowerCase(Locale.ROOT);
+  }
+
+  private static String document(KeptCase kept) {
+    ObjectNode json = JSON.createObjectNode();
+    json.put("kept", LAYOUT);
+    json.put("form", kept.form());
+    json.set("steps", JSON.valueToTree(kept.steps()));
+    return json.toString();
+  }
+
+  private static KeptCase kept(ResultSet row) throws SQLException {
+    String id = row.getString("id");
+    try {
+      JsonNode json = JSON.readTree(row.getString("document"));
+      if (json.path("kept").asInt() != LAYOUT) {
+        throw new IllegalStateException("Case " + id + " was kept by a newer program");
+      }
+      List<KeptCase.Step> steps = new ArrayList<>();
+      for (JsonNode step : json.path("steps")) {
+        steps.add(JSON.treeToValue(step, KeptCase.Step.class));
+      }
+      return new KeptCase(
+          UUID.fromString(id),
+          row.getInt("version"),
+          row.getString("reference"),
+          new Tooth(row.getInt("tooth")),
+          row.getString("procedure_id"),
+          Instant.EPOCH.plus(row.getLong("at_micros"), ChronoUnit.MICROS),
+          json.path("form").asText(),
+          steps);
+    } catch (JsonProcessingException broken) {
+      throw new IllegalStateException("What is kept of case " + id + " cannot be read", broken);
+    }
+  }
+}
