@@ -95,7 +95,7 @@ final class DayDesk {
     if (before != null && begun) {
       begin(book, before.problem(), before.pieces());
     } else {
-      DrawerDay day = DrawerDay.of(book.bookings(), drawer, setting());
+      DrawerDay day = DrawerDay.of(book.bookings(), drawer, round.inService(setting()));
       begin(book, round.started(date, day), day.pieces());
     }
   }

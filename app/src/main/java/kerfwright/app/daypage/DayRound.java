@@ -114,6 +114,11 @@ final class DayRound {
     return planned == null ? FixedFacts.NONE : planned.problem().facts();
   }
 
+  /** The setting with the sterilisers in service alone. */
+  DaySetting inService(DaySetting setting) {
+    return setting.inService(loads);
+  }
+
   private DaySetting setting() {
     return DaySetting.of(settings.read());
   }

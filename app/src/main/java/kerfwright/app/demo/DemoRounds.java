@@ -25,6 +25,7 @@ import kerfwright.practice.reprocessing.Load;
 import kerfwright.practice.reprocessing.LoadDesk;
 import kerfwright.practice.reprocessing.NewLoad;
 import kerfwright.practice.reprocessing.ProcessingStep;
+import kerfwright.practice.reprocessing.ReprocessingSetting;
 import kerfwright.practice.setting.Settings;
 
 /**
@@ -75,11 +76,13 @@ public final class DemoRounds {
     // a quick round: 20 min until the load, 45 min in it
     MINUTES.forEach((step, minutes) -> set.put(step.setting(), Integer.toString(minutes)));
     set.put(Cycle.B134.setting(), "30");
+    // the third one is out of service since the spore test of its load grew
+    set.put(ReprocessingSetting.STERILISERS, "S1 S2 S3");
     settings.write(settings.read().version(), set);
     List<StockItem> items = items();
     move(items, InstrumentState.CLEANING);
     clock.pass(50);
-    released(items.subList(0, 5), "crown set");
+    released("S1", items.subList(0, 5), "crown set");
     clock.pass(30);
     RecordEntry slip =
         use(
@@ -99,7 +102,7 @@ public final class DemoRounds {
     UseReport right = report(items.get(0), "K-0398", 17, slip.use().cut(), slip.use().at());
     record.correct(slip.id(), right, DENTIST, "tooth 17, not 16");
     clock.at(now.minus(Duration.ofDays(1)));
-    Load second = released(items.subList(5, 8), "");
+    Load second = released("S3", items.subList(5, 8), "");
     clock.pass(40);
     use(
         items.get(5),
@@ -117,7 +120,7 @@ public final class DemoRounds {
     move(items.subList(0, 2), InstrumentState.CLEANING);
     move(items.subList(3, 5), InstrumentState.CLEANING);
     clock.at(now.minus(Duration.ofMinutes(25)));
-    start(items.subList(3, 5), "");
+    start("S1", items.subList(3, 5), "");
   }
 
   private List<StockItem> items() {
@@ -153,19 +156,19 @@ public final class DemoRounds {
     drawer.move(picks(items), to, "");
   }
 
-  private Load start(List<StockItem> items, String set) {
+  private Load start(String steriliser, List<StockItem> items, String set) {
     List<NewLoad.Packed> pouches = new ArrayList<>();
     if (set.isEmpty()) {
       picks(items).forEach(one -> pouches.add(new NewLoad.Packed("", List.of(one))));
     } else {
       pouches.add(new NewLoad.Packed(set, picks(items)));
     }
-    NewLoad wanted = new NewLoad("S1", Cycle.B134, ASSISTANT, pouches);
+    NewLoad wanted = new NewLoad(steriliser, Cycle.B134, ASSISTANT, pouches);
     return Objects.requireNonNull(loads.start(wanted).load(), "demo load");
   }
 
-  private Load released(List<StockItem> items, String set) {
-    Load load = start(items, set);
+  private Load released(String steriliser, List<StockItem> items, String set) {
+    Load load = start(steriliser, items, set);
     clock.pass(load.minutes() + 2);
     Load read =
         Objects.requireNonNull(

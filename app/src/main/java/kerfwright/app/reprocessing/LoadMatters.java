@@ -9,13 +9,27 @@ import kerfwright.app.today.Matters;
 import kerfwright.app.words.Say;
 import kerfwright.practice.reprocessing.Load;
 import kerfwright.practice.reprocessing.Loads;
+import kerfwright.practice.reprocessing.ReprocessingSetting;
+import kerfwright.practice.reprocessing.SteriliserLock;
+import kerfwright.practice.setting.Settings;
 
-/** Loads that wait for someone to read and decide. */
-public record LoadMatters(Loads loads, Clock clock) implements Matters {
+/** Sterilisers out of service, and loads that wait for someone to read and decide. */
+public record LoadMatters(Loads loads, Settings settings, Clock clock) implements Matters {
   @Override
   public List<Matter> today(Say say) {
     Instant now = clock.instant();
     List<Matter> matters = new ArrayList<>();
+    for (String name : ReprocessingSetting.of(settings.read()).sterilisers()) {
+      SteriliserLock.of(loads, name)
+          .ifPresent(
+              lock ->
+                  matters.add(
+                      new Matter(
+                          true,
+                          say.at("reprocessing.matter-locked", name, lock.load().name()),
+                          "/reprocessing/load/" + lock.load().id(),
+                          say.at("reprocessing.matter-locked-do"))));
+    }
     for (Load load : loads.running()) {
       if (!load.over().isAfter(now)) {
         matters.add(

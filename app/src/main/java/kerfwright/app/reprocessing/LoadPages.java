@@ -63,6 +63,8 @@ public final class LoadPages {
   public void routes(JavalinConfig config) {
     config.routes.get("/reprocessing/load/new", this::blank, Role.LOCAL);
     config.routes.post("/reprocessing/load/new", this::start, Role.LOCAL);
+    config.routes.post("/reprocessing/load/{id}/test", this::test, Role.LOCAL);
+    config.routes.post("/reprocessing/load/{id}/return", this::returned, Role.LOCAL);
     config.routes.get(
         "/reprocessing/load/{id}", call -> show(call, known(call), List.of()), Role.LOCAL);
     config.routes.post("/reprocessing/load/{id}/read", this::read, Role.LOCAL);
@@ -103,6 +105,8 @@ public final class LoadPages {
     Map<String, Object> values = new HashMap<>();
     values.put("waiting", waiting);
     values.put("own", own);
+    values.put(
+        "locked", own.sterilisers().stream().filter(one -> desk.lock(one).isPresent()).toList());
     values.put("people", Person.all(set));
     values.put("by", again ? Sent.text(call, "by") : Sent.lastBy(call));
     values.put("steriliser", again ? Sent.text(call, "steriliser") : "");
@@ -152,6 +156,7 @@ public final class LoadPages {
     values.put("by", Sent.lastBy(call));
     values.put("refusals", refusals);
     values.put("recall", desk.recall(load));
+    values.put("lock", desk.lock(load.steriliser()).filter(lock -> lock.failed().contains(load)));
     templates.html(call, "reprocessing/load.jte", values);
   }
 
@@ -179,6 +184,22 @@ public final class LoadPages {
 
   private void release(Context call) {
     answer(call, desk.release(known(call).id(), Sent.version(call), Sent.by(call)));
+  }
+
+  /** Tests the empty chamber of a steriliser that is out of service. */
+  private void test(Context call) {
+    Load failed = known(call);
+    NewLoad run = new NewLoad(failed.steriliser(), failed.cycle(), Sent.by(call), List.of());
+    answer(call, desk.start(run));
+  }
+
+  private void returned(Context call) {
+    String note = Sent.text(call, "note");
+    LoadOutcome outcome =
+        desk.returnToService(
+            known(call).id(), Sent.by(call), note.substring(0, Math.min(200, note.length())));
+    changed.run();
+    answer(call, outcome);
   }
 
   private void ask(Context call, Load load, List<LoadRefusal> refusals) {

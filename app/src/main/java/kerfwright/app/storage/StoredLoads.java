@@ -77,6 +77,17 @@ public final class StoredLoads implements Loads {
             "before", RecordRow.micros(before)));
   }
 
+  @Override
+  public List<Load> withFailedSpores(String steriliser) {
+    return some(
+        "steriliser = :steriliser AND load LIKE :failed ORDER BY started_micros DESC",
+        Map.of(
+            "steriliser",
+            steriliser,
+            "failed",
+            "%\"indicator\":\"spores\",\"result\":\"failed\"%"));
+  }
+
   private List<Load> some(String where, Map<String, Object> values) {
     return jdbi.withHandle(
         handle ->

@@ -78,7 +78,8 @@ public final class WebServer {
                 day::nextVisits,
                 List.of(
                     new DrawerMatters(open.desk().drawer()),
-                    new LoadMatters(open.loads().loads(), Clock.systemDefaultZone()))),
+                    new LoadMatters(
+                        open.loads().loads(), open.settings(), Clock.systemDefaultZone()))),
             templates,
             Clock.systemDefaultZone());
     this.cases = new CasePages(wiring, open.settings(), templates);

@@ -332,6 +332,62 @@ abstract class LoadContractTest {
         kinds(desk.read(failed.id(), failed.version(), grew, "AS")));
   }
 
+  /** A run of the empty chamber with every indicator read. */
+  private Load tested(Result spores) {
+    Load run = passed(done(desk.start(new NewLoad("S1", Cycle.B134, "AS", List.of()))));
+    return done(desk.read(run.id(), run.version(), Map.of(Indicator.SPORES, spores), "AS"));
+  }
+
+  @Test
+  void aFailedSporeTestLocksTheSteriliserUntilRepeatTestsPassed() {
+    Load first = released(cleaned("D1"));
+    List<StockItem> running = cleaned("D2");
+    Load second = passed(done(start(running)));
+    Map<Indicator, Result> grew = Map.of(Indicator.SPORES, Result.FAILED);
+    Load failed = done(desk.read(first.id(), first.version(), grew, "AS"));
+    assertEquals(
+        List.of(LoadRefusal.Kind.STERILISER_LOCKED), kinds(start(cleaned("D3"))), "locked");
+    assertEquals(
+        List.of(LoadRefusal.Kind.IN_QUESTION),
+        kinds(desk.release(second.id(), second.version(), "RP")),
+        "what ran since is not released");
+    // reading it again does not undo it
+    Map<Indicator, Result> again = Map.of(Indicator.SPORES, Result.PASSED);
+    failed = done(desk.read(failed.id(), failed.version(), again, "AS"));
+    assertEquals(List.of(LoadRefusal.Kind.STERILISER_LOCKED), kinds(start(cleaned("D4"))));
+    assertEquals(
+        List.of(LoadRefusal.Kind.TESTS_MISSING),
+        kinds(desk.returnToService(failed.id(), "RP", "door seal")));
+    tested(Result.PASSED);
+    assertEquals(
+        List.of(LoadRefusal.Kind.MAY_NOT_RELEASE),
+        kinds(desk.returnToService(failed.id(), "AS", "door seal")),
+        "by a named role alone");
+    done(desk.returnToService(failed.id(), "RP", "door seal"));
+    assertEquals(java.util.Optional.empty(), desk.lock("S1"));
+    released(cleaned("D5"));
+    assertEquals(
+        List.of(LoadRefusal.Kind.EMPTY),
+        kinds(desk.start(new NewLoad("S1", Cycle.B134, "AS", List.of()))),
+        "no empty run without need");
+  }
+
+  @Test
+  void aSecondFailureAsksForThreeTestsInARow() {
+    Load load = released(cleaned("D1"));
+    done(desk.read(load.id(), load.version(), Map.of(Indicator.SPORES, Result.FAILED), "AS"));
+    tested(Result.PASSED);
+    Load other = tested(Result.FAILED);
+    tested(Result.PASSED);
+    tested(Result.PASSED);
+    assertEquals(2, desk.lock("S1").orElseThrow().passed(), "those before it do not count");
+    assertEquals(
+        List.of(LoadRefusal.Kind.TESTS_MISSING), kinds(desk.returnToService(other.id(), "RP", "")));
+    tested(Result.PASSED);
+    done(desk.returnToService(other.id(), "RP", "valve replaced"));
+    assertEquals(java.util.Optional.empty(), desk.lock("S1"));
+  }
+
   @Test
   void whatIsUsedBeforeItsReleaseOrPastItsDayIsRemarked() {
     set(Map.of("reprocessing.shelf-days", "30"));

@@ -3,7 +3,9 @@ package kerfwright.practice.daylist;
 import java.time.LocalTime;
 import java.util.List;
 import kerfwright.catalogue.instrument.InstrumentKind;
+import kerfwright.practice.reprocessing.Loads;
 import kerfwright.practice.reprocessing.ReprocessingSetting;
+import kerfwright.practice.reprocessing.SteriliserLock;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.SteriliserSetting;
 import kerfwright.practice.setting.WholeSetting;
@@ -54,6 +56,24 @@ public record DaySetting(
         // those that have names are the ones that stand there
         new SteriliserSetting(
             reprocessing.sterilisers().size(), SteriliserSetting.of(set).pouches()),
+        reprocessing,
+        set);
+  }
+
+  /** The same with those sterilisers alone that are in service; a day has at least one. */
+  public DaySetting inService(Loads loads) {
+    int locked =
+        (int)
+            reprocessing.sterilisers().stream()
+                .filter(name -> SteriliserLock.of(loads, name).isPresent())
+                .count();
+    return new DaySetting(
+        opens,
+        lengthMin,
+        gridMin,
+        chairs,
+        new SteriliserSetting(
+            Math.max(1, sterilisers.sterilisers() - locked), sterilisers.pouches()),
         reprocessing,
         set);
   }

@@ -70,6 +70,31 @@ final class LoadCheck {
     }
   }
 
+  /** Out of service it takes nothing but a test of the empty chamber. */
+  void inService(Optional<SteriliserLock> lock, boolean empty) {
+    if (lock.isPresent() && !empty) {
+      Load failed = lock.get().load();
+      against(LoadRefusal.Kind.STERILISER_LOCKED, failed.steriliser(), failed.name());
+    } else if (lock.isEmpty() && empty) {
+      against(LoadRefusal.Kind.EMPTY);
+    }
+  }
+
+  void doubt(Optional<Load> failed) {
+    failed.ifPresent(one -> against(LoadRefusal.Kind.IN_QUESTION, one.name()));
+  }
+
+  void mayReturn(Optional<SteriliserLock> lock, Load load) {
+    if (lock.isEmpty() || lock.get().failed().stream().noneMatch(o -> o.id().equals(load.id()))) {
+      against(LoadRefusal.Kind.DECIDED, load.state().id());
+    } else if (!lock.get().mayReturn()) {
+      against(
+          LoadRefusal.Kind.TESTS_MISSING,
+          Integer.toString(lock.get().passed()),
+          Integer.toString(lock.get().needed()));
+    }
+  }
+
   /** The instruments of every pouch. */
   List<List<StockItem>> contents(List<NewLoad.Packed> pouches) {
     List<List<StockItem>> all = new ArrayList<>();
@@ -83,9 +108,6 @@ final class LoadCheck {
         against(LoadRefusal.Kind.EMPTY);
       }
       all.add(items);
-    }
-    if (pouches.isEmpty()) {
-      against(LoadRefusal.Kind.EMPTY);
     }
     return all;
   }

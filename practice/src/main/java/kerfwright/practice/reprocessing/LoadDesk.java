@@ -8,6 +8,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerConflict;
@@ -60,6 +61,8 @@ public final class LoadDesk {
           check.person(wanted.by());
           check.cycle(wanted.cycle(), own);
           check.steriliser(wanted.steriliser(), own, loads.running(), now);
+          check.inService(
+              SteriliserLock.of(loads, wanted.steriliser()), wanted.pouches().isEmpty());
           List<List<StockItem>> packed = check.contents(wanted.pouches());
           if (!check.refusals().isEmpty()) {
             return new LoadOutcome(null, check.refusals());
@@ -139,6 +142,7 @@ public final class LoadDesk {
           check.releaser(by, ReprocessingSetting.of(set));
           if (check.is(load, version)) {
             check.releasable(load, now());
+            check.doubt(load == null ? Optional.empty() : reach.doubtOf(load));
           }
           if (load == null || !check.refusals().isEmpty()) {
             return new LoadOutcome(null, check.refusals());
@@ -149,6 +153,39 @@ public final class LoadDesk {
           }
           LoadEvent event = new LoadEvent(now(), by, LoadEvent.What.RELEASED, null, null, "");
           return written(load.after(Load.State.RELEASED, event), moves);
+        });
+  }
+
+  /** The lock of a steriliser; empty where it is in service. */
+  public Optional<SteriliserLock> lock(String steriliser) {
+    return SteriliserLock.of(loads, steriliser);
+  }
+
+  /** Returns a steriliser to service after the repeat tests of its failed spore test passed. */
+  public LoadOutcome returnToService(UUID failed, String by, String note) {
+    return inTurn(
+        () -> {
+          Load load = loads.find(failed).orElse(null);
+          SettingValues set = settings.read();
+          LoadCheck check = new LoadCheck(drawer, set);
+          check.releaser(by, ReprocessingSetting.of(set));
+          if (load == null) {
+            return new LoadOutcome(null, List.of(LoadRefusal.of(LoadRefusal.Kind.UNKNOWN_LOAD)));
+          }
+          Optional<SteriliserLock> lock = lock(load.steriliser());
+          check.mayReturn(lock, load);
+          if (lock.isEmpty() || !check.refusals().isEmpty()) {
+            return new LoadOutcome(null, check.refusals());
+          }
+          LoadOutcome outcome = new LoadOutcome(load, List.of());
+          for (Load one : lock.get().failed()) {
+            LoadEvent event =
+                new LoadEvent(now(), by, LoadEvent.What.RETURNED, null, null, note.strip());
+            outcome =
+                written(
+                    one.after(one.state(), event), new Moves("", now(), DrawerEntry.What.LOADED));
+          }
+          return outcome;
         });
   }
 

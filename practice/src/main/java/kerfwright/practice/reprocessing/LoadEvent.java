@@ -25,6 +25,8 @@ public record LoadEvent(
     STARTED,
     READ,
     RELEASED,
-    FAILED
+    FAILED,
+    /** The steriliser returned to service after this load's spore test had failed. */
+    RETURNED
   }
 }

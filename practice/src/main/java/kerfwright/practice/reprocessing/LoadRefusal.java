@@ -43,6 +43,12 @@ public record LoadRefusal(Kind kind, List<String> arguments) {
     DECIDED,
     /** There is no such load. */
     UNKNOWN_LOAD,
+    /** A spore test failed in the steriliser; arguments: steriliser, load whose test failed. */
+    STERILISER_LOCKED,
+    /** It ran in doubt of the spore test of a load and can only be failed; argument: that load. */
+    IN_QUESTION,
+    /** Repeat spore tests are missing; arguments: passed, needed. */
+    TESTS_MISSING,
     /** A reason is missing. */
     NO_REASON,
     /** Changed by someone else meanwhile. */

@@ -29,6 +29,9 @@ public interface Loads {
   /** Loads of one steriliser started in that time, newest first. */
   List<Load> of(String steriliser, Instant from, Instant before);
 
+  /** Loads of one steriliser whose spore test was ever read as failed, newest first. */
+  List<Load> withFailedSpores(String steriliser);
+
   /** The newest load each of these items was put into, by item. */
   Map<UUID, UUID> lastLoads(Collection<UUID> items);
 

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import kerfwright.practice.drawer.Drawer;
@@ -87,6 +88,13 @@ public final class Reach {
     return new Recall(load, held, elsewhere, uses(load), suspect(load));
   }
 
+  /** The load whose failed spore test puts this one in doubt, if there is one. */
+  Optional<Load> doubtOf(Load load) {
+    return loads.withFailedSpores(load.steriliser()).stream()
+        .filter(failed -> suspect(failed).stream().anyMatch(one -> one.id().equals(load.id())))
+        .findFirst();
+  }
+
   private List<RecordEntry> uses(Load load) {
     List<RecordEntry> uses = new ArrayList<>();
     RecordQuery query = RecordQuery.ofLoad(load.id(), PAGE);
@@ -114,6 +122,10 @@ public final class Reach {
       boolean passed = one.readings().get(Indicator.SPORES) == Indicator.Result.PASSED;
       if (passed && before) {
         break;
+      }
+      if (passed) {
+        // what ran after a passed test is in no doubt
+        suspect.clear();
       }
       if (!passed && !one.id().equals(load.id())) {
         suspect.add(one);
