@@ -25,8 +25,8 @@ import kerfwright.practice.reprocessing.Load;
 import kerfwright.practice.reprocessing.LoadDesk;
 import kerfwright.practice.reprocessing.NewLoad;
 import kerfwright.practice.reprocessing.ProcessingStep;
-import kerfwright.practice.reprocessing.ReprocessingSetting;
 import kerfwright.practice.setting.Settings;
+import kerfwright.practice.setting.SteriliserSetting;
 
 /**
  * The last days of the invented practice: people, a released load, a recalled one, one that runs,
@@ -77,7 +77,7 @@ public final class DemoRounds {
     MINUTES.forEach((step, minutes) -> set.put(step.setting(), Integer.toString(minutes)));
     set.put(Cycle.B134.setting(), "30");
     // the third one is out of service since the spore test of its load grew
-    set.put(ReprocessingSetting.STERILISERS, "S1 S2 S3");
+    set.put(SteriliserSetting.COUNT.name(), "3");
     settings.write(settings.read().version(), set);
     List<StockItem> items = items();
     move(items, InstrumentState.CLEANING);

@@ -61,7 +61,7 @@ class DaySettingTest {
     assertEquals("07:30", set.opens().toString());
     assertEquals(600, set.lengthMin());
     assertEquals(List.of("A", "B", "C"), set.chairs());
-    assertEquals(3, set.sterilisers().sterilisers());
+    assertEquals(2, set.sterilisers().sterilisers());
     assertEquals(7, set.lifeUses(InstrumentKind.DIAMOND, false));
     assertEquals(1, set.lifeUses(InstrumentKind.DIAMOND, true), "single use stays single use");
     assertEquals(15, set.gridMin(), "blank is usual");
