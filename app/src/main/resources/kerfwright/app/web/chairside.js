@@ -303,7 +303,7 @@ document.querySelectorAll("[data-by]").forEach((button) =>
   }),
 );
 one("by-other").addEventListener("submit", (event) => {
-  const typed = one("by-typed").value.trim().toUpperCase();
+  const typed = one("by-typed").value.normalize("NFC").trim().toUpperCase();
   if (/^[\p{L}\p{N}.-]{1,12}$/u.test(typed)) {
     state.by = typed;
     keep();
