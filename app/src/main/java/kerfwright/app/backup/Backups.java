@@ -16,6 +16,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import kerfwright.app.storage.Database;
+import kerfwright.app.today.ClockMatters;
 import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -78,7 +79,19 @@ public final class Backups implements AutoCloseable {
   }
 
   private void look() {
-    last = files().stream().map(BackupFile::at).max(Comparator.naturalOrder());
+    last = sound(files()).stream().map(BackupFile::at).max(Comparator.naturalOrder());
+  }
+
+  /** Those whose time has come: a clock that ran ahead has made the others. */
+  private List<BackupFile> sound(List<BackupFile> files) {
+    LocalDateTime latest = LocalDateTime.now(clock).plus(ClockMatters.MAY_DIFFER);
+    return files.stream().filter(one -> !one.at().isAfter(latest)).toList();
+  }
+
+  /** How many are dated in the future. */
+  int ahead() {
+    List<BackupFile> files = files();
+    return files.size() - sound(files).size();
   }
 
   /** Makes one in the background. */
@@ -99,10 +112,8 @@ public final class Backups implements AutoCloseable {
       Files.createDirectories(folder);
       LocalDateTime now = LocalDateTime.now(clock);
       Path file = folder.resolve(BackupFile.name(now));
-      if (!Files.exists(file)) {
-        Archive.write(database, file, clock.instant());
-      }
-      for (BackupFile one : Rotation.superfluous(files(), plan.daily(), plan.weekly())) {
+      Archive.write(database, file, clock.instant());
+      for (BackupFile one : Rotation.superfluous(sound(files()), plan.daily(), plan.weekly())) {
         Files.deleteIfExists(one.file());
       }
       fault = "";

@@ -63,7 +63,7 @@ public final class StoredLoads implements Loads {
   @Override
   public List<Load> newest(int most) {
     return some(
-        "started_micros > 0 ORDER BY started_micros DESC LIMIT :most", Map.of("most", most));
+        "started_micros > 0 ORDER BY id DESC LIMIT :most", Map.of("most", most));
   }
 
   @Override
@@ -98,7 +98,7 @@ public final class StoredLoads implements Loads {
             handle
                 .createQuery(
                     "SELECT c.item_id, p.load_id FROM pouch_content c JOIN pouch p ON p.id ="
-                        + " c.pouch_id WHERE c.item_id IN (<items>) ORDER BY c.started_micros")
+                        + " c.pouch_id WHERE c.item_id IN (<items>) ORDER BY p.id")
                 .bindList("items", items.stream().map(UUID::toString).toList())
                 .map(
                     (row, context) ->

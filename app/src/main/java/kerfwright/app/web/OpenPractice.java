@@ -30,6 +30,7 @@ import kerfwright.app.stocklist.ListedRow;
 import kerfwright.app.stocklist.RowMeaning;
 import kerfwright.app.stocklist.UnreadableList;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Newest;
 import kerfwright.app.storage.StoredDays;
 import kerfwright.app.storage.StoredDrafts;
 import kerfwright.app.storage.StoredDrawer;
@@ -88,6 +89,7 @@ public final class OpenPractice implements AutoCloseable {
   private record Desks(DrawerDesk drawer, RecordDesk record, LoadDesk loads) {
     static Desks over(Database database, Clock clock) {
       TimeOrderedIds ids = new TimeOrderedIds(clock, new SecureRandom());
+      Newest.ids(database).forEach(ids::after);
       Drawer drawer = new StoredDrawer(database);
       StoredRecord record = new StoredRecord(database);
       StoredLoads loads = new StoredLoads(database);

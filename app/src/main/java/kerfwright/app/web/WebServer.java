@@ -19,8 +19,10 @@ import kerfwright.app.reprocessing.LoadMatters;
 import kerfwright.app.security.Gate;
 import kerfwright.app.security.Role;
 import kerfwright.app.setting.SettingPages;
+import kerfwright.app.storage.Newest;
 import kerfwright.app.template.Templates;
 import kerfwright.app.today.CaseLink;
+import kerfwright.app.today.ClockMatters;
 import kerfwright.app.today.DrawerMatters;
 import kerfwright.app.today.TodayPages;
 import kerfwright.planner.casework.CutCase;
@@ -73,6 +75,8 @@ public final class WebServer {
                 demo,
                 day::nextVisits,
                 List.of(
+                    new ClockMatters(
+                        () -> Newest.time(open.database()), Clock.systemDefaultZone()),
                     new DrawerMatters(open.desk().drawer()),
                     new LoadMatters(open.loads().loads(), Clock.systemDefaultZone()))),
             templates,
