@@ -33,6 +33,7 @@ public final class Backups implements AutoCloseable {
   private final Settings settings;
   private final @Nullable Path usualFolder;
   private final Clock clock;
+  private final @Nullable Watch watch;
   private final ScheduledExecutorService worker =
       Executors.newSingleThreadScheduledExecutor(
           run -> {
@@ -46,8 +47,15 @@ public final class Backups implements AutoCloseable {
 
   /**
    * @param usualFolder where backups go when the settings name no folder; null where there is none
+   * @param watch what knows of damage; null where the practice is no file
    */
-  public Backups(Database database, Settings settings, @Nullable Path usualFolder, Clock clock) {
+  public Backups(
+      Database database,
+      Settings settings,
+      @Nullable Path usualFolder,
+      @Nullable Watch watch,
+      Clock clock) {
+    this.watch = watch;
     this.database = database;
     this.settings = settings;
     this.usualFolder = usualFolder;
@@ -109,6 +117,14 @@ public final class Backups implements AutoCloseable {
       if (folder == null) {
         throw new IOException("no folder is set");
       }
+      List<String> damage = database.damage();
+      if (watch != null && watch.stopped() || !damage.isEmpty()) {
+        // a damaged practice pushes no sound backup out
+        if (watch != null) {
+          watch.lookForDamage();
+        }
+        throw new IOException("the practice's file is damaged or gone: " + damage);
+      }
       Files.createDirectories(folder);
       LocalDateTime now = LocalDateTime.now(clock);
       Path file = folder.resolve(BackupFile.name(now));
@@ -128,7 +144,15 @@ public final class Backups implements AutoCloseable {
 
   /** Those in the folder, newest first. */
   List<BackupFile> files() {
-    Path folder = plan().folder();
+    return files(plan().folder());
+  }
+
+  /** Full name of the newest in a folder, whatever its date. */
+  public static Optional<String> newestIn(Path folder) {
+    return files(folder).stream().findFirst().map(one -> one.file().toString());
+  }
+
+  private static List<BackupFile> files(@Nullable Path folder) {
     if (folder == null || !Files.isDirectory(folder)) {
       return List.of();
     }
@@ -149,6 +173,11 @@ public final class Backups implements AutoCloseable {
   /** What went wrong the last time, empty where nothing did. */
   String fault() {
     return fault;
+  }
+
+  /** Full name of the newest backup, empty where there is none. */
+  String newest() {
+    return sound(files()).stream().findFirst().map(one -> one.file().toString()).orElse("");
   }
 
   Optional<LocalDateTime> last() {

@@ -138,8 +138,11 @@ public final class StoredLoads implements Loads {
           handle.execute("UPDATE stock_revision SET revision = revision + 1");
           if (load.version() == 1 ? !added(handle, load) : !changed(handle, load)) {
             conflict.add(new LoadConflict(load.name()));
-          } else if (!moves.isEmpty()) {
-            StoredDrawer.write(handle, moves);
+          } else {
+            StoredLedger.load(handle, load.id());
+            if (!moves.isEmpty()) {
+              StoredDrawer.write(handle, moves);
+            }
           }
         });
     if (!conflict.isEmpty()) {

@@ -33,7 +33,11 @@ public final class StoredRecord implements CutRecord {
   private final Jdbi jdbi;
 
   public StoredRecord(Database database) {
-    this.jdbi = database.jdbi();
+    this(database.jdbi());
+  }
+
+  StoredRecord(Jdbi jdbi) {
+    this.jdbi = jdbi;
   }
 
   @Override

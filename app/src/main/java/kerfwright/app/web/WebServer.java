@@ -3,12 +3,15 @@ package kerfwright.app.web;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.Wiring;
 import kerfwright.app.backup.BackupWarning;
+import kerfwright.app.backup.Watch;
 import kerfwright.app.chairside.ChairReports;
 import kerfwright.app.chairside.ChairsidePages;
 import kerfwright.app.daypage.DayFeature;
@@ -26,6 +29,7 @@ import kerfwright.app.today.ClockMatters;
 import kerfwright.app.today.DrawerMatters;
 import kerfwright.app.today.TodayPages;
 import kerfwright.planner.casework.CutCase;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -51,7 +55,7 @@ public final class WebServer {
 
   private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
     PlanDesk desk = new PlanDesk(wiring, open.desk().drawer(), open.learning());
-    this.templates = new Templates(open.settings(), new BackupWarning(open.backups()));
+    this.templates = new Templates(open.settings(), new BackupWarning(open.backups(), open.watch()));
     this.day =
         new DayFeature(
             open.days(),
@@ -78,7 +82,8 @@ public final class WebServer {
                     new ClockMatters(
                         () -> Newest.time(open.database()), Clock.systemDefaultZone()),
                     new DrawerMatters(open.desk().drawer()),
-                    new LoadMatters(open.loads().loads(), Clock.systemDefaultZone()))),
+                    new LoadMatters(open.loads().loads(), Clock.systemDefaultZone())),
+                () -> open.record().record().end()),
             templates,
             Clock.systemDefaultZone());
     this.cases = new CasePages(wiring, open.settings(), templates);
@@ -116,9 +121,21 @@ public final class WebServer {
           config.startup.startupWatcherEnabled = false;
           config.jetty.port = port;
           Gate.install(config);
+          config.routes.beforeMatched(call -> refuseToWrite(call, drawer.watch()));
           server.routes(config);
           server.failures(config);
         });
+  }
+
+  /** Where the file is damaged or gone, nothing more is taken in; what only computes goes on. */
+  private static void refuseToWrite(Context call, @Nullable Watch watch) {
+    boolean reads =
+        call.method() == HandlerType.GET
+            || call.method() == HandlerType.HEAD
+            || call.path().startsWith("/api/");
+    if (watch != null && watch.stopped() && !reads) {
+      throw new HttpResponseException(HttpStatus.SERVICE_UNAVAILABLE.getCode());
+    }
   }
 
   private void routes(JavalinConfig config) {
@@ -159,10 +176,10 @@ public final class WebServer {
     config.routes.error(404, "*", call -> problem(call, 404, null));
   }
 
-  private void problem(Context call, int status, @org.jspecify.annotations.Nullable String detail) {
+  private void problem(Context call, int status, @Nullable String detail) {
     String words =
         switch (status) {
-          case 403, 404, 413, 500 -> "page.problem-" + status;
+          case 403, 404, 413, 500, 503 -> "page.problem-" + status;
           default -> "page.problem-other";
         };
     call.status(status);

@@ -42,7 +42,7 @@ class ClockAheadTest {
   @TempDir private Path folder;
 
   private Backups backups(Database database, Path to) {
-    return new Backups(database, new StoredSettings(database), to, NOW);
+    return new Backups(database, new StoredSettings(database), to, null, NOW);
   }
 
   @Test
