@@ -82,6 +82,9 @@ public final class Watch implements AutoCloseable {
     this.folder = folder;
     this.file = folder.resolve(Database.FILE);
     this.identity = identity(file);
+    if (!Seal.of(database).whole()) {
+      tell(Kind.DAMAGED, file, "cut_record_end, ledger_end");
+    }
     Optional<Seal> seal = Seal.in(folder);
     if (seal.isPresent() && !seal.get().holdsIn(database)) {
       tell(

@@ -115,7 +115,8 @@ public final class Database implements AutoCloseable {
     config.setJdbcUrl(url);
     config.setMaximumPoolSize(6);
     config.setMinimumIdle(1);
-    config.setConnectionTimeout(30_000);
+    // a server that is away is told of within five seconds; writers of a file wait for their turn
+    config.setConnectionTimeout(url.startsWith(POSTGRES) ? 4_000 : 30_000);
     config.setPoolName("kerfwright");
     config.setReadOnly(readOnly);
     try {

@@ -30,6 +30,9 @@ public record Seal(Chain record, Chain ledger) {
   /** The file beside the database. */
   public static final String FILE = "kerfwright.seal";
 
+  /** Where there is not one end, which no chain fits. */
+  private static final Chain NONE = new Chain(-1, "");
+
   private static final Pattern TEXT =
       Pattern.compile("record (\\d{1,18}):([0-9a-f]{64})\nledger (\\d{1,18}):([0-9a-f]{64})\n");
 
@@ -62,8 +65,17 @@ public record Seal(Chain record, Chain ledger) {
     }
     try (Statement ask = connection.createStatement();
         ResultSet row = ask.executeQuery("SELECT number, hash FROM " + table)) {
-      return row.next() ? new Chain(Math.max(0, row.getLong(1)), row.getString(2)) : Chain.EMPTY;
+      if (!row.next()) {
+        return NONE;
+      }
+      Chain end = new Chain(Math.max(0, row.getLong(1)), row.getString(2));
+      return row.next() ? NONE : end;
     }
+  }
+
+  /** True where both chains have one end each, as they always do. */
+  public boolean whole() {
+    return record.number() >= 0 && ledger.number() >= 0;
   }
 
   /** True where that database still holds both links this seal names. */

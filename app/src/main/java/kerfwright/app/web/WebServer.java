@@ -9,6 +9,7 @@ import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import kerfwright.app.Wiring;
 import kerfwright.app.backup.BackupWarning;
 import kerfwright.app.backup.Watch;
@@ -23,11 +24,14 @@ import kerfwright.app.security.Gate;
 import kerfwright.app.security.Role;
 import kerfwright.app.setting.SettingPages;
 import kerfwright.app.storage.Newest;
+import kerfwright.app.storage.StorageFault;
 import kerfwright.app.template.Templates;
 import kerfwright.app.today.CaseLink;
 import kerfwright.app.today.ClockMatters;
 import kerfwright.app.today.DrawerMatters;
 import kerfwright.app.today.TodayPages;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -171,9 +175,24 @@ public final class WebServer {
         Exception.class,
         (failure, call) -> {
           LOG.error("{} {} failed", call.method(), call.path(), failure);
-          problem(call, 500, null);
+          Optional<StorageFault> storage = StorageFault.of(failure);
+          if (storage.isPresent()) {
+            storageProblem(call, storage.get(), StorageFault.place(failure));
+          } else {
+            problem(call, 500, null);
+          }
         });
     config.routes.error(404, "*", call -> problem(call, 404, null));
+  }
+
+  /** Said without asking the database for the language: it may be what is away. */
+  private static void storageProblem(Context call, StorageFault fault, String place) {
+    String accepted = call.header("Accept-Language");
+    Say say = Say.in(Language.preferred(accepted == null ? "" : accepted));
+    call.status(HttpStatus.SERVICE_UNAVAILABLE);
+    call.html(
+        Templates.render(
+            say, "problem.jte", Map.of("status", 503, "words", fault.words(), "detail", place)));
   }
 
   private void problem(Context call, int status, @Nullable String detail) {

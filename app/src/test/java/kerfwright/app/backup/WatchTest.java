@@ -123,6 +123,15 @@ class WatchTest {
   }
 
   @Test
+  void anEndThatStandsTwiceIsDamage() throws Exception {
+    sql(file, "INSERT INTO cut_record_end SELECT 2, number, hash FROM cut_record_end");
+    assertEquals(1, verify().code());
+    try (OpenPractice open = open()) {
+      assertTrue(open.watch().stopped());
+    }
+  }
+
+  @Test
   void anArchiveWhoseRecordWasChangedIsNotRestored() throws Exception {
     Path archive = folder.resolve("a.zip");
     sql(file, "UPDATE cut_record SET entry = replace(entry, 'tooth: 36', 'tooth: 37')");
