@@ -69,7 +69,7 @@ final class Archive {
       zip.closeEntry();
       entries.add(new Manifest.Entry(table, rows, hex(csv), hex(json)));
     }
-    Manifest manifest = new Manifest(snapshot.schema(), now, entries);
+    Manifest manifest = new Manifest(snapshot.schema(), now, snapshot.seal(), entries);
     zip.putNextEntry(new ZipEntry(Manifest.FILE));
     zip.write(manifest.bytes());
     zip.closeEntry();

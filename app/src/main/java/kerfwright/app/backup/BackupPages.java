@@ -70,6 +70,7 @@ public final class BackupPages {
     values.put("kept", backups != null);
     values.put("running", running);
     values.put("files", backups == null ? List.of() : backups.files());
+    values.put("ahead", backups == null ? 0 : backups.ahead());
     values.put("fault", backups == null ? "" : backups.fault());
     values.put("version", settings.read().version());
     values.put("typed", typed);

@@ -16,6 +16,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import kerfwright.app.storage.Database;
+import kerfwright.app.today.ClockMatters;
 import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -32,6 +33,7 @@ public final class Backups implements AutoCloseable {
   private final Settings settings;
   private final @Nullable Path usualFolder;
   private final Clock clock;
+  private final @Nullable Watch watch;
   private final ScheduledExecutorService worker =
       Executors.newSingleThreadScheduledExecutor(
           run -> {
@@ -45,8 +47,15 @@ public final class Backups implements AutoCloseable {
 
   /**
    * @param usualFolder where backups go when the settings name no folder; null where there is none
+   * @param watch what knows of damage; null where the practice is no file
    */
-  public Backups(Database database, Settings settings, @Nullable Path usualFolder, Clock clock) {
+  public Backups(
+      Database database,
+      Settings settings,
+      @Nullable Path usualFolder,
+      @Nullable Watch watch,
+      Clock clock) {
+    this.watch = watch;
     this.database = database;
     this.settings = settings;
     this.usualFolder = usualFolder;
@@ -78,7 +87,19 @@ public final class Backups implements AutoCloseable {
   }
 
   private void look() {
-    last = files().stream().map(BackupFile::at).max(Comparator.naturalOrder());
+    last = sound(files()).stream().map(BackupFile::at).max(Comparator.naturalOrder());
+  }
+
+  /** Those whose time has come: a clock that ran ahead has made the others. */
+  private List<BackupFile> sound(List<BackupFile> files) {
+    LocalDateTime latest = LocalDateTime.now(clock).plus(ClockMatters.MAY_DIFFER);
+    return files.stream().filter(one -> !one.at().isAfter(latest)).toList();
+  }
+
+  /** How many are dated in the future. */
+  int ahead() {
+    List<BackupFile> files = files();
+    return files.size() - sound(files).size();
   }
 
   /** Makes one in the background. */
@@ -96,13 +117,19 @@ public final class Backups implements AutoCloseable {
       if (folder == null) {
         throw new IOException("no folder is set");
       }
+      List<String> damage = database.damage();
+      if (watch != null && watch.stopped() || !damage.isEmpty()) {
+        // a damaged practice pushes no sound backup out
+        if (watch != null) {
+          watch.lookForDamage();
+        }
+        throw new IOException("the practice's file is damaged or gone: " + damage);
+      }
       Files.createDirectories(folder);
       LocalDateTime now = LocalDateTime.now(clock);
       Path file = folder.resolve(BackupFile.name(now));
-      if (!Files.exists(file)) {
-        Archive.write(database, file, clock.instant());
-      }
-      for (BackupFile one : Rotation.superfluous(files(), plan.daily(), plan.weekly())) {
+      Archive.write(database, file, clock.instant());
+      for (BackupFile one : Rotation.superfluous(sound(files()), plan.daily(), plan.weekly())) {
         Files.deleteIfExists(one.file());
       }
       fault = "";
@@ -117,7 +144,15 @@ public final class Backups implements AutoCloseable {
 
   /** Those in the folder, newest first. */
   List<BackupFile> files() {
-    Path folder = plan().folder();
+    return files(plan().folder());
+  }
+
+  /** Full name of the newest in a folder, whatever its date. */
+  public static Optional<String> newestIn(Path folder) {
+    return files(folder).stream().findFirst().map(one -> one.file().toString());
+  }
+
+  private static List<BackupFile> files(@Nullable Path folder) {
     if (folder == null || !Files.isDirectory(folder)) {
       return List.of();
     }
@@ -138,6 +173,11 @@ public final class Backups implements AutoCloseable {
   /** What went wrong the last time, empty where nothing did. */
   String fault() {
     return fault;
+  }
+
+  /** Full name of the newest backup, empty where there is none. */
+  String newest() {
+    return sound(files()).stream().findFirst().map(one -> one.file().toString()).orElse("");
   }
 
   Optional<LocalDateTime> last() {

@@ -8,16 +8,19 @@ import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.app.storage.Seal;
 import kerfwright.app.storage.TableShape;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What an archive says of itself.
  *
  * @param schema version of the schema
  * @param madeAt when
+ * @param seal ends of the chains in it; null in archives from before it was written
  * @param tables what is in it
  */
-record Manifest(String schema, Instant madeAt, List<Entry> tables) {
+record Manifest(String schema, Instant madeAt, @Nullable Seal seal, List<Entry> tables) {
   static final String FILE = "manifest.json";
 
   private static final String FORMAT = "kerfwright-archive/1";
@@ -48,6 +51,9 @@ record Manifest(String schema, Instant madeAt, List<Entry> tables) {
   byte[] bytes() throws IOException {
     ObjectNode node = JSON.createObjectNode();
     node.put("archive", FORMAT).put("schema", schema).put("madeAt", madeAt.toString());
+    if (seal != null) {
+      node.put("seal", seal.text());
+    }
     ArrayNode all = node.putArray("tables");
     for (Entry table : tables) {
       ObjectNode one = all.addObject();
@@ -89,7 +95,8 @@ record Manifest(String schema, Instant madeAt, List<Entry> tables) {
                 one.required("json").required("sha256").asText()));
       }
       String schema = node.required("schema").asText();
-      return new Manifest(schema, Instant.parse(node.required("madeAt").asText()), tables);
+      Seal seal = Seal.of(node.path("seal").asText()).orElse(null);
+      return new Manifest(schema, Instant.parse(node.required("madeAt").asText()), seal, tables);
     } catch (IllegalArgumentException | java.time.DateTimeException broken) {
       throw new IOException("has a manifest that cannot be read: " + broken.getMessage(), broken);
     }

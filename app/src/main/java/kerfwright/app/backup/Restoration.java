@@ -17,6 +17,7 @@ import java.util.zip.ZipFile;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Refill;
+import kerfwright.app.storage.Seal;
 import kerfwright.app.storage.Snapshot;
 import kerfwright.app.storage.TableShape;
 import org.jspecify.annotations.Nullable;
@@ -115,6 +116,13 @@ final class Restoration {
       kept.values().forEach(one -> expected.add(one.shape().name() + " " + one.jsonSha256()));
       if (!sorted(Archive.sums(refill.filled())).equals(sorted(expected))) {
         throw new IllegalStateException("what was restored differs from the archive");
+      }
+      Seal seal = manifest.seal();
+      if (!refill.chains().hold() || seal != null && !seal.equals(refill.filled().seal())) {
+        throw new BadInput(
+            archive.getFileName().toString(),
+            "its record was changed past the program: the chain does not hold or ends elsewhere"
+                + " than it should; nothing was restored. Take the backup before it");
       }
       refill.keep();
     }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
 import kerfwright.app.words.Say;
+import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.record.Cut;
 import kerfwright.practice.record.Logged;
@@ -24,6 +25,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ChairReports {
   static final int MOST = 200;
+
+  private static final Instant FIRST = Instant.parse("2000-01-01T00:00:00Z");
+  private static final Instant LAST = Instant.parse("2200-01-01T00:00:00Z");
 
   private final Function<UseReport, Logged> record;
 
@@ -50,6 +54,14 @@ public final class ChairReports {
       report = report(one);
     } catch (IllegalArgumentException | DateTimeException unsound) {
       return say.at("chairside.entry-unsound");
+    }
+    for (String material : report.cut().mm3ByMaterial().keySet()) {
+      if (Materials.packaged().find(material).isEmpty()) {
+        return say.at("chairside.entry-unknown-material", material);
+      }
+    }
+    if (report.at().isBefore(FIRST) || report.at().isAfter(LAST)) {
+      return say.at("chairside.entry-no-time");
     }
     Logged logged = record.apply(report);
     Logged.Refusal refusal = logged.refusal();

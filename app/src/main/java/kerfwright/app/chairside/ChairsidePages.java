@@ -8,11 +8,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
-import io.javalin.http.SameSite;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +19,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
+import kerfwright.app.form.Remembered;
+import kerfwright.app.form.Sent;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.security.Role;
@@ -37,7 +38,7 @@ import kerfwright.practice.setting.Settings;
 public final class ChairsidePages {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String BY = "by";
-  private static final int A_YEAR_S = 31_536_000;
+  private static final Duration A_YEAR = Duration.ofDays(365);
   private static final int RECENT = 8;
 
   /**
@@ -91,7 +92,6 @@ public final class ChairsidePages {
   private void show(Context call, Map<String, List<String>> fields, String query, String fault) {
     try {
       CutPlan plan = with.plans().plan(with.plans().read(fields));
-      String by = call.cookie(BY);
       templates.html(
           call,
           "chairside/start.jte",
@@ -99,7 +99,7 @@ public final class ChairsidePages {
               "plan", plan,
               "query", query,
               "people", Person.all(with.settings().read()),
-              "by", by == null ? "" : by,
+              "by", Remembered.of(call, BY),
               "fault", fault));
     } catch (BadInput bad) {
       call.redirect("/case?" + query);
@@ -107,13 +107,13 @@ public final class ChairsidePages {
   }
 
   private void begin(Context call) {
-    String query = sent(call, "query");
+    String query = Sent.text(call, "query");
     Map<String, List<String>> fields = QueryFields.of(query);
-    String by = sent(call, BY).toUpperCase(Locale.ROOT);
+    String by = Sent.text(call, BY).toUpperCase(Locale.ROOT);
     String fault =
         !CutUse.areInitials(by)
             ? "chairside.initials-needed"
-            : sent(call, "read").isEmpty() ? "chairside.cautions-not-read" : "";
+            : Sent.text(call, "read").isEmpty() ? "chairside.cautions-not-read" : "";
     if (!fault.isEmpty()) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
       show(call, fields, query, fault);
@@ -131,9 +131,7 @@ public final class ChairsidePages {
       show(call, fields, query, "");
       return;
     }
-    Cookie cookie = new Cookie(BY, by, "/", A_YEAR_S);
-    cookie.setSameSite(SameSite.STRICT);
-    call.cookie(cookie);
+    Remembered.keep(call, BY, by, A_YEAR);
     Say say = templates.say(call);
     ObjectNode sheet =
         new RunSheet(say, with.drawings(), ChairStock.of(with.drawer(), Set.of()))
@@ -196,10 +194,5 @@ public final class ChairsidePages {
     } catch (JsonProcessingException unreadable) {
       throw new BadRequestResponse();
     }
-  }
-
-  private static String sent(Context call, String name) {
-    String value = call.formParam(name);
-    return value == null ? "" : value.strip();
   }
 }

@@ -4,10 +4,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import kerfwright.app.heatfile.HeatFile;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.input.TimeLimit;
 import kerfwright.app.json.JsonText;
 import kerfwright.physics.heat.HeatProbe;
 import kerfwright.physics.heat.HeatProblem;
@@ -26,6 +28,7 @@ import picocli.CommandLine.Parameters;
     })
 final class HeatCommand implements Callable<Integer> {
   private static final int ROWS = 20;
+  private static final Duration LONGEST = Duration.ofSeconds(60);
 
   private final Terminal terminal;
 
@@ -48,7 +51,12 @@ final class HeatCommand implements Callable<Integer> {
     long begun = System.nanoTime();
     HeatSolution solution;
     try {
-      solution = problem.solve();
+      solution =
+          TimeLimit.within(
+              LONGEST,
+              file.toString(),
+              "a coarser mesh, a longer step, fewer outputs or a larger error_k make it shorter",
+              problem::solve);
     } catch (IllegalArgumentException outside) {
       throw new BadInput(file.toString(), String.valueOf(outside.getMessage()));
     }

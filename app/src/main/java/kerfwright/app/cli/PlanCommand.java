@@ -5,11 +5,13 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Duration;
 import java.util.concurrent.Callable;
 import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseFile;
 import kerfwright.app.drawerfile.DrawerFile;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.input.TimeLimit;
 import kerfwright.app.plan.PlanJson;
 import kerfwright.app.plan.PlanText;
 import kerfwright.app.print.PlanCard;
@@ -73,6 +75,8 @@ final class PlanCommand implements Callable<Integer> {
       description = "Language of text and card: en or de (default ${DEFAULT-VALUE}).")
   private String language = "en";
 
+  private static final Duration LONGEST = Duration.ofMinutes(3);
+
   PlanCommand(Wiring wiring, Terminal terminal) {
     this.wiring = wiring;
     this.terminal = terminal;
@@ -96,7 +100,12 @@ final class PlanCommand implements Callable<Integer> {
     } else {
       drawer = new DrawerFile(wiring.instruments()).read(drawerFile);
     }
-    CutPlan plan = wiring.plans().plan(cutCase, drawer, new PlanOptions(samples, seed));
+    CutPlan plan =
+        TimeLimit.within(
+            LONGEST,
+            caseFile.toString(),
+            "fewer instruments in the drawer or fewer --samples make it shorter",
+            () -> wiring.plans().plan(cutCase, drawer, new PlanOptions(samples, seed)));
     if (pdf != null) {
       write(say, pdf, plan);
     }

@@ -1,5 +1,6 @@
 package kerfwright.app.cli;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -8,7 +9,9 @@ import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.storage.Chains;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Seal;
 import kerfwright.app.storage.StoredRecord;
 import kerfwright.practice.record.ChainCheck;
 import kerfwright.practice.record.CutRecord;
@@ -55,7 +58,7 @@ final class RecordCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws BadInput {
+  public Integer call() throws BadInput, IOException {
     if (!action.equals("verify")) {
       throw new BadInput("record", "expected 'record verify', found 'record " + action + "'");
     }
@@ -65,10 +68,32 @@ final class RecordCommand implements Callable<Integer> {
     }
     try (Database database = database()) {
       CutRecord record = new StoredRecord(database);
-      ChainCheck check = ChainCheck.of(record);
+      Chains chains = Chains.of(database);
+      ChainCheck check = chains.record();
       ChainCheck.Break broken = check.broken();
       if (broken != null) {
         terminal.say("the chain breaks: entry " + broken.number() + " " + WORDS.get(broken.kind()));
+        return Terminal.REFUSED;
+      }
+      ChainCheck.Break moved = chains.ledger().broken();
+      if (moved != null) {
+        terminal.say(
+            "the chain of drawer and loads breaks: line "
+                + moved.number()
+                + " "
+                + WORDS.get(moved.kind()));
+        return Terminal.REFUSED;
+      }
+      Optional<Seal> seal = data == null ? Optional.empty() : Seal.in(data);
+      if (seal.isPresent() && !seal.get().holdsIn(database)) {
+        terminal.say(
+            "this is not the database that the file "
+                + Seal.FILE
+                + " in its folder was written for: that names entry "
+                + seal.get().record().number()
+                + " of the record and line "
+                + seal.get().ledger().number()
+                + " of drawer and loads. Entries were lost, or an older file was put back");
         return Terminal.REFUSED;
       }
       if (noted != null && !stands(record, Long.parseLong(link.group(1)), link.group(2))) {
@@ -82,7 +107,9 @@ final class RecordCommand implements Callable<Integer> {
       terminal.print(
           "The chain holds: "
               + check.sound().number()
-              + " entries.\nTo note: "
+              + " entries.\nDrawer and loads: "
+              + chains.ledger().sound().number()
+              + " lines, and every row as they say.\nTo note: "
               + check.sound().number()
               + ":"
               + check.sound().hash()
@@ -102,7 +129,7 @@ final class RecordCommand implements Callable<Integer> {
       if (data != null) {
         throw new BadInput("--data", "and KERFWRIGHT_DATABASE are both given; give one of them");
       }
-      return Database.server(url.strip());
+      return Database.readingServer(url.strip());
     }
     if (data == null) {
       throw new BadInput("--data", "the folder of the practice is needed, as given to serve");
@@ -111,6 +138,6 @@ final class RecordCommand implements Callable<Integer> {
     if (!Files.isRegularFile(file)) {
       throw new BadInput("--data", "there is no " + file);
     }
-    return Database.file(file);
+    return Database.reading(file);
   }
 }

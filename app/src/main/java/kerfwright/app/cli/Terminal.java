@@ -4,8 +4,12 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
+import kerfwright.app.storage.StorageFault;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import picocli.CommandLine;
 
 /**
@@ -63,6 +67,14 @@ public record Terminal(PrintStream out, PrintStream err) {
   int handle(Exception failure, CommandLine command) {
     if (failure instanceof BadInput bad) {
       return badInput(bad);
+    }
+    Optional<StorageFault> storage = StorageFault.of(failure);
+    if (storage.isPresent()) {
+      String place = StorageFault.place(failure);
+      say(
+          (place.isEmpty() ? "" : place + ": ")
+              + Say.in(Language.ENGLISH).at(storage.get().words()));
+      return BAD_INPUT;
     }
     return broken(command.getCommandName(), failure);
   }

@@ -2,11 +2,13 @@ package kerfwright.app.day;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
+import kerfwright.app.input.TimeLimit;
 import kerfwright.practice.horizon.StockCurve;
 import kerfwright.practice.horizon.StockStudy;
 import kerfwright.schedule.Day;
@@ -31,6 +33,7 @@ public final class DayCommand implements Callable<Integer> {
   private static final int DONE = 0;
   private static final int BAD_INPUT = 2;
   private static final double LONGEST_SECONDS = 86_400;
+  private static final Duration AROUND = Duration.ofSeconds(60);
 
   private final PrintStream out;
   private final PrintStream err;
@@ -121,9 +124,16 @@ public final class DayCommand implements Callable<Integer> {
       return BAD_INPUT;
     }
     DayPlanner planner = DayPlanner.forThisMachine();
-    DayPlan found = planner.plan(problem, new SearchLimits(seconds, threads, seed));
-    DayPlan plan = FreshTrays.laid(problem, found);
-    List<RemedyResult> remedies = remedies(planner, problem, plan);
+    DayPlan plan;
+    List<RemedyResult> remedies;
+    try {
+      plan = within(() -> planned(planner, problem));
+      remedies = within(() -> remedies(planner, problem, plan));
+    } catch (BadInput late) {
+      err.println(late.getMessage());
+      err.flush();
+      return BAD_INPUT;
+    }
     String fault = DayPlanner.solverFault();
     if (fault != null) {
       err.println(
@@ -133,6 +143,18 @@ public final class DayCommand implements Callable<Integer> {
     out.print(json ? DayJson.text(problem, plan, remedies) : DayText.of(problem, plan, remedies));
     out.flush();
     return DONE;
+  }
+
+  private DayPlan planned(DayPlanner planner, Day problem) {
+    return FreshTrays.laid(
+        problem, planner.plan(problem, new SearchLimits(seconds, threads, seed)));
+  }
+
+  /** The search keeps its own limit; what lies around it has this one. */
+  private <T> T within(Callable<T> work) throws BadInput {
+    Duration limit = Duration.ofSeconds((long) Math.ceil(seconds + remedySeconds)).plus(AROUND);
+    return TimeLimit.within(
+        limit, files.get(0).toString(), "fewer appointments or sterilisers make it shorter", work);
   }
 
   private List<RemedyResult> remedies(DayPlanner planner, Day problem, DayPlan plan) {
@@ -149,7 +171,8 @@ public final class DayCommand implements Callable<Integer> {
     for (Path one : files) {
       days.add(new DayFile(needsOfCase).read(one));
     }
-    StockCurve curve = new StockStudy(days, type -> 1, weeks, seed).curve(p -> {}, () -> false);
+    StockCurve curve =
+        within(() -> new StockStudy(days, type -> 1, weeks, seed).curve(p -> {}, () -> false));
     out.print(json ? WeekOutput.json(curve) : WeekOutput.text(curve));
     out.flush();
     return DONE;

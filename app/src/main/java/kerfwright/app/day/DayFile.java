@@ -29,6 +29,8 @@ public final class DayFile {
   private static final Bounds MINUTES = Bounds.above(0, Day.LONGEST_DAY_MIN, "minutes");
   private static final Bounds CLEANING = Bounds.from(0, Day.LONGEST_DAY_MIN, "minutes");
   private static final Bounds COUNT = Bounds.from(1, 1000, "");
+  private static final int MOST_APPOINTMENTS = 500;
+  private static final long MOST_STARTS = 6000;
 
   private final NeedsOfCase needsOfCase;
 
@@ -61,6 +63,7 @@ public final class DayFile {
         new AppointmentFields(clock, needsOfCase, stocked).read(fields, faults);
     FixedFacts facts = FactsFields.read(fields, faults, clock);
     fields.rejectUnknown();
+    budget(fields, length, grid, sterilisers, appointments.size());
     faults.throwIfAny();
     if (start == null
         || length == null
@@ -83,6 +86,31 @@ public final class DayFile {
             fault.found() + "; expected " + fault.expected() + near(fault));
       }
       throw faults.failure();
+    }
+  }
+
+  /** A day is planned as a whole: what grows beyond any day of a practice is refused first. */
+  private static void budget(
+      Fields fields,
+      @Nullable Integer length,
+      @Nullable Integer grid,
+      @Nullable Integer sterilisers,
+      int appointments) {
+    if (appointments > MOST_APPOINTMENTS) {
+      fields.fault(
+          "appointments", "must be at most " + MOST_APPOINTMENTS + " a day, found " + appointments);
+    }
+    if (length != null && grid != null && sterilisers != null) {
+      long starts = (long) sterilisers * (length / grid + 1);
+      if (starts > MOST_STARTS) {
+        fields.fault(
+            "load_grid_min",
+            "gives "
+                + starts
+                + " possible starts of loads, expected at most "
+                + MOST_STARTS
+                + ": a coarser grid or fewer sterilisers");
+      }
     }
   }
 

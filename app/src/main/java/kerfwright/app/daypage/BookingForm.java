@@ -86,6 +86,14 @@ public record BookingForm(Map<String, String> values, Map<String, String> faults
     return new BookingForm(values, found);
   }
 
+  private static boolean namesATooth(String text) {
+    try {
+      return !ToothNotation.parse(text).meanings().isEmpty();
+    } catch (IllegalArgumentException none) {
+      return false;
+    }
+  }
+
   /** The appointment, or faults in the map. */
   Optional<Booking> read(
       Say say,
@@ -99,7 +107,7 @@ public record BookingForm(Map<String, String> values, Map<String, String> faults
       found.put("reference", say.at("day.reference-needed"));
     }
     String tooth = at("tooth");
-    if (!tooth.isEmpty() && ToothNotation.parse(tooth).meanings().isEmpty()) {
+    if (!tooth.isEmpty() && !namesATooth(tooth)) {
       found.put("tooth", say.at("day.tooth-needed"));
     }
     if (!at("start").matches("([01]\\d|2[0-3]):[0-5]\\d")) {

@@ -1,8 +1,8 @@
 package kerfwright.app.form;
 
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
-import io.javalin.http.SameSite;
+import java.text.Normalizer;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,13 +13,18 @@ import org.jspecify.annotations.Nullable;
 /** What a form sent, as values; whatever is none of them is left out. */
 public final class Sent {
   private static final String WHO = "who";
-  private static final int A_WORKING_DAY_S = 43_200;
+  private static final Duration A_WORKING_DAY = Duration.ofHours(12);
 
   private Sent() {}
 
   public static String text(Context call, String name) {
     String value = call.formParam(name);
-    return value == null ? "" : value.strip();
+    return value == null ? "" : composed(value).strip();
+  }
+
+  /** Some keyboards send a letter and its mark as two characters: Unicode's form C joins them. */
+  private static String composed(String text) {
+    return Normalizer.normalize(text, Normalizer.Form.NFC);
   }
 
   public static Optional<UUID> id(@Nullable String text) {
@@ -52,16 +57,13 @@ public final class Sent {
   public static String by(Context call) {
     String by = text(call, "by");
     if (by.matches("[\\p{Lu}\\p{N}]{1,4}")) {
-      Cookie cookie = new Cookie(WHO, by, "/", A_WORKING_DAY_S);
-      cookie.setHttpOnly(true);
-      cookie.setSameSite(SameSite.STRICT);
-      call.cookie(cookie);
+      Remembered.keep(call, WHO, by, A_WORKING_DAY);
     }
     return by;
   }
 
   /** Who did something here last, empty where nobody did. */
   public static String lastBy(Context call) {
-    return Optional.ofNullable(call.cookie(WHO)).orElse("");
+    return Remembered.of(call, WHO);
   }
 }

@@ -31,6 +31,8 @@ public final class HeatFile {
   private static final Bounds STEP = Bounds.from(0.00001, 1000, "s");
   private static final int MOST_OUTPUTS = 200_000;
   private static final int MOST_PROBES = 100;
+  private static final int MOST_STROKES = 20_000;
+  private static final double MOST_WORK = 3e9;
   private static final double USUAL_ERROR_K = 0.05;
 
   private final Faults faults;
@@ -62,6 +64,7 @@ public final class HeatFile {
     if (duration != null && every != null && duration / every > MOST_OUTPUTS) {
       fields.fault("output_every_s", "gives more than " + MOST_OUTPUTS + " outputs");
     }
+    budget(fields, duration, top, resolution);
     faults.throwIfAny();
     if (radius == null
         || initial == null
@@ -75,6 +78,34 @@ public final class HeatFile {
     HeatBody body = HeatBody.of(radius, layers, initial, bottom);
     checkPlaces(fields, body, probes, top, duration);
     return new HeatProblem(body, top.schedule(duration), every, probes, resolution);
+  }
+
+  /** Work is counted before it is begun. */
+  private void budget(
+      Fields fields,
+      @Nullable Double duration,
+      @Nullable HeatTop top,
+      @Nullable Resolution resolution) {
+    if (duration == null) {
+      return;
+    }
+    if (top != null && duration / (top.onS() + top.offS()) > MOST_STROKES) {
+      fields.fault("top", "gives more than " + MOST_STROKES + " strokes within duration_s");
+    }
+    if (resolution instanceof Resolution.On given) {
+      HeatMesh mesh = given.mesh();
+      double work = (double) mesh.cellsR() * mesh.cellsZ() * duration / mesh.stepS();
+      if (work > MOST_WORK) {
+        fields.fault(
+            "mesh",
+            String.format(
+                java.util.Locale.ROOT,
+                "asks for %.2g steps of cells; expected at most %.2g: fewer cells or a longer"
+                    + " step_s",
+                work,
+                MOST_WORK));
+      }
+    }
   }
 
   private void checkPlaces(

@@ -1,16 +1,28 @@
 package kerfwright.app.input;
 
+import java.util.ArrayList;
 import java.util.List;
+import kerfwright.quantity.Message;
 
 /** What was handed in cannot be used; carries every fault found, never only the first. */
 public final class BadInput extends Exception {
   private static final long serialVersionUID = 1L;
 
+  /** So many faults are told; who has put them right may ask again. */
+  public static final int MOST = 100;
+
   private final transient List<Fault> faults;
 
   public BadInput(List<Fault> faults) {
     super(faults.isEmpty() ? "no fault named" : faults.get(0).oneLine());
-    this.faults = List.copyOf(faults);
+    this.faults = List.copyOf(faults.size() > MOST ? first(faults) : faults);
+  }
+
+  private static List<Fault> first(List<Fault> all) {
+    List<Fault> some = new ArrayList<>(all.subList(0, MOST));
+    Message more = Message.of("fault.more", all.size() - MOST);
+    some.add(new Fault(all.get(0).origin(), 0, "", more, null));
+    return some;
   }
 
   public BadInput(String origin, String problem) {

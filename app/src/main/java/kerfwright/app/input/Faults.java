@@ -36,6 +36,11 @@ public final class Faults {
     found.add(new Fault(origin, line, field, message, null, fix));
   }
 
+  /** True where more than will be told were found: nearest names are no longer looked for. */
+  boolean enough() {
+    return found.size() > BadInput.MOST;
+  }
+
   public boolean none() {
     return found.isEmpty();
   }

@@ -181,7 +181,7 @@ public final class Fields {
             entry.getValue().line(),
             path(entry.getKey()),
             Message.of("fault.no-field", list(known)),
-            NearestName.nearest(entry.getKey(), known).orElse(null));
+            faults.enough() ? null : NearestName.nearest(entry.getKey(), known).orElse(null));
       }
     }
   }

@@ -42,7 +42,8 @@ public record SourceText(String origin, String text) {
     }
     try {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return new SourceText(origin, text.startsWith("\uFEFF") ? text.substring(1) : text);
+      return new SourceText(
+          origin, PlainText.of(text.startsWith("\uFEFF") ? text.substring(1) : text));
     } catch (CharacterCodingException notText) {
       throw new BadInput(origin, "is not UTF-8 text");
     }

@@ -5,9 +5,12 @@ import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HandlerType;
+import jakarta.servlet.DispatcherType;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
+import java.util.EnumSet;
 import java.util.Set;
+import org.eclipse.jetty.ee10.servlet.FilterHolder;
 
 /**
  * Stands before every route. Denied by default: a route that names no role answers 403. Further:
@@ -42,6 +45,12 @@ public final class Gate {
         http -> {
           http.setRequestHeaderSize(LARGEST_HEADERS);
           http.setSendServerVersion(false);
+        });
+    config.jetty.modifyServletContextHandler(
+        handler -> {
+          FilterHolder plain = new FilterHolder(new PlainRequests());
+          plain.setAsyncSupported(true);
+          handler.addFilter(plain, "/*", EnumSet.of(DispatcherType.REQUEST));
         });
     config.routes.before(Gate::everyCall);
     config.routes.beforeMatched(Gate::matchedCall);

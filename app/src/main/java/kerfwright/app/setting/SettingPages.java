@@ -2,14 +2,15 @@ package kerfwright.app.setting;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.SameSite;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kerfwright.app.form.Remembered;
+import kerfwright.app.form.Sent;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Language;
@@ -24,7 +25,7 @@ public final class SettingPages {
   private static final Set<String> THEMES = Set.of("auto", "light", "dark");
   private static final Set<String> MARKS = Set.of("", "point", "comma");
   private static final Set<String> TEETH = Set.of("fdi", "universal", "palmer");
-  private static final int A_YEAR_S = 31_536_000;
+  private static final Duration A_YEAR = Duration.ofDays(365);
 
   private final Settings settings;
   private final Templates templates;
@@ -39,11 +40,11 @@ public final class SettingPages {
     config.routes.post("/settings/look", this::look, Role.LOCAL);
     config.routes.post("/settings/person", this::person, Role.LOCAL);
     config.routes.post("/settings/person/remove", this::removePerson, Role.LOCAL);
-    config.routes.get("/theme.css", SettingPages::theme, Role.LOCAL);
+    config.routes.get("/theme.css", call -> look(call, theme(call)), Role.LOCAL);
   }
 
   private void show(Context call, SettingValues set, String fault) {
-    String theme = Optional.ofNullable(call.cookie(THEME)).filter(THEMES::contains).orElse("auto");
+    String theme = theme(call);
     templates.html(
         call,
         "setting/settings.jte",
@@ -57,31 +58,28 @@ public final class SettingPages {
 
   private void look(Context call) {
     Map<String, String> changed = new LinkedHashMap<>();
-    String language = sent(call, "language");
+    String language = Sent.text(call, "language");
     if (language.isEmpty() || Language.byId(language).isPresent()) {
       changed.put("language", language);
     }
-    String decimal = sent(call, "decimal");
+    String decimal = Sent.text(call, "decimal");
     if (MARKS.contains(decimal)) {
       changed.put("decimal", decimal);
     }
-    String teeth = sent(call, "teeth");
+    String teeth = Sent.text(call, "teeth");
     if (TEETH.contains(teeth)) {
       changed.put("teeth", teeth);
     }
-    String theme = sent(call, THEME);
+    String theme = Sent.text(call, THEME);
     if (THEMES.contains(theme)) {
-      Cookie cookie = new Cookie(THEME, theme, "/", A_YEAR_S);
-      cookie.setHttpOnly(true);
-      cookie.setSameSite(SameSite.STRICT);
-      call.cookie(cookie);
+      Remembered.keep(call, THEME, theme, A_YEAR);
     }
     written(call, changed);
   }
 
   private void person(Context call) {
-    String initials = sent(call, "initials").toUpperCase(Locale.ROOT);
-    Optional<StaffRole> role = StaffRole.byId(sent(call, "role"));
+    String initials = Sent.text(call, "initials").toUpperCase(Locale.ROOT);
+    Optional<StaffRole> role = StaffRole.byId(Sent.text(call, "role"));
     if (!Person.initialsAreSound(initials) || role.isEmpty()) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
       show(
@@ -94,7 +92,7 @@ public final class SettingPages {
   }
 
   private void removePerson(Context call) {
-    String initials = sent(call, "initials");
+    String initials = Sent.text(call, "initials");
     if (Person.initialsAreSound(initials)) {
       written(call, Map.of(Person.PREFIX + initials, ""));
     } else {
@@ -103,7 +101,7 @@ public final class SettingPages {
   }
 
   private void written(Context call, Map<String, String> changed) {
-    if (settings.write(version(call), changed)) {
+    if (settings.write(Sent.version(call), changed)) {
       call.redirect("/settings?done=1", HttpStatus.SEE_OTHER);
       return;
     }
@@ -111,19 +109,12 @@ public final class SettingPages {
     show(call, settings.read(), "setting.changed-elsewhere");
   }
 
-  private static int version(Context call) {
-    String version = sent(call, "version");
-    return version.matches("\\d{1,9}") ? Integer.parseInt(version) : -1;
-  }
-
-  private static String sent(Context call, String name) {
-    String value = call.formParam(name);
-    return value == null ? "" : value.strip();
+  private static String theme(Context call) {
+    return Optional.of(Remembered.of(call, THEME)).filter(THEMES::contains).orElse("auto");
   }
 
   /** One rule, so that a device keeps its own look. */
-  private static void theme(Context call) {
-    String theme = Optional.ofNullable(call.cookie(THEME)).filter(THEMES::contains).orElse("auto");
+  private static void look(Context call, String theme) {
     call.header("Cache-Control", "private, no-cache");
     call.contentType("text/css; charset=utf-8")
         .result(

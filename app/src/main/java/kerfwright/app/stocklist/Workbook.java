@@ -24,6 +24,7 @@ final class Workbook {
   static final long UNPACKED_LIMIT_BYTES = 96L * 1024 * 1024;
 
   private static final int MOST_PARTS = 1000;
+  private static final int LONGEST_NUMBER = 60;
 
   private Workbook() {}
 
@@ -95,7 +96,12 @@ final class Workbook {
   private static String text(Cell cell) {
     if (cell.getType() == CellType.NUMBER) {
       BigDecimal number = cell.asNumber();
-      return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+      if (number.signum() == 0) {
+        return "0";
+      }
+      BigDecimal bare = number.stripTrailingZeros();
+      // written out, a number such as 1E999999 would fill the memory
+      return Math.abs(bare.scale()) > LONGEST_NUMBER ? bare.toString() : bare.toPlainString();
     }
     String raw = cell.getType() == CellType.STRING ? cell.asString() : cell.getRawValue();
     return raw == null ? "" : raw;

@@ -5,7 +5,12 @@ import com.zaxxer.hikari.HikariDataSource;
 import com.zaxxer.hikari.pool.HikariPool;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 import kerfwright.app.input.BadInput;
@@ -61,26 +66,19 @@ public final class Database implements AutoCloseable {
 
   /** The same at an older schema where it is new; one that is there already stays as it is. */
   public static Database server(String jdbcUrl, String schema) throws BadInput {
+    return open(sound(jdbcUrl), "the PostgreSQL database", schema);
+  }
+
+  private static String sound(String jdbcUrl) throws BadInput {
     if (!jdbcUrl.startsWith(POSTGRES)) {
       throw new BadInput("database", "must be a JDBC URL that starts with jdbc:postgresql:");
     }
     // the URL may hold a password: it is not shown
-    return open(jdbcUrl, "the PostgreSQL database", schema);
+    return jdbcUrl;
   }
 
   private static Database open(String url, String shown, String schema) throws BadInput {
-    HikariConfig config = new HikariConfig();
-    config.setJdbcUrl(url);
-    config.setMaximumPoolSize(6);
-    config.setMinimumIdle(1);
-    config.setConnectionTimeout(30_000);
-    config.setPoolName("kerfwright");
-    HikariDataSource connections;
-    try {
-      connections = new HikariDataSource(config);
-    } catch (HikariPool.PoolInitializationException unreachable) {
-      throw new BadInput(shown, "cannot be opened: " + unreachable.getMessage());
-    }
+    HikariDataSource connections = connect(url, shown, false);
     try {
       Flyway.configure()
           .dataSource(connections)
@@ -93,7 +91,57 @@ public final class Database implements AutoCloseable {
       throw new BadInput(
           shown, "cannot be brought to this program's schema: " + stuck.getMessage());
     }
-    return new Database(connections);
+    Database open = new Database(connections);
+    if (schema.equals(NEWEST)) {
+      StoredLedger.begin(open);
+    }
+    return open;
+  }
+
+  /** A SQLite file that is looked at alone: nothing is made, brought up to date or written. */
+  public static Database reading(Path file) throws BadInput {
+    String url = "jdbc:sqlite:" + file.toAbsolutePath() + "?open_mode=1&busy_timeout=30000";
+    return new Database(connect(url, file.toString(), true));
+  }
+
+  /** The same for a PostgreSQL database. */
+  public static Database readingServer(String jdbcUrl) throws BadInput {
+    return new Database(connect(sound(jdbcUrl), "the PostgreSQL database", true));
+  }
+
+  private static HikariDataSource connect(String url, String shown, boolean readOnly)
+      throws BadInput {
+    HikariConfig config = new HikariConfig();
+    config.setJdbcUrl(url);
+    config.setMaximumPoolSize(6);
+    config.setMinimumIdle(1);
+    // a server that is away is told of within five seconds; writers of a file wait for their turn
+    config.setConnectionTimeout(url.startsWith(POSTGRES) ? 4_000 : 30_000);
+    config.setPoolName("kerfwright");
+    config.setReadOnly(readOnly);
+    try {
+      return new HikariDataSource(config);
+    } catch (HikariPool.PoolInitializationException unreachable) {
+      throw new BadInput(shown, "cannot be opened: " + unreachable.getMessage());
+    }
+  }
+
+  /** What SQLite finds wrong in the file itself, empty where it is sound or not SQLite's. */
+  public List<String> damage() {
+    if (onServer()) {
+      return List.of();
+    }
+    List<String> found = new ArrayList<>();
+    try (Connection connection = DriverManager.getConnection(urlForReading());
+        Statement ask = connection.createStatement();
+        ResultSet rows = ask.executeQuery("PRAGMA quick_check(20)")) {
+      while (rows.next()) {
+        found.add(rows.getString(1));
+      }
+    } catch (SQLException unreadable) {
+      found.add(String.valueOf(unreadable.getMessage()));
+    }
+    return found.equals(List.of("ok")) ? List.of() : found;
   }
 
   /** For those of this process who want to write at once: first come, first served. */

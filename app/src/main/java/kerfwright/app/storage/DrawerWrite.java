@@ -64,6 +64,7 @@ final class DrawerWrite {
     PreparedBatch lines = handle.prepareBatch(LINE);
     entries.forEach(entry -> EntryRow.add(lines, entry));
     lines.execute();
+    StoredLedger.entries(handle, entries.stream().map(DrawerEntry::id).toList());
   }
 
   private void refuseTakenLabels(BiFunction<Handle, Collection<String>, Set<String>> taken)

@@ -118,6 +118,15 @@ public final class Refill implements AutoCloseable {
     }
   }
 
+  /** Whether the chains in it hold, before it is kept. */
+  public Chains chains() {
+    try {
+      return Chains.within(connection);
+    } catch (SQLException failed) {
+      throw new IllegalStateException(failed);
+    }
+  }
+
   /** Keeps everything. */
   public void keep() {
     try {

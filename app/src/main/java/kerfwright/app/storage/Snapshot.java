@@ -67,6 +67,15 @@ public final class Snapshot implements AutoCloseable {
     }
   }
 
+  /** Both ends of the chains in it. */
+  public Seal seal() {
+    try {
+      return Seal.of(connection);
+    } catch (SQLException failed) {
+      throw new IllegalStateException("The ends of the chains cannot be read", failed);
+    }
+  }
+
   public List<TableShape> tables() {
     return tables;
   }

@@ -62,8 +62,7 @@ public final class StoredLoads implements Loads {
 
   @Override
   public List<Load> newest(int most) {
-    return some(
-        "started_micros > 0 ORDER BY started_micros DESC LIMIT :most", Map.of("most", most));
+    return some("started_micros > 0 ORDER BY id DESC LIMIT :most", Map.of("most", most));
   }
 
   @Override
@@ -109,7 +108,7 @@ public final class StoredLoads implements Loads {
             handle
                 .createQuery(
                     "SELECT c.item_id, p.load_id FROM pouch_content c JOIN pouch p ON p.id ="
-                        + " c.pouch_id WHERE c.item_id IN (<items>) ORDER BY c.started_micros")
+                        + " c.pouch_id WHERE c.item_id IN (<items>) ORDER BY p.id")
                 .bindList("items", items.stream().map(UUID::toString).toList())
                 .map(
                     (row, context) ->
@@ -149,8 +148,11 @@ public final class StoredLoads implements Loads {
           handle.execute("UPDATE stock_revision SET revision = revision + 1");
           if (load.version() == 1 ? !added(handle, load) : !changed(handle, load)) {
             conflict.add(new LoadConflict(load.name()));
-          } else if (!moves.isEmpty()) {
-            StoredDrawer.write(handle, moves);
+          } else {
+            StoredLedger.load(handle, load.id());
+            if (!moves.isEmpty()) {
+              StoredDrawer.write(handle, moves);
+            }
           }
         });
     if (!conflict.isEmpty()) {

@@ -29,11 +29,16 @@ import org.jspecify.annotations.Nullable;
 public final class StoredRecord implements CutRecord {
   private static final String SELECT = "SELECT * FROM cut_record WHERE ";
   private static final int PORTION = 1000;
+  private static final Chain NO_END = new Chain(-1, "");
 
   private final Jdbi jdbi;
 
   public StoredRecord(Database database) {
-    this.jdbi = database.jdbi();
+    this(database.jdbi());
+  }
+
+  StoredRecord(Jdbi jdbi) {
+    this.jdbi = jdbi;
   }
 
   @Override
@@ -77,7 +82,11 @@ public final class StoredRecord implements CutRecord {
   /** Holds the end until the transaction is over: other writers wait here. */
   private static Chain lockedEnd(Handle handle) {
     handle.execute("UPDATE cut_record_end SET number = number");
-    return end(handle);
+    Chain end = end(handle);
+    if (end.number() < 0) {
+      throw new IllegalStateException("The end of the record was changed past the program");
+    }
+    return end;
   }
 
   private static List<RecordEntry> link(
@@ -208,10 +217,13 @@ public final class StoredRecord implements CutRecord {
   }
 
   private static Chain end(Handle handle) {
-    return handle
-        .createQuery("SELECT number, hash FROM cut_record_end")
-        .map((row, context) -> new Chain(row.getLong("number"), row.getString("hash")))
-        .one();
+    List<Chain> ends =
+        handle
+            .createQuery("SELECT number, hash FROM cut_record_end")
+            .map((row, context) -> new Chain(row.getLong("number"), row.getString("hash")))
+            .list();
+    // more or fewer than one is no end, and fits no chain
+    return ends.size() == 1 ? ends.get(0) : NO_END;
   }
 
   /** In portions, so that nobody who writes has to wait. */

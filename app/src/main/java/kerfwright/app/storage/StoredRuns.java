@@ -89,7 +89,7 @@ public final class StoredRuns implements CutRuns {
     return jdbi.withHandle(
         handle ->
             handle
-                .createQuery(COLUMNS + "ORDER BY begun_micros DESC, id DESC LIMIT :most")
+                .createQuery(COLUMNS + "ORDER BY id DESC LIMIT :most")
                 .bind("most", most)
                 .map((row, context) -> run(row))
                 .list());

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Language;
@@ -18,6 +19,7 @@ import kerfwright.app.words.Say;
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.record.Chain;
 import kerfwright.practice.setting.CaseSetting;
 import kerfwright.practice.setting.Person;
 import kerfwright.practice.setting.SettingValues;
@@ -42,6 +44,7 @@ public final class TodayPages {
    * @param demo true for the demo practice, which is asked nothing
    * @param visits the next appointments
    * @param matters who may have something to say
+   * @param record where the record ends
    */
   public record Parts(
       Drawer drawer,
@@ -50,7 +53,8 @@ public final class TodayPages {
       List<CaseLink> examples,
       boolean demo,
       NextVisits visits,
-      List<Matters> matters) {}
+      List<Matters> matters,
+      Supplier<Chain> record) {}
 
   public TodayPages(Parts parts, Templates templates, Clock clock) {
     this.parts = parts;
@@ -80,6 +84,7 @@ public final class TodayPages {
     values.put("day", LocalDate.now(clock));
     values.put("visits", parts.visits().next(say));
     values.put("matters", matters);
+    values.put("record", parts.record().get());
     values.put("examples", parts.examples());
     values.put("demo", parts.demo());
     values.put("instruments", pieces.values().stream().mapToInt(Integer::intValue).sum());

@@ -10,9 +10,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import kerfwright.app.backup.Backups;
+import kerfwright.app.backup.Watch;
 import kerfwright.app.cli.ServeOptions;
 import kerfwright.app.demo.DemoClock;
 import kerfwright.app.demo.DemoDays;
@@ -30,6 +32,8 @@ import kerfwright.app.stocklist.ListedRow;
 import kerfwright.app.stocklist.RowMeaning;
 import kerfwright.app.stocklist.UnreadableList;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Newest;
+import kerfwright.app.storage.Seal;
 import kerfwright.app.storage.StoredDays;
 import kerfwright.app.storage.StoredDrafts;
 import kerfwright.app.storage.StoredDrawer;
@@ -61,6 +65,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The practice's data while the program runs: opened, filled the first time, closed at the end. */
 public final class OpenPractice implements AutoCloseable {
+  private static final String BACKUPS = "backups";
+
   private final Database database;
   private final DrawerDesk desk;
   private final LearningDesk learning;
@@ -68,8 +74,10 @@ public final class OpenPractice implements AutoCloseable {
   private final LoadDesk loads;
   private final @Nullable Path temporary;
   private final @Nullable Backups backups;
+  private final @Nullable Watch watch;
 
-  private OpenPractice(Database database, @Nullable Path temporary, @Nullable Path backupFolder) {
+  private OpenPractice(Database database, @Nullable Path temporary, @Nullable Path folder)
+      throws IOException {
     this.database = database;
     this.temporary = temporary;
     Desks now = Desks.over(database, Clock.systemDefaultZone());
@@ -79,10 +87,15 @@ public final class OpenPractice implements AutoCloseable {
     this.learning =
         new LearningDesk(
             record.record(), new StoredRuns(database), desk.drawer(), new StoredSettings(database));
+    this.watch = folder == null ? null : new Watch(database, folder);
     this.backups =
         temporary == null
             ? new Backups(
-                database, new StoredSettings(database), backupFolder, Clock.systemDefaultZone())
+                database,
+                new StoredSettings(database),
+                folder == null ? null : folder.resolve(BACKUPS),
+                watch,
+                Clock.systemDefaultZone())
             : null;
   }
 
@@ -90,6 +103,7 @@ public final class OpenPractice implements AutoCloseable {
   private record Desks(DrawerDesk drawer, RecordDesk record, LoadDesk loads) {
     static Desks over(Database database, Clock clock) {
       TimeOrderedIds ids = new TimeOrderedIds(clock, new SecureRandom());
+      Newest.ids(database).forEach(ids::after);
       Drawer drawer = new StoredDrawer(database);
       StoredRecord record = new StoredRecord(database);
       StoredLoads loads = new StoredLoads(database);
@@ -122,13 +136,11 @@ public final class OpenPractice implements AutoCloseable {
         throw new BadInput(
             "--data", "and " + Database.VARIABLE + " are both given; give one of them");
       }
-      open = new OpenPractice(Database.server(url.strip()), null, null);
+      open = over(Database.server(url.strip()), null);
     } else if (folder == null) {
       open = temporary();
     } else {
-      open =
-          new OpenPractice(
-              Database.file(inside(folder)), null, folder.toAbsolutePath().resolve("backups"));
+      open = kept(folder.toAbsolutePath());
     }
     try {
       open.fill(folder, options.demo());
@@ -136,6 +148,56 @@ public final class OpenPractice implements AutoCloseable {
     } catch (BadInput | RuntimeException failed) {
       open.close();
       throw failed;
+    }
+  }
+
+  private static OpenPractice over(Database database, @Nullable Path folder) throws BadInput {
+    try {
+      return new OpenPractice(database, null, folder);
+    } catch (IOException unreadable) {
+      database.close();
+      throw new BadInput("--data", "the folder " + folder + " cannot be read: " + unreadable);
+    }
+  }
+
+  /** What cannot be opened is told with the backup that can be restored. */
+  private static OpenPractice kept(Path folder) throws BadInput {
+    Path file = inside(folder);
+    try {
+      Optional<Seal> seal = Seal.in(folder);
+      if (!Files.exists(file) && seal.isPresent()) {
+        throw new BadInput(
+            file.toString(),
+            "is gone: "
+                + Seal.FILE
+                + " beside it names "
+                + seal.get().record().number()
+                + " entries of the record. Put the file back, or restore a backup");
+      }
+      return over(Database.file(file), folder);
+    } catch (BadInput | IOException | RuntimeException unusable) {
+      List<Fault> faults = new ArrayList<>();
+      if (unusable instanceof BadInput told) {
+        faults.addAll(told.faults());
+      } else {
+        faults.add(
+            new Fault(file.toString(), 0, "", "cannot be used: " + unusable.getMessage(), null));
+      }
+      Backups.newestIn(folder.resolve(BACKUPS))
+          .ifPresent(
+              backup ->
+                  faults.add(
+                      new Fault(
+                          "backups",
+                          0,
+                          "",
+                          "the last is "
+                              + backup
+                              + "; 'kerfwright restore "
+                              + backup
+                              + " --data NEW-FOLDER' puts it into a new folder",
+                          null)));
+      throw new BadInput(faults);
     }
   }
 
@@ -263,6 +325,11 @@ public final class OpenPractice implements AutoCloseable {
     return new StoredPackages(database);
   }
 
+  /** Watches the practice's file; null where it is none, or nothing is kept. */
+  public @Nullable Watch watch() {
+    return watch;
+  }
+
   /** Backups by the clock; null where nothing is kept beyond the end of the program. */
   public @Nullable Backups backups() {
     return backups;
@@ -282,6 +349,9 @@ public final class OpenPractice implements AutoCloseable {
   public void close() {
     if (backups != null) {
       backups.close();
+    }
+    if (watch != null) {
+      watch.close();
     }
     database.close();
     if (temporary != null) {

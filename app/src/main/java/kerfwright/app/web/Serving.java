@@ -24,6 +24,9 @@ public final class Serving {
       if (drawer.backups() != null) {
         drawer.backups().start();
       }
+      if (drawer.watch() != null) {
+        drawer.watch().start();
+      }
     } catch (JavalinBindException taken) {
       drawer.close();
       throw new BadInput("--port", "port " + options.port() + " is in use; choose another one");

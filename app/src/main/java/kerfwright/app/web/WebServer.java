@@ -3,12 +3,16 @@ package kerfwright.app.web;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import kerfwright.app.Wiring;
 import kerfwright.app.backup.BackupWarning;
+import kerfwright.app.backup.Watch;
 import kerfwright.app.chairside.ChairReports;
 import kerfwright.app.chairside.ChairsidePages;
 import kerfwright.app.daypage.DayFeature;
@@ -21,11 +25,17 @@ import kerfwright.app.reprocessing.LoadMatters;
 import kerfwright.app.security.Gate;
 import kerfwright.app.security.Role;
 import kerfwright.app.setting.SettingPages;
+import kerfwright.app.storage.Newest;
+import kerfwright.app.storage.StorageFault;
 import kerfwright.app.template.Templates;
 import kerfwright.app.today.CaseLink;
+import kerfwright.app.today.ClockMatters;
 import kerfwright.app.today.DrawerMatters;
 import kerfwright.app.today.TodayPages;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -52,7 +62,8 @@ public final class WebServer {
 
   private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
     PlanDesk desk = new PlanDesk(wiring, open.desk().drawer(), open.learning());
-    this.templates = new Templates(open.settings(), new BackupWarning(open.backups()));
+    this.templates =
+        new Templates(open.settings(), new BackupWarning(open.backups(), open.watch()));
     this.day =
         new DayFeature(
             open.days(),
@@ -77,9 +88,11 @@ public final class WebServer {
                 demo,
                 day::nextVisits,
                 List.of(
+                    new ClockMatters(() -> Newest.time(open.database()), Clock.systemDefaultZone()),
                     new DrawerMatters(open.desk().drawer()),
                     new LoadMatters(
-                        open.loads().loads(), open.settings(), Clock.systemDefaultZone()))),
+                        open.loads().loads(), open.settings(), Clock.systemDefaultZone())),
+                () -> open.record().record().end()),
             templates,
             Clock.systemDefaultZone());
     this.cases = new CasePages(wiring, open.settings(), templates);
@@ -127,9 +140,21 @@ public final class WebServer {
           config.startup.startupWatcherEnabled = false;
           config.jetty.port = port;
           Gate.install(config);
+          config.routes.beforeMatched(call -> refuseToWrite(call, drawer.watch()));
           server.routes(config);
           server.failures(config);
         });
+  }
+
+  /** Where the file is damaged or gone, nothing more is taken in; what only computes goes on. */
+  private static void refuseToWrite(Context call, @Nullable Watch watch) {
+    boolean reads =
+        call.method() == HandlerType.GET
+            || call.method() == HandlerType.HEAD
+            || call.path().startsWith("/api/");
+    if (watch != null && watch.stopped() && !reads) {
+      throw new HttpResponseException(HttpStatus.SERVICE_UNAVAILABLE.getCode());
+    }
   }
 
   private void routes(JavalinConfig config) {
@@ -167,15 +192,30 @@ public final class WebServer {
         Exception.class,
         (failure, call) -> {
           LOG.error("{} {} failed", call.method(), call.path(), failure);
-          problem(call, 500, null);
+          Optional<StorageFault> storage = StorageFault.of(failure);
+          if (storage.isPresent()) {
+            storageProblem(call, storage.get(), StorageFault.place(failure));
+          } else {
+            problem(call, 500, null);
+          }
         });
     config.routes.error(404, "*", call -> problem(call, 404, null));
   }
 
-  private void problem(Context call, int status, @org.jspecify.annotations.Nullable String detail) {
+  /** Said without asking the database for the language: it may be what is away. */
+  private static void storageProblem(Context call, StorageFault fault, String place) {
+    String accepted = call.header("Accept-Language");
+    Say say = Say.in(Language.preferred(accepted == null ? "" : accepted));
+    call.status(HttpStatus.SERVICE_UNAVAILABLE);
+    call.html(
+        Templates.render(
+            say, "problem.jte", Map.of("status", 503, "words", fault.words(), "detail", place)));
+  }
+
+  private void problem(Context call, int status, @Nullable String detail) {
     String words =
         switch (status) {
-          case 403, 404, 413, 500 -> "page.problem-" + status;
+          case 403, 404, 413, 500, 503 -> "page.problem-" + status;
           default -> "page.problem-other";
         };
     call.status(status);

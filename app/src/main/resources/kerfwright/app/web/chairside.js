@@ -15,8 +15,8 @@ const served = {
   sheet: JSON.parse(one("sheet").value),
 };
 
-store.tidy();
-let state = store.load(run);
+let state = await store.open(run);
+if (state && !state.sheet) state.sheet = served.sheet;
 if (!state) {
   state = {
     version: served.version,
@@ -32,9 +32,10 @@ if (!state) {
 }
 let last = { where: "", cutting: true };
 let lost = false;
+let logging = false;
 
 function keep() {
-  store.save(run, state);
+  store.save(run, state).then(link);
 }
 
 function now() {
@@ -93,11 +94,15 @@ function back() {
   }
 }
 
-/** Writes the step down: here at once, in the record a moment later, so that it can be taken back. */
-function log() {
+/**
+ * Writes the step down: on this device first, in the record a moment later, so that it can be taken
+ * back. The step counts as logged when the device has written it; where the device cannot, it is
+ * sent at once and stays on this page until the record has it.
+ */
+async function log() {
   const step = now();
   const of = mine();
-  if (of.entry || of.blocked) return;
+  if (of.entry || of.blocked || logging) return;
   if (!step.item) {
     alarm(show.say("unknownItem", step.label));
     return;
@@ -118,48 +123,50 @@ function log() {
     at: new Date().toISOString(),
     holdUntil: Date.now() + HOLD_MS,
   };
-  store.put(entry);
+  logging = true;
   of.entry = entry.id;
   of.item = step.item;
   of.loggedAt = state.at;
   state.last = { id: entry.id, order: step.order };
   if (state.at + 1 < state.sheet.steps.length) state.at += 1;
-  keep();
+  const kept = await store.log(entry, run, state);
+  logging = false;
   draw();
   one("told").focus({ preventScroll: true });
+  if (!kept) send();
 }
 
 function takeBack() {
   const waits = state.last && store.waiting().find((entry) => entry.id === state.last.id);
   if (!waits || (waits.holdUntil || 0) <= Date.now()) return;
-  store.drop(waits.id);
   const index = state.sheet.steps.findIndex((step) => step.order === state.last.order);
   const of = state.steps[state.last.order];
   delete of.entry;
   delete state.last;
   stopClock();
   state.at = Math.max(0, index);
-  keep();
+  store.takeBack(waits.id, run, state).then(link);
   draw();
 }
 
 /** From now on what was logged is not taken back. */
 function release() {
-  store.waiting().forEach((entry) => {
-    if (entry.holdUntil) store.put({ ...entry, holdUntil: 0 });
-  });
-  send();
+  store.release().then(send);
 }
 
 async function send() {
   const { connected } = await store.send(false);
   if (connected !== null) lost = !connected;
-  if (store.waiting().length === 0) lost = false;
+  if (store.waiting().length === 0) {
+    lost = false;
+    if (connected) keep();
+  }
   link();
   swap.settle();
 }
 
 function link() {
+  if (logging) return;
   const waits = store.waiting();
   const refused = waits.filter((entry) => entry.refused);
   const held = waits.filter((entry) => !entry.refused);
@@ -167,16 +174,24 @@ function link() {
   if (refused.length > 0) {
     one("refused-words").textContent = show.say("refused", refused.length, refused[0].refused);
   }
-  const words = lost
+  const alone = store.onThisPageAlone();
+  const full = alone.entries > 0 || alone.state;
+  if (one("full").hidden === full) {
+    one("full").hidden = !full;
+    one("full").textContent = full ? show.say("full") : "";
+  }
+  const words = alone.entries > 0
+    ? show.say("unkept", alone.entries)
+    : lost
     ? show.say("offline", held.length)
     : held.length > 0
       ? show.say("waiting", held.length)
       : show.say("safe");
   if (one("link").textContent !== words) one("link").textContent = words;
-  one("link").dataset.state = lost ? "lost" : held.length > 0 ? "waiting" : "safe";
-  const mayUndo = waits.some((w) => state.last && w.id === state.last.id && w.holdUntil > Date.now());
+  one("link").dataset.state = lost || full ? "lost" : held.length > 0 ? "waiting" : "safe";
+  const mayUndo = !logging && waits.some((w) => state.last && w.id === state.last.id && w.holdUntil > Date.now());
   one("undo").hidden = !mayUndo;
-  one("told").textContent = mayUndo ? show.say("loggedStep", state.last.order) : "";
+  one("told").textContent = mayUndo && alone.entries === 0 ? show.say("loggedStep", state.last.order) : "";
 }
 
 function alarm(words) {
@@ -212,9 +227,8 @@ function scanned(code) {
     one("told").textContent = show.say("rightOne", now().label);
     keep();
   } else if (next && is(next) && (of.begunAt || of.entry)) {
-    if (of.entry) go(state.at + 1);
-    else log();
-    one("told").textContent = show.say("rightOne", next.label);
+    const moved = of.entry ? Promise.resolve(go(state.at + 1)) : log();
+    moved.then(() => { one("told").textContent = show.say("rightOne", next.label); });
   } else {
     const wanted = of.begunAt || of.entry ? next || now() : now();
     alarm(show.say("wrongOne", code, wanted.label));
@@ -276,10 +290,7 @@ one("back").addEventListener("click", back);
 one("log").addEventListener("click", log);
 one("undo").addEventListener("click", takeBack);
 one("alarm-close").addEventListener("click", () => alarm(""));
-one("again").addEventListener("click", () => {
-  store.again();
-  send();
-});
+one("again").addEventListener("click", () => store.again().then(send));
 one("sound").addEventListener("click", () => {
   state.sound = !state.sound && soundOn();
   if (!state.sound) soundOff();
@@ -303,7 +314,7 @@ document.querySelectorAll("[data-by]").forEach((button) =>
   }),
 );
 one("by-other").addEventListener("submit", (event) => {
-  const typed = one("by-typed").value.trim().toUpperCase();
+  const typed = one("by-typed").value.normalize("NFC").trim().toUpperCase();
   if (/^[\p{L}\p{N}.-]{1,12}$/u.test(typed)) {
     state.by = typed;
     keep();
@@ -316,6 +327,9 @@ one("by-other").addEventListener("submit", (event) => {
 });
 listen({ forward, back, scan: scanned });
 window.addEventListener("online", send);
+window.addEventListener("beforeunload", (event) => {
+  if (store.onThisPageAlone().entries > 0) event.preventDefault();
+});
 window.addEventListener("pagehide", () => store.send(true));
 setInterval(send, SEND_EVERY_MS);
 setInterval(link, 500);

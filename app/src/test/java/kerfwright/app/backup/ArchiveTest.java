@@ -193,9 +193,20 @@ class ArchiveTest {
     Path old = folder.resolve("old.db");
     Path into = folder.resolve("new.db");
     Path archive = file();
-    try (Database before = Database.file(old, "2")) {
-      DrawerDesk desk = desk(before);
+    Path newest = folder.resolve("newest.db");
+    try (Database now = Database.file(newest)) {
+      DrawerDesk desk = desk(now);
       assertTrue(desk.add(List.of(item(desk, "D1")), "").done());
+    }
+    Database.file(old, "2").close();
+    try (var connection = java.sql.DriverManager.getConnection("jdbc:sqlite:" + old);
+        var statement = connection.createStatement()) {
+      statement.execute("ATTACH '" + newest + "' AS newest");
+      statement.execute("INSERT INTO stock_item SELECT * FROM newest.stock_item");
+      statement.execute("INSERT INTO stock_entry SELECT * FROM newest.stock_entry");
+      statement.execute("UPDATE stock_revision SET revision = 1");
+    }
+    try (Database before = Database.file(old, "2")) {
       Archive.write(before, archive, NOON);
     }
     Manifest manifest = Restoration.of(archive, schema -> Database.file(into, schema));
@@ -203,6 +214,7 @@ class ArchiveTest {
     try (Database now = Database.file(into)) {
       assertTrue(new StoredDrawer(now).labelled("D1").isPresent());
       assertEquals(0, new StoredSettings(now).read().version());
+      assertEquals(1, kerfwright.app.storage.Seal.of(now).ledger().number());
     }
   }
 
@@ -298,7 +310,7 @@ class ArchiveTest {
     Clock later = Clock.fixed(NOON.plusSeconds(3 * 86_400), ZoneOffset.UTC);
     try (Database database = sqlite()) {
       StoredSettings settings = new StoredSettings(database);
-      try (Backups first = new Backups(database, settings, place, now)) {
+      try (Backups first = new Backups(database, settings, place, null, now)) {
         assertEquals(-1L, first.daysTooOld().orElseThrow());
         first.tick();
         first.tick();
@@ -308,7 +320,7 @@ class ArchiveTest {
         Archive.check(first.files().get(0).file());
       }
       assertTrue(settings.write(0, Map.of("backup.daily", "1", "backup.weekly", "0")));
-      try (Backups second = new Backups(database, settings, place, later)) {
+      try (Backups second = new Backups(database, settings, place, null, later)) {
         second.start();
         assertEquals(3L, second.daysTooOld().orElseThrow());
         second.tick();
@@ -317,7 +329,7 @@ class ArchiveTest {
       }
       // a folder that cannot be: said, and what is there stays
       Path taken = Files.createFile(folder.resolve("taken"));
-      try (Backups third = new Backups(database, settings, taken, later)) {
+      try (Backups third = new Backups(database, settings, taken, null, later)) {
         third.tick();
         assertFalse(third.fault().isEmpty());
         assertEquals(-1L, third.daysTooOld().orElseThrow());

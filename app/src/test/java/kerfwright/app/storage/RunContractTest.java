@@ -19,6 +19,9 @@ import org.junit.jupiter.api.Test;
 abstract class RunContractTest {
   private static final Instant EIGHT = Instant.parse("2026-03-02T08:00:00.123456Z");
 
+  /** Ids grow, as those of the practice do. */
+  private long made;
+
   private Database database;
   private CutRuns runs;
 
@@ -35,9 +38,15 @@ abstract class RunContractTest {
     database.close();
   }
 
-  private static CutRun run(Instant begun) {
+  private CutRun run(Instant begun) {
     return new CutRun(
-        UUID.randomUUID(), 1, "K-0412", new Tooth(16), begun, "AB", "{\"steps\":[\"\u00b5\"]}");
+        new UUID(0x7000, ++made),
+        1,
+        "K-0412",
+        new Tooth(16),
+        begun,
+        "AB",
+        "{\"steps\":[\"\u00b5\"]}");
   }
 
   @Test
@@ -59,9 +68,9 @@ abstract class RunContractTest {
   }
 
   @Test
-  void theNewestComeFirst() {
-    CutRun early = run(EIGHT);
-    CutRun late = run(EIGHT.plusSeconds(60));
+  void theNewestComeFirstAlsoWhereAClockWasAhead() {
+    CutRun early = run(EIGHT.plusSeconds(60));
+    CutRun late = run(EIGHT);
     runs.begin(early);
     runs.begin(late);
     assertEquals(List.of(late, early), runs.newest(5));

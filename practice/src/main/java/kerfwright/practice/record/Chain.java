@@ -32,6 +32,11 @@ public record Chain(long number, String hash) {
     return new Chain(entry.number(), entry.hash());
   }
 
+  /** The chain with one more link at its end, of any text. */
+  public Chain after(String text) {
+    return new Chain(number + 1, hash(hash, text));
+  }
+
   static String hash(String previous, String text) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");

@@ -65,7 +65,7 @@ public record ChainCheck(Chain sound, @Nullable Break broken) {
     }
 
     boolean goesOn(CutRecord.Stored stored) {
-      if (sound.number() == end.number()) {
+      if (sound.number() == end.number() || end.number() < 0) {
         if (record.end().number() == end.number()) {
           breaks(Kind.END);
         }
