@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 public final class PlainText {
   private static final Pattern CONTROLS =
       Pattern.compile("[\\p{Cntrl}\\x{80}-\\x{9F}&&[^\\t\\n\\r\\x{85}]]");
+  private static final Pattern SEPARATOR = Pattern.compile("%1d", Pattern.CASE_INSENSITIVE);
   private static final Pattern IN_FORMS =
       Pattern.compile("%(0[0-8bcef]|1[0-9a-f]|7f)", Pattern.CASE_INSENSITIVE);
 
@@ -24,9 +25,13 @@ public final class PlainText {
     return CONTROLS.matcher(text).replaceAll("");
   }
 
-  /** The same of a query or a form, still percent-encoded. */
+  /**
+   * The same of a query or a form, still percent-encoded. The separator of a scanned code becomes
+   * the text {@code {GS}}, which means the same.
+   */
   public static String ofForm(String encoded) {
-    return IN_FORMS.matcher(encoded).replaceAll("");
+    String readable = SEPARATOR.matcher(encoded).replaceAll("%7BGS%7D");
+    return IN_FORMS.matcher(readable).replaceAll("");
   }
 
   /** The same of JSON text, written as they are or escaped. */

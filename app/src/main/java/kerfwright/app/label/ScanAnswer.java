@@ -44,10 +44,6 @@ public record ScanAnswer(
     return of("", null, null, List.of());
   }
 
-  static ScanAnswer unknown(String code) {
-    return of(code, null, null, List.of());
-  }
-
   static ScanAnswer gone(String code, OwnCode.Kind kind) {
     return of(code, kind, null, List.of());
   }

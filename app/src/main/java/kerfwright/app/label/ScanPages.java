@@ -28,11 +28,18 @@ public final class ScanPages {
   private final Drawer drawer;
   private final Packages packages;
   private final ScanTargets targets;
+  private final WordSearch words;
   private final Templates templates;
   private final Clock clock;
 
   public ScanPages(
-      Drawer drawer, Packages packages, ScanTargets targets, Templates templates, Clock clock) {
+      Drawer drawer,
+      Packages packages,
+      ScanTargets targets,
+      WordSearch words,
+      Templates templates,
+      Clock clock) {
+    this.words = words;
     this.drawer = drawer;
     this.packages = packages;
     this.targets = targets;
@@ -85,14 +92,28 @@ public final class ScanPages {
     } else if (reading instanceof Reading.Several several) {
       show(call, ScanAnswer.several(code, several.codes()));
     } else {
-      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
       boolean ofMaker = ElementString.looksLikeOne(code);
-      show(
-          call,
-          reading instanceof Reading.Refused refused && ofMaker
-              ? ScanAnswer.faulty(code, refused.fault())
-              : ScanAnswer.unknown(code));
+      if (reading instanceof Reading.Refused refused && ofMaker) {
+        call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        show(call, ScanAnswer.faulty(code, refused.fault()));
+      } else {
+        words(call, code);
+      }
     }
+  }
+
+  /** Words: the one thing they name, or everything that fits, or what comes nearest. */
+  private void words(Context call, String typed) {
+    WordSearch.Hits found = words.find(templates.say(call), typed);
+    boolean nearest = !found.words().equals(typed);
+    if (found.hits().size() == 1 && !nearest) {
+      call.redirect(found.hits().get(0).link(), HttpStatus.SEE_OTHER);
+      return;
+    }
+    if (found.hits().isEmpty()) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+    }
+    templates.html(call, "label/found.jte", Map.of("typed", typed, "found", found));
   }
 
   private List<StockItem> items(List<UUID> ids) {

@@ -9,6 +9,7 @@ import kerfwright.app.label.LabelPages;
 import kerfwright.app.label.LabelSource;
 import kerfwright.app.label.ScanPages;
 import kerfwright.app.label.ScanTargets;
+import kerfwright.app.label.WordSearch;
 import kerfwright.app.learning.LearningPages;
 import kerfwright.app.learning.PlannedSteps;
 import kerfwright.app.reprocessing.LoadLabels;
@@ -34,7 +35,12 @@ final class AroundPages {
     Loads loads = open.loads().loads();
     this.scans =
         new ScanPages(
-            drawer, open.packages(), targets(drawer, loads, open.days()), templates, clock);
+            drawer,
+            open.packages(),
+            targets(drawer, loads, open.days()),
+            new WordSearch(drawer, open.keptCases(), open.record().record(), loads),
+            templates,
+            clock);
     TrayLabels trays = new TrayLabels(open.days());
     LoadLabels ofLoads = new LoadLabels(loads);
     LabelSource source =

@@ -126,6 +126,29 @@ class ScanJourneyTest {
             .contains("its tray is not known"));
   }
 
+  /** The page, or where it leads. */
+  private static String found(String typed) throws Exception {
+    HttpResponse<String> answer = scan(typed);
+    return answer.body() + answer.headers().firstValue("Location").orElse("");
+  }
+
+  @Test
+  void wordsNumbersAndReferencesAreFoundAndElseTheNearest() throws Exception {
+    assertTrue(place(scan("K-0412")).startsWith("/cases/"), "a case by its reference");
+    String zirconia = found("zirconia");
+    assertTrue(zirconia.contains("/reference/material?id=zirconia"), zirconia);
+    assertTrue(found("veneer").contains("/case?procedure=veneer-preparation"));
+    String number = found("806 314 197 534 014");
+    assertTrue(number.contains("/reference/numbers?iso=806"), number);
+    assertTrue(number.contains("/drawer/item/"), "and what of it is in the drawer");
+    String size = found("US 557");
+    assertTrue(size.contains("/reference/numbers?us=557"), size);
+    String load = app.practice().loads().loads().newest(1).get(0).name();
+    assertTrue(found(load).contains("/reprocessing/load/"), load);
+    String near = found("zirconias");
+    assertTrue(near.contains("Nearest") && near.contains("/reference/material?id=zirconia"), near);
+  }
+
   @Test
   void whatIsNotKnownIsSaidAndLosesNothing() throws Exception {
     HttpResponse<String> unknown = scan("Q-77<b>");
