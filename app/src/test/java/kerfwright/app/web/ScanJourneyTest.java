@@ -127,7 +127,7 @@ class ScanJourneyTest {
   }
 
   /** The page, or where it leads. */
-  private static String found(String typed) throws Exception {
+  private String found(String typed) throws Exception {
     HttpResponse<String> answer = scan(typed);
     return answer.body() + answer.headers().firstValue("Location").orElse("");
   }
