@@ -89,7 +89,7 @@ public final class ColumnMapping {
   }
 
   /** The cells of a row by field. */
-  Map<String, String> cells(List<String> row) {
+  public Map<String, String> cells(List<String> row) {
     Map<String, String> cells = new LinkedHashMap<>();
     for (int i = 0; i < Math.min(fields.size(), row.size()); i++) {
       if (!fields.get(i).isEmpty()) {

@@ -11,14 +11,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Supplier;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.handpiece.Handpiece;
-import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.record.Chain;
 import kerfwright.practice.setting.CaseSetting;
 import kerfwright.practice.setting.Person;
@@ -30,6 +33,9 @@ import kerfwright.practice.setting.WholeSetting;
 
 /** What is next, what is missing, what needs attention. */
 public final class TodayPages {
+  private static final int LEAST_RPM = 5_000;
+  private static final int MOST_RPM = 500_000;
+
   private final Parts parts;
   private final Templates templates;
   private final Clock clock;
@@ -37,7 +43,7 @@ public final class TodayPages {
   /**
    * What the page shows besides itself.
    *
-   * @param drawer the stock
+   * @param stock the stock
    * @param settings what is set, for the first start
    * @param handpieces those that can be chosen
    * @param examples cases of the demo practice
@@ -47,7 +53,7 @@ public final class TodayPages {
    * @param record where the record ends
    */
   public record Parts(
-      Drawer drawer,
+      DrawerDesk stock,
       Settings settings,
       List<Handpiece> handpieces,
       List<CaseLink> examples,
@@ -66,6 +72,7 @@ public final class TodayPages {
     config.routes.get("/", call -> show(call, ""), Role.LOCAL);
     config.routes.post("/start/language", this::language, Role.LOCAL);
     config.routes.post("/start/handpieces", this::handpieces, Role.LOCAL);
+    config.routes.post("/start/usual-set", this::usualSet, Role.LOCAL);
     config.routes.post("/start/people", this::people, Role.LOCAL);
     config.routes.post("/start/sterilisers", this::sterilisers, Role.LOCAL);
     config.routes.post("/start/put-aside", this::putAside, Role.LOCAL);
@@ -75,11 +82,11 @@ public final class TodayPages {
     Say say = templates.say(call);
     SettingValues set = parts.settings().read();
     Optional<FirstStart.Question> question =
-        parts.demo() ? Optional.empty() : FirstStart.next(set, parts.drawer());
+        parts.demo() ? Optional.empty() : FirstStart.next(set, parts.stock().drawer());
     List<Matter> matters = new ArrayList<>();
     parts.matters().forEach(one -> matters.addAll(one.today(say)));
     matters.sort(Comparator.comparing(Matter::urgent).reversed());
-    Map<InstrumentState, Integer> pieces = parts.drawer().pieces();
+    Map<InstrumentState, Integer> pieces = parts.stock().drawer().pieces();
     Map<String, Object> values = new LinkedHashMap<>();
     values.put("day", LocalDate.now(clock));
     values.put("visits", parts.visits().next(say));
@@ -128,6 +135,31 @@ public final class TodayPages {
     changed.put(CaseSetting.HANDPIECES, String.join(" ", chosen));
     changed.put(CaseSetting.COOLANT, water);
     written(call, changed);
+  }
+
+  /** Fills an empty drawer with a usual set. */
+  private void usualSet(Context call) {
+    OptionalInt frictionGrip = speed(call, "friction_grip_rpm");
+    OptionalInt latch = speed(call, "latch_rpm");
+    if (frictionGrip.isEmpty() || latch.isEmpty()) {
+      refuse(call, "today.speeds-needed");
+      return;
+    }
+    String place = templates.say(call).at("today.usual-set-place");
+    List<StockItem> pieces =
+        UsualSet.pieces(
+            frictionGrip.getAsInt(), latch.getAsInt(), place, Set.of(), parts.stock()::newId);
+    if (!parts.stock().drawer().pieces().isEmpty() || !parts.stock().add(pieces, place).done()) {
+      refuse(call, "today.drawer-not-empty");
+      return;
+    }
+    call.redirect("/", HttpStatus.SEE_OTHER);
+  }
+
+  private static OptionalInt speed(Context call, String name) {
+    String digits = sent(call, name).replaceAll("[ .,\\u00a0\\u202f]", "");
+    int rpm = digits.matches("\\d{4,6}") ? Integer.parseInt(digits) : 0;
+    return rpm >= LEAST_RPM && rpm <= MOST_RPM ? OptionalInt.of(rpm) : OptionalInt.empty();
   }
 
   private void people(Context call) {

@@ -79,7 +79,7 @@ public final class WebServer {
     this.today =
         new TodayPages(
             new TodayPages.Parts(
-                open.desk().drawer(),
+                open.desk(),
                 open.settings(),
                 wiring.cases().handpieces(),
                 examples.stream()

@@ -1,6 +1,7 @@
 package kerfwright.app.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
@@ -90,5 +91,26 @@ class FirstStartJourneyTest {
 
   private static void save(Page page) {
     page.locator(".question form button.main").click();
+  }
+
+  @Test
+  void anEmptyDrawerBeginsWithAUsualSetThatPlansAtOnce() throws Exception {
+    try (Served practice = Served.empty()) {
+      assertEquals(422, practice.post("/start/usual-set", "latch_rpm", "100000").statusCode());
+      assertEquals(
+          303,
+          practice
+              .post("/start/usual-set", "friction_grip_rpm", "400 000", "latch_rpm", "100000")
+              .statusCode());
+      assertTrue(practice.get("/drawer").body().contains("usual set: compare with your package"));
+      String plan = practice.get("/plan?case=K-1&procedure=access-cavity&tooth=46").body();
+      assertTrue(plan.contains("/chairside?"), "it can be run");
+      assertEquals(
+          422,
+          practice
+              .post("/start/usual-set", "friction_grip_rpm", "400000", "latch_rpm", "100000")
+              .statusCode(),
+          "only an empty drawer is filled");
+    }
   }
 }
