@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
 import kerfwright.planner.choice.Candidate;
@@ -82,7 +83,11 @@ public final class Planner {
   /** Plans what remains of a case: the settled steps stand as they are, the rest is chosen. */
   public static CutPlan plan(
       CutCase cutCase, DrawerSnapshot drawer, PlanOptions options, Settled settled) {
-    return new Planner(cutCase, drawer, options, settled).run();
+    CutPlan plan = new Planner(cutCase, drawer, options, settled).run();
+    return Branching.of(
+        plan,
+        UsualStacks.packaged().branches(cutCase.restoration(), cutCase.procedure().id()),
+        branch -> plan(branch, drawer, options));
   }
 
   /** A plan that stays open to questions; empty where the case is refused. */
