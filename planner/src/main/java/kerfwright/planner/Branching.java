@@ -35,7 +35,10 @@ final class Branching {
           c ->
               branches.add(
                   new Branch(
-                      row.id(), Message.of("branch." + row.id()), row.sources(), planned.apply(c))));
+                      row.id(),
+                      Message.of("branch." + row.id()),
+                      row.sources(),
+                      planned.apply(c))));
     }
     return touch.with(branches, findings(touch, branches), cautions(touch, branches));
   }

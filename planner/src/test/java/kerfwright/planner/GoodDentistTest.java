@@ -22,18 +22,18 @@ import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.DrawerSnapshot;
 import kerfwright.planner.casework.Outline;
-import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.OwnPace;
+import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.operation.Pace;
-import kerfwright.planner.rule.Vetoes;
-import kerfwright.planner.sequence.CandidateSearch;
 import kerfwright.planner.plan.Cue;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.DepthFrom;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.Purpose;
+import kerfwright.planner.rule.Vetoes;
+import kerfwright.planner.sequence.CandidateSearch;
 import kerfwright.quantity.Finding;
 import org.junit.jupiter.api.Test;
 
@@ -170,8 +170,7 @@ class GoodDentistTest {
             metalCeramic(),
             d ->
                 !what(d).kind().bladed()
-                    || what(d).shape() == ShapeFamily.ROUND
-                        && what(d).shank() == ShankType.RA);
+                    || what(d).shape() == ShapeFamily.ROUND && what(d).shank() == ShankType.RA);
     assertTrue(
         diamonds.refused() || said(diamonds, "diamond-in-metal"), diamonds.findings().toString());
   }

@@ -431,7 +431,10 @@ class RuleTableTest {
   }
 
   private static EvidenceRule evidence(String code) {
-    return EvidenceRules.all().stream().filter(r -> r.code().equals(code)).findFirst().orElseThrow();
+    return EvidenceRules.all().stream()
+        .filter(r -> r.code().equals(code))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Veto veto(String code) {
@@ -449,7 +452,8 @@ class RuleTableTest {
     Veto veto = veto("slip-beyond-margin");
     CutCase c = veneer().build();
     String[] what = {
-      "diamond,taper round end,fine,1.2,6,FG,450000", "diamond,taper round end,coarse,1.2,6,FG,450000"
+      "diamond,taper round end,fine,1.2,6,FG,450000",
+      "diamond,taper round end,coarse,1.2,6,FG,450000"
     };
     Work near = work(c, "finish-walls");
     double[] slips =

@@ -72,8 +72,7 @@ public final class PlanText {
       row("plan.layers", Words.layers(say, branch.plan().cutCase()), "");
       row("plan.outline-label", Words.outline(say, branch.plan().cutCase().outline()), "");
       steps(branch.plan());
-      findings(
-          say.at("plan.text-warnings"), branch.plan().findings(), Finding.Severity.WARN);
+      findings(say.at("plan.text-warnings"), branch.plan().findings(), Finding.Severity.WARN);
     }
   }
 
@@ -123,12 +122,7 @@ public final class PlanText {
 
   private void step(CutPlan plan, PlannedStep step) {
     block(
-        step.order()
-            + ". "
-            + Words.operation(say, step)
-            + " ("
-            + Words.material(say, step)
-            + ")");
+        step.order() + ". " + Words.operation(say, step) + " (" + Words.material(say, step) + ")");
     var what = step.instrument().properties();
     String number = Words.number(what);
     row(

@@ -45,8 +45,7 @@ public final class NeedsOfPlan {
           .map(b -> new Substitute(a.type(), Math.max(a.costRatio(), b.costRatio())))
           .forEach(common::add);
     }
-    return new Need(
-        one.type(), life.applyAsDouble(one.lifeAsked(), other.lifeAsked()), common);
+    return new Need(one.type(), life.applyAsDouble(one.lifeAsked(), other.lifeAsked()), common);
   }
 
   private static List<Need> ofSteps(CutPlan plan) {
