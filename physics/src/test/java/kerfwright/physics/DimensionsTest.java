@@ -97,7 +97,11 @@ class DimensionsTest {
   /** Water is a ratio to the reference flows and stays as it is. */
   private static OperatingPoint in(Units u, OperatingPoint p) {
     return new OperatingPoint(
-        p.loadN() * u.force(), p.rimSpeedMPerS() * u.speed(), p.coolantMlPerMin(), p.sharpness());
+        p.loadN() * u.force(),
+        p.rimSpeedMPerS() * u.speed(),
+        p.coolantMlPerMin(),
+        p.sharpness(),
+        p.touchS() * u.of(0, 0, 1));
   }
 
   private static CuttingConstants constants(Units u) {
@@ -118,7 +122,11 @@ class DimensionsTest {
 
   private OperatingPoint point() {
     return new OperatingPoint(
-        TestSubstances.logUniform(random, 0.05, 5), 5 + 30 * random.nextDouble(), 30, 0.7);
+        TestSubstances.logUniform(random, 0.05, 5),
+        5 + 30 * random.nextDouble(),
+        30,
+        0.7,
+        TestSubstances.logUniform(random, 0.1, 10));
   }
 
   private static void same(double expected, double actual, String what) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
 import kerfwright.planner.choice.Candidate;
@@ -19,6 +20,7 @@ import kerfwright.planner.heat.Remedies;
 import kerfwright.planner.heat.SequenceHeat;
 import kerfwright.planner.heat.WallHistory;
 import kerfwright.planner.operation.Laying;
+import kerfwright.planner.operation.Pace;
 import kerfwright.planner.operation.Work;
 import kerfwright.planner.plan.Cue;
 import kerfwright.planner.plan.CutPlan;
@@ -32,7 +34,6 @@ import kerfwright.planner.rule.RuleContext;
 import kerfwright.planner.rule.Vetoes;
 import kerfwright.planner.sequence.CandidateSearch;
 import kerfwright.planner.sequence.Found;
-import kerfwright.planner.sequence.Pace;
 import kerfwright.planner.sequence.ShortestSequence;
 import kerfwright.planner.sequence.TimedCut;
 import kerfwright.planner.uncertainty.SampledPlan;
@@ -82,7 +83,11 @@ public final class Planner {
   /** Plans what remains of a case: the settled steps stand as they are, the rest is chosen. */
   public static CutPlan plan(
       CutCase cutCase, DrawerSnapshot drawer, PlanOptions options, Settled settled) {
-    return new Planner(cutCase, drawer, options, settled).run();
+    CutPlan plan = new Planner(cutCase, drawer, options, settled).run();
+    return Branching.of(
+        plan,
+        UsualStacks.packaged().branches(cutCase.restoration(), cutCase.procedure().id()),
+        branch -> plan(branch, drawer, options));
   }
 
   /** A plan that stays open to questions; empty where the case is refused. */

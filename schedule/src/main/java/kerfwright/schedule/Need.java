@@ -22,6 +22,12 @@ public record Need(String type, double lifeAsked, List<Substitute> substitutes) 
     return new Need(type, 0, List.of());
   }
 
+  /** The same need with none of those substitutes. */
+  public Need without(java.util.Collection<String> types) {
+    return new Need(
+        type, lifeAsked, substitutes.stream().filter(s -> !types.contains(s.type())).toList());
+  }
+
   /** The same need with only those substitutes a stock knows. */
   public Need within(java.util.Collection<String> types) {
     return new Need(

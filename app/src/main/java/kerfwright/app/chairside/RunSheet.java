@@ -9,12 +9,14 @@ import java.util.Optional;
 import java.util.Set;
 import kerfwright.app.plan.Figures;
 import kerfwright.app.plan.PlanDrawings;
+import kerfwright.app.plan.Words;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.planner.PlanOptions;
 import kerfwright.planner.Planner;
 import kerfwright.planner.WhatIf;
 import kerfwright.planner.choice.Candidate;
+import kerfwright.planner.plan.Cue;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.RunnerUp;
@@ -63,6 +65,13 @@ public final class RunSheet {
       var others = sheet.putArray("others");
       others(open, plan, step).forEach(others::add);
       steps.add(sheet);
+    }
+    var cues = json.putArray("cues");
+    for (Cue cue : plan.cues()) {
+      cues.addObject()
+          .put("afterStep", cue.afterStep())
+          .put("ifNeeded", cue.ifNeeded())
+          .put("text", Words.cue(say, cue));
     }
     return json;
   }

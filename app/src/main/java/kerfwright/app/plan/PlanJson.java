@@ -14,6 +14,7 @@ import kerfwright.planner.casework.FilledIn;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Lesion;
 import kerfwright.planner.casework.Outline;
+import kerfwright.planner.plan.Branch;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.HeatCurve;
@@ -67,6 +68,8 @@ public final class PlanJson {
     json.set("chairTimeS", estimate(plan.times().chairS()));
     json.set("cutTimeS", estimate(plan.times().cutS()));
     OperationJson.addTo(json, plan);
+    ArrayNode branches = json.putArray("branches");
+    plan.branches().forEach(branch -> branches.add(branch(branch)));
     ArrayNode others = json.putArray("runnersUp");
     plan.runnersUp().forEach(other -> others.add(runnerUp(other)));
     json.set("findings", findings(plan.findings()));
@@ -134,6 +137,16 @@ public final class PlanJson {
     ArrayNode reasons = json.putArray("reasons");
     step.reasons().forEach(reason -> reasons.add(reason(reason)));
     json.set("cautions", findings(step.cautions()));
+    return json;
+  }
+
+  private static ObjectNode branch(Branch branch) {
+    ObjectNode json = NODES.objectNode();
+    json.put("id", branch.id());
+    json.put("tells", ENGLISH.of(branch.tells()));
+    json.put("restoration", branch.restoration());
+    json.set("sources", sources(branch.sources()));
+    json.set("plan", of(branch.plan()));
     return json;
   }
 

@@ -6,6 +6,7 @@ import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.explain.OperationWords;
+import kerfwright.planner.plan.Branch;
 import kerfwright.planner.plan.Cue;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.DepthFrom;
@@ -30,16 +31,8 @@ public final class PlanText {
   public static String of(Say say, CutPlan plan) {
     PlanText text = new PlanText(say);
     text.heading(plan);
-    text.findings(say.at("plan.text-refused"), plan.findings(), Finding.Severity.REFUSE);
-    text.cues(plan, 0);
-    for (PlannedStep step : plan.steps()) {
-      text.step(plan, step);
-      text.cues(plan, step.order());
-    }
-    if (!plan.refused()) {
-      text.after(plan);
-      text.byInstrument(plan);
-    }
+    text.steps(plan);
+    text.branches(plan);
     text.findings(say.at("plan.text-warnings"), plan.findings(), Finding.Severity.WARN);
     text.findings(say.at("plan.text-notes"), plan.findings(), Finding.Severity.NOTE);
     text.block(say.at("plan.text-always-mind"));
@@ -49,6 +42,38 @@ public final class PlanText {
     text.blank();
     text.line(say.at("plan.figures", plan.samples(), Long.toString(plan.seed())));
     return text.out.toString();
+  }
+
+  /** Why there are none, or the steps with what they come to. */
+  private void steps(CutPlan plan) {
+    findings(say.at("plan.text-refused"), plan.findings(), Finding.Severity.REFUSE);
+    cues(plan, 0);
+    for (PlannedStep step : plan.steps()) {
+      step(plan, step);
+      cues(plan, step.order());
+    }
+    if (!plan.refused()) {
+      after(plan);
+      byInstrument(plan);
+    }
+  }
+
+  /** How it goes on by what the first step tells. */
+  private void branches(CutPlan plan) {
+    if (plan.branches().isEmpty()) {
+      return;
+    }
+    block(say.at("plan.branches"));
+    for (Branch branch : plan.branches()) {
+      item(Words.branch(say, branch));
+    }
+    for (Branch branch : plan.branches()) {
+      block("== " + Words.branch(say, branch) + Words.sources(branch.sources()));
+      row("plan.layers", Words.layers(say, branch.plan().cutCase()), "");
+      row("plan.outline-label", Words.outline(say, branch.plan().cutCase().outline()), "");
+      steps(branch.plan());
+      findings(say.at("plan.text-warnings"), branch.plan().findings(), Finding.Severity.WARN);
+    }
   }
 
   private void heading(CutPlan plan) {
@@ -97,14 +122,7 @@ public final class PlanText {
 
   private void step(CutPlan plan, PlannedStep step) {
     block(
-        step.order()
-            + ". "
-            + Words.operation(say, step)
-            + " ("
-            + Labels.purpose(say, step.purpose())
-            + ", "
-            + Words.material(say, step)
-            + ")");
+        step.order() + ". " + Words.operation(say, step) + " (" + Words.material(say, step) + ")");
     var what = step.instrument().properties();
     String number = Words.number(what);
     row(

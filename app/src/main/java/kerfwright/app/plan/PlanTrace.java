@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import kerfwright.app.json.JsonText;
-import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;
@@ -27,7 +26,7 @@ public final class PlanTrace {
       PlannedStep step = plan.steps().get(i);
       ObjectNode one = steps.addObject();
       one.put("order", step.order());
-      one.put("name", step.instrument().id() + ", " + Labels.purpose(say, step.purpose()));
+      one.put("name", step.instrument().id() + ", " + Words.operation(say, step));
       one.set("fromS", JsonText.number(starts.get(i)));
       one.set("toS", JsonText.number(starts.get(i) + step.timeS().typical()));
       one.set("fromMm", JsonText.number(step.fromMm().typical()));

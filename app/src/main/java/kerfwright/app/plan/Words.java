@@ -16,6 +16,7 @@ import kerfwright.planner.casework.KeepDefaults;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.explain.OperationWords;
+import kerfwright.planner.plan.Branch;
 import kerfwright.planner.plan.Cue;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.DepthFrom;
@@ -307,5 +308,19 @@ public final class Words {
     return sources.isEmpty()
         ? ""
         : sources.stream().map(SourceKey::key).collect(Collectors.joining(", ", " [", "]"));
+  }
+
+  /** What a touch tells and what the restoration is then. */
+  public static String branch(Say say, Branch branch) {
+    return say.at(
+        "plan.branch", say.of(branch.tells()), Labels.restoration(say, branch.restoration()));
+  }
+
+  /** What a branch takes: its instruments, and how long they cut. */
+  public static String branchTakes(Say say, Branch branch) {
+    return say.at(
+        "plan.branch-takes",
+        String.join(", ", byInstrument(say, branch.plan()).keySet()),
+        allSteps(say, branch.plan()));
   }
 }

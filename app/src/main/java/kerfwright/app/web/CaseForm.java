@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import kerfwright.app.chairside.QueryFields;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.Node;
+import kerfwright.planner.plan.Branch;
 
 /**
  * The new-case form exactly as it was filled in. It turns into the same tree a case file gives, so
@@ -140,6 +141,13 @@ public final class CaseForm {
                 entry.getValue().stream()
                     .map(value -> encode(entry.getKey()) + "=" + encode(value)))
         .collect(Collectors.joining("&"));
+  }
+
+  /** The address of the plan that a branch is. */
+  public String of(Branch branch) {
+    return with("restoration", branch.restoration())
+        .with("procedure", branch.plan().cutCase().procedure().id())
+        .query();
   }
 
   private static String encode(String text) {

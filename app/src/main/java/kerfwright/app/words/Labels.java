@@ -14,7 +14,6 @@ import kerfwright.catalogue.material.Material;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
-import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.quantity.Basis;
@@ -104,10 +103,6 @@ public final class Labels {
   /** A tool that does not turn, or not as a bur does. */
   public static String tool(Say say, String id) {
     return say.at("operation.tool-" + id);
-  }
-
-  public static String purpose(Say say, Purpose purpose) {
-    return say.at("label.purpose-" + purpose.id());
   }
 
   public static String outline(Say say, Outline.Shape shape) {

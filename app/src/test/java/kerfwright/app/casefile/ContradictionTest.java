@@ -46,6 +46,8 @@ class ContradictionTest {
         "procedure: access-cavity; tooth: 16; layers: [{material: dentine, thickness_mm: 2.0}, {material: gold-alloy, thickness_mm: 1.0}] | procedure: access-cavity; tooth: 16; layers: GOLD | layers-not-inward | -layers",
         "procedure: access-cavity; tooth: 16; restoration: zirconia-3y; layers: NATURAL | procedure: access-cavity; tooth: 16; restoration: full-gold; layers: GOLD | restoration-not-in-layers | -layers",
         "procedure: access-cavity; tooth: 16; restoration: none; layers: GOLD | procedure: access-cavity; tooth: 16; restoration: none; layers: NATURAL | natural-tooth-with-restoration | -restoration",
+        "procedure: access-cavity; tooth: 16; restoration: unknown-crown; layers: GOLD | procedure: access-cavity; tooth: 16; restoration: unknown-crown | layers-of-unknown-crown | -restoration",
+        "procedure: occlusal-adjustment; tooth: 16; restoration: unknown-crown | procedure: occlusal-adjustment; tooth: 16; restoration: metal-ceramic | unknown-crown-not-here | restoration: metal-ceramic",
         "procedure: amalgam-removal; tooth: 16; layers: NATURAL | procedure: amalgam-removal; tooth: 16; layers: [{material: amalgam, thickness_mm: 2.0}, {material: dentine, thickness_mm: 2.0}] | procedure-not-on-these-layers | -layers",
         "procedure: crown-sectioning; tooth: 16; restoration: none | procedure: crown-sectioning; tooth: 16; restoration: full-gold | procedure-not-on-these-layers | restoration: metal-ceramic",
         "procedure: crown-preparation; tooth: 16; restoration: zirconia-3y | procedure: crown-preparation; tooth: 16; restoration: none | procedure-not-on-these-layers,crown-still-on | procedure: crown-sectioning",

@@ -18,7 +18,6 @@ import kerfwright.catalogue.material.Materials;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
-import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.quantity.Basis;
@@ -73,7 +72,6 @@ class LabelsTest {
   void everyOtherIdHasItsNameInBothLanguages() {
     for (Say say : new Say[] {ENGLISH, GERMAN}) {
       Arrays.stream(PulpState.values()).map(one -> Labels.pulp(say, one)).forEach(this::isThere);
-      Arrays.stream(Purpose.values()).map(one -> Labels.purpose(say, one)).forEach(this::isThere);
       Arrays.stream(Outline.Shape.values())
           .map(one -> Labels.outline(say, one))
           .forEach(this::isThere);

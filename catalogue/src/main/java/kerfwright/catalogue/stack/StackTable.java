@@ -18,7 +18,7 @@ import kerfwright.quantity.Range;
 import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
 
-/** Reads the three files of the usual stacks. */
+/** Reads the files of the usual stacks. */
 final class StackTable {
   private static final List<String> HEADER =
       List.of(
@@ -55,6 +55,18 @@ final class StackTable {
           "outer",
           "pulp");
 
+  private static final List<String> BRANCH_HEADER =
+      List.of(
+          "id",
+          "restoration",
+          "procedures",
+          "branch",
+          "becomes",
+          "source",
+          "locator",
+          "basis",
+          "note");
+
   private StackTable() {}
 
   /** A restoration: its name for people and the materials it is known by. */
@@ -67,6 +79,23 @@ final class StackTable {
       all.put(
           row.uniqueId("id", seen),
           new Restoration(row.required("label"), ids(row, "layers", materials.ids())));
+    }
+    return all;
+  }
+
+  static List<Branch> branches(List<String> restorations, Sources sources, Faults faults) {
+    List<Branch> all = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    for (Row row : Table.read("stack/branches.csv", BRANCH_HEADER, faults)) {
+      all.add(
+          new Branch(
+              row.uniqueId("id", seen),
+              row.oneOf("restoration", restorations),
+              row.list("procedures"),
+              row.oneOf("branch", restorations),
+              row.text("becomes"),
+              sources.keys(row, "source"),
+              row.basis()));
     }
     return all;
   }

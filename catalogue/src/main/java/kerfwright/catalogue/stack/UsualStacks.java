@@ -36,14 +36,17 @@ public final class UsualStacks {
   private final Map<String, StackTable.Restoration> restorations;
   private final Map<String, UsualProcedure> procedures;
   private final List<StackRow> rows;
+  private final List<Branch> branches;
 
   private UsualStacks(
       Map<String, StackTable.Restoration> restorations,
       Map<String, UsualProcedure> procedures,
-      List<StackRow> rows) {
+      List<StackRow> rows,
+      List<Branch> branches) {
     this.restorations = restorations;
     this.procedures = procedures;
     this.rows = rows;
+    this.branches = branches;
   }
 
   public static UsualStacks packaged() {
@@ -57,7 +60,8 @@ public final class UsualStacks {
     return new UsualStacks(
         restorations,
         StackTable.procedures(ids, materials, faults),
-        StackTable.rows(ids, anatomy, materials, sources, faults));
+        StackTable.rows(ids, anatomy, materials, sources, faults),
+        StackTable.branches(ids, sources, faults));
   }
 
   /** Restorations by id, each with its name for people. */
@@ -65,6 +69,27 @@ public final class UsualStacks {
     Map<String, String> labels = new LinkedHashMap<>();
     restorations.forEach((id, one) -> labels.put(id, one.label()));
     return labels;
+  }
+
+  /** What a restoration may turn out to be; empty where its material is known. */
+  public List<Branch> branches(@Nullable String restorationId, String procedureId) {
+    return restorationId == null
+        ? List.of()
+        : branches.stream().filter(b -> b.serves(restorationId, procedureId)).toList();
+  }
+
+  /** True for a restoration whose material only a touch tells. */
+  public boolean isUnknown(String restorationId) {
+    return branches.stream().anyMatch(b -> b.restoration().equals(restorationId));
+  }
+
+  /** What it is most often; its layers stand in until the touch has told. */
+  public String firstBranch(String restorationId) {
+    return branches.stream()
+        .filter(b -> b.restoration().equals(restorationId))
+        .findFirst()
+        .orElseThrow()
+        .branch();
   }
 
   /** Materials a restoration is known by; empty for a natural tooth. */
@@ -108,6 +133,9 @@ public final class UsualStacks {
       @Nullable Integer ageYears,
       String lesion) {
     String restoration = restorationId == null ? NATURAL : restorationId;
+    if (isUnknown(restoration)) {
+      restoration = firstBranch(restoration);
+    }
     String label = known(restoration).label();
     UsualProcedure at = procedure(procedureId);
     ToothPlace where = ToothPlace.of(tooth);

@@ -296,6 +296,7 @@ class CuttingExactTest {
     refused("Coolant", () -> point(1, 1, Double.NaN, 1));
     refused("Sharpness", () -> point(1, 1, 1, 0));
     refused("Sharpness", () -> point(1, 1, 1, 1.01));
+    refused("A touch must last above 0 s", () -> new OperatingPoint(1, 1, 1, 1, 0));
     assertEquals(1, new BladedTool(1, 1, 1, 1, 0, 1).blades());
     assertEquals(1, point(0, 0, 0, 1).sharpness());
   }

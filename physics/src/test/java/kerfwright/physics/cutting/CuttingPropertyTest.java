@@ -79,7 +79,11 @@ class CuttingPropertyTest {
         (setting, p, draw) -> {
           OperatingPoint more =
               new OperatingPoint(
-                  p.loadN() * draw.factor(), p.rimSpeedMPerS(), p.coolantMlPerMin(), p.sharpness());
+                  p.loadN() * draw.factor(),
+                  p.rimSpeedMPerS(),
+                  p.coolantMlPerMin(),
+                  p.sharpness(),
+                  p.touchS());
           notLess(setting, p, more);
         });
   }
@@ -94,7 +98,8 @@ class CuttingPropertyTest {
                   p.loadN(),
                   p.rimSpeedMPerS(),
                   p.coolantMlPerMin() + 20 * draw.factor(),
-                  p.sharpness());
+                  p.sharpness(),
+                  p.touchS());
           notLess(setting, p, more);
         });
   }
@@ -109,7 +114,8 @@ class CuttingPropertyTest {
                   p.loadN(),
                   p.rimSpeedMPerS(),
                   p.coolantMlPerMin(),
-                  Math.min(1, p.sharpness() * draw.factor()));
+                  Math.min(1, p.sharpness() * draw.factor()),
+                  p.touchS());
           notLess(setting, p, more);
         });
   }
@@ -129,7 +135,7 @@ class CuttingPropertyTest {
           double k = draw.factor();
           OperatingPoint faster =
               new OperatingPoint(
-                  p.loadN(), p.rimSpeedMPerS() * k, p.coolantMlPerMin(), p.sharpness());
+                  p.loadN(), p.rimSpeedMPerS() * k, p.coolantMlPerMin(), p.sharpness(), p.touchS());
           CutResult slow = setting.at(p);
           CutResult fast = setting.at(faster);
           double removal = k * slow.removalM3PerS();

@@ -52,7 +52,8 @@ final class RandomCuts {
         random.nextInt(20) == 0 ? 0 : logUniform(random, 1e-4, 10),
         random.nextInt(20) == 0 ? 0 : logUniform(random, 0.01, 60),
         random.nextInt(5) == 0 ? 0 : 150 * random.nextDouble(),
-        0.01 + 0.99 * random.nextDouble());
+        0.01 + 0.99 * random.nextDouble(),
+        random.nextInt(5) == 0 ? Double.POSITIVE_INFINITY : logUniform(random, 0.1, 20));
   }
 
   double factor() {

@@ -126,6 +126,43 @@ class TradeOrderTest {
         new OperatingPoint(1, 12, 50, sharpness));
   }
 
+  /**
+   * A slow bur turns some 330 times in a touch of 5 s; then only what the touch cuts can stick. At
+   * 200 000 1/min the same touch is long enough for all that ever sticks.
+   */
+  @Test
+  void noMoreSticksThanATouchCuts() {
+    for (int blades : new int[] {6, 8}) {
+      double endless = slow(blades, Double.POSITIVE_INFINITY).cleanShare();
+      assertEquals(endless, slow(blades, 1e6).cleanShare());
+      assertEquals(1, slow(blades, 1e-9).cleanShare(), 1e-9);
+      CutResult touch = slow(blades, 5);
+      assertTrue(touch.cleanShare() > endless);
+      assertTrue(touch.cleanShare() < slow(blades, 4).cleanShare());
+      double clear = slow(blades, 1e-9).removalM3PerS();
+      double layer = clear * 5 / (Math.PI * SIDE.diameterM() * SIDE.engagedLengthM());
+      double flute = 0.3 * Math.PI * SIDE.diameterM() / blades;
+      assertEquals(1 / (1 + layer / flute), touch.cleanShare(), 1e-12);
+    }
+    OperatingPoint fast = new OperatingPoint(1, Math.PI * SIDE.diameterM() * 200_000 / 60, 50, 1);
+    OperatingPoint touched = new OperatingPoint(1, fast.rimSpeedMPerS(), 50, 1, 5);
+    assertEquals(
+        BladedCutting.cut(slowBur(6), TestSubstances.DENTINE, SIDE, fast),
+        BladedCutting.cut(slowBur(6), TestSubstances.DENTINE, SIDE, touched));
+  }
+
+  private static CutResult slow(int blades, double touchS) {
+    return BladedCutting.cut(
+        slowBur(blades),
+        TestSubstances.DENTINE,
+        SIDE,
+        new OperatingPoint(1, Math.PI * SIDE.diameterM() * 4000 / 60, 50, 1, touchS));
+  }
+
+  private static BladedTool slowBur(int blades) {
+    return new BladedTool(blades, 3e-6, 1, 15e9, 5e-6, 2e5);
+  }
+
   /** Chip loading: soft ductile work clogs, porcelain does not (Siegel and von Fraunhofer 1997). */
   @Test
   void dentineClogsGritMoreThanEnamelAndPorcelain() {

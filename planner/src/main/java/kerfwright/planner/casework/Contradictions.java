@@ -53,6 +53,7 @@ public final class Contradictions {
   public static List<Contradiction> of(CutCase c) {
     Contradictions all = new Contradictions(c);
     all.aVitalPulpGoesWithNoRootFilling();
+    all.anUnknownCrownIsTouchedBeforeItsLayersAreKnown();
     if (!c.stackFilledIn()) {
       all.layersRunFromTheOutsideIn();
       all.aNamedRestorationIsAmongTheLayers();
@@ -99,6 +100,27 @@ public final class Contradictions {
                     "pulp",
                     Message.of("fault.clash-pulp-and-layers", label(m)),
                     dead));
+  }
+
+  private void anUnknownCrownIsTouchedBeforeItsLayersAreKnown() {
+    String named = c.restoration();
+    UsualStacks stacks = UsualStacks.packaged();
+    if (named == null || !stacks.isUnknown(named)) {
+      return;
+    }
+    if (!c.stackFilledIn()) {
+      add(
+          "layers-of-unknown-crown",
+          "restoration",
+          Message.of("fault.clash-layers-of-unknown-crown", restoration(named)),
+          Fix.leaveOut("restoration"));
+    } else if (stacks.branches(named, c.procedure().id()).isEmpty()) {
+      add(
+          "unknown-crown-not-here",
+          "restoration",
+          Message.of("fault.clash-unknown-crown-not-here", restoration(named), procedure()),
+          new Fix("restoration", stacks.firstBranch(named)));
+    }
   }
 
   private void layersRunFromTheOutsideIn() {

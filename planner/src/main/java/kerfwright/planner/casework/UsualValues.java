@@ -9,6 +9,7 @@ import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.stack.Anatomy;
 import kerfwright.catalogue.stack.AnatomyRow;
+import kerfwright.catalogue.stack.Branch;
 import kerfwright.catalogue.stack.Readings;
 import kerfwright.catalogue.stack.UsualLayer;
 import kerfwright.catalogue.stack.UsualProcedure;
@@ -248,6 +249,41 @@ public final class UsualValues {
               return one.outline();
             })
         .orElse(null);
+  }
+
+  /**
+   * A case whose restoration has turned out to be of a known material: its usual layers, and all
+   * the case itself told. Empty where nothing usual is known of it on that tooth.
+   */
+  public static Optional<CutCase> turnedOut(CutCase c, Branch branch) {
+    Procedure procedure =
+        branch.becomes().isEmpty() ? c.procedure() : new Procedure(branch.becomes());
+    UsualValues usual = new UsualValues(procedure, c.tooth());
+    UsualStack stack = usual.stack(branch.branch(), null).filter(UsualStack::complete).orElse(null);
+    if (stack == null) {
+      return Optional.empty();
+    }
+    boolean told = c.filled("chamber").isEmpty();
+    ChamberDepth known = told ? c.condition().chamber() : null;
+    List<Layer> layers = usual.layers(stack, known);
+    Condition condition =
+        new Condition(
+            c.pulp(),
+            branch.branch(),
+            null,
+            layers,
+            procedure.opensChamber() ? c.condition().chamber() : null);
+    boolean own = procedure.equals(c.procedure()) && c.filled("outline").isEmpty();
+    Outline outline = usual.outline(own ? c.outline() : null, condition, null);
+    return Optional.of(
+        new CutCase(
+            c.reference(),
+            procedure,
+            c.tooth(),
+            condition,
+            new Aim(outline == null ? c.outline() : outline),
+            c.atHand(),
+            usual.filledIn()));
   }
 
   /** What is at hand. */

@@ -255,7 +255,11 @@ public final class Trial {
   /** How it is run. */
   public OperatingPoint point() {
     return new OperatingPoint(
-        of(ConditionKind.LOAD), rimMPerS(), of(ConditionKind.WATER), sharpness());
+        of(ConditionKind.LOAD),
+        rimMPerS(),
+        of(ConditionKind.WATER),
+        sharpness(),
+        has(ConditionKind.CONTACT) ? of(ConditionKind.CONTACT) : Double.POSITIVE_INFINITY);
   }
 
   /** The cut at the start of the test. */
@@ -319,7 +323,8 @@ public final class Trial {
     OperatingPoint now = point();
     double sharp = Math.max(LEAST_SHARPNESS, afterSterilising() * EdgeDulling.after(lives));
     OperatingPoint then =
-        new OperatingPoint(now.loadN(), now.rimSpeedMPerS(), now.coolantMlPerMin(), sharp);
+        new OperatingPoint(
+            now.loadN(), now.rimSpeedMPerS(), now.coolantMlPerMin(), sharp, now.touchS());
     return part().cut(work(), contact(), then).removalM3PerS() * draw.bladedFactor();
   }
 }

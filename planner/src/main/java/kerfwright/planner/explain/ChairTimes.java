@@ -6,6 +6,7 @@ import kerfwright.planner.plan.Cue;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.PlannedStep;
+import kerfwright.planner.plan.StepTimes;
 import kerfwright.planner.uncertainty.SampledPlan;
 
 /**
@@ -20,16 +21,28 @@ public final class ChairTimes {
 
   private ChairTimes() {}
 
-  /** Of a whole plan. */
+  /**
+   * Of a whole plan: the burs with pauses and changes as sampled together, which the middle values
+   * of the steps do not add up to, then looks, hand instruments, and what a published time of an
+   * operation has beyond its own.
+   */
   public static CutPlan.PlanTimes of(SampledPlan sampled, List<PlannedStep> steps, List<Cue> cues) {
-    Estimate chair = Estimate.exactly(0);
+    Estimate chair = sampled.totalTimeS();
     for (PlannedStep step : steps) {
-      chair = chair.plus(step.times().chairS());
+      StepTimes times = step.times();
+      chair =
+          chair.plus(times.chairPublished() ? beyond(times.chairS(), times.withPausesS()) : LOOK_S);
     }
     for (Cue cue : cues) {
       chair = chair.plus(of(cue));
     }
     return new CutPlan.PlanTimes(sampled.cutTimeS(), sampled.totalTimeS(), chair);
+  }
+
+  private static Estimate beyond(Estimate chairS, Estimate burS) {
+    double low = Math.max(0, chairS.low() - burS.low());
+    double typical = Math.max(low, chairS.typical() - burS.typical());
+    return new Estimate(low, typical, Math.max(typical, chairS.high() - burS.high()));
   }
 
   /** Of a step: cutting and pausing, one change where another instrument comes in, and a look. */

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import kerfwright.physics.heat.LayeredColumn;
 import kerfwright.planner.choice.Candidate;
+import kerfwright.planner.operation.Pace;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.sequence.CandidateSearch;
-import kerfwright.planner.sequence.Pace;
 import kerfwright.planner.sequence.TimedCut;
 import kerfwright.quantity.Message;
 

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param pulp heat at the pulp wall, null where the pulp is not to live or the plan is refused
  * @param root heat at the outer root surface, null where it is not the target
  * @param times of all steps and cues
+ * @param branches how it goes on by what the first step tells; empty where that is known
  * @param runnersUp the next best choices
  * @param findings refusals, warnings and notes about the whole plan
  * @param cautions the standing cautions that apply, always shown and printed
@@ -36,6 +37,7 @@ public record CutPlan(
     @Nullable PulpHeat pulp,
     @Nullable RootRise root,
     PlanTimes times,
+    List<Branch> branches,
     List<RunnerUp> runnersUp,
     List<Finding> findings,
     List<Finding> cautions) {
@@ -43,6 +45,7 @@ public record CutPlan(
     steps = List.copyOf(steps);
     cues = List.copyOf(cues);
     unfilled = List.copyOf(unfilled);
+    branches = List.copyOf(branches);
     runnersUp = List.copyOf(runnersUp);
     findings = List.copyOf(findings);
     cautions = List.copyOf(cautions);
@@ -63,8 +66,35 @@ public record CutPlan(
   /** The same with other findings. */
   public CutPlan with(List<Finding> said) {
     return new CutPlan(
-        cutCase, seed, samples, steps, cues, unfilled, access, pulp, root, times, runnersUp, said,
-        cautions);
+        cutCase, seed, samples, steps, cues, unfilled, access, pulp, root, times, branches,
+        runnersUp, said, cautions);
+  }
+
+  /** A plan of what is known: it does not branch. */
+  public CutPlan(
+      CutCase cutCase,
+      long seed,
+      int samples,
+      List<PlannedStep> steps,
+      List<Cue> cues,
+      List<Unfilled> unfilled,
+      @Nullable DepthFrom access,
+      @Nullable PulpHeat pulp,
+      @Nullable RootRise root,
+      PlanTimes times,
+      List<RunnerUp> runnersUp,
+      List<Finding> findings,
+      List<Finding> cautions) {
+    this(
+        cutCase, seed, samples, steps, cues, unfilled, access, pulp, root, times, List.of(),
+        runnersUp, findings, cautions);
+  }
+
+  /** The same going on in branches. */
+  public CutPlan with(List<Branch> goingOn, List<Finding> said, List<Finding> minded) {
+    return new CutPlan(
+        cutCase, seed, samples, steps, cues, unfilled, access, pulp, root, times, goingOn,
+        runnersUp, said, minded);
   }
 
   public boolean refused() {

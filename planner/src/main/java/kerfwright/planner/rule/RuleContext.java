@@ -9,6 +9,7 @@ import kerfwright.planner.casework.Keep;
 import kerfwright.planner.casework.KeepDefaults;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.choice.Candidate;
+import kerfwright.planner.operation.Pace;
 import org.jspecify.annotations.Nullable;
 
 /** What a rule may look at besides the choice itself. */
@@ -46,6 +47,7 @@ public final class RuleContext {
     if (kept == null) {
       throw new IllegalStateException("The case keeps nothing");
     }
+    double flow = cutCase.coolant().millilitresPerMinute();
     return c.instrument()
         .part()
         .cut(
@@ -54,8 +56,9 @@ public final class RuleContext {
             new OperatingPoint(
                 c.loadN(),
                 c.rimMPerS(),
-                cutCase.coolant().millilitresPerMinute(),
-                c.instrument().part().sharpness()));
+                flow,
+                c.instrument().part().sharpness(),
+                Pace.of(c.work().operation(), flow).cutS()));
   }
 
   /** Depth cut into the kept material before the hand reacts, m. */

@@ -1,6 +1,7 @@
 package kerfwright.planner.sequence;
 
 import kerfwright.planner.choice.Candidate;
+import kerfwright.planner.operation.Pace;
 
 /**
  * A chosen cut with its pace.

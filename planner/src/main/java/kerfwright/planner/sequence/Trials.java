@@ -23,6 +23,7 @@ import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.Exclusion;
 import kerfwright.planner.choice.PartCut;
+import kerfwright.planner.operation.Pace;
 import kerfwright.planner.operation.Work;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
@@ -132,7 +133,9 @@ final class Trials {
     double flow = cutCase.coolant().millilitresPerMinute();
     Engagement contact = contact(instrument, work, stroke);
     double rim = Math.PI * contact.diameterM() * rpm / 60;
-    OperatingPoint point = new OperatingPoint(load, rim, flow, instrument.part().sharpness());
+    Pace strokes = Pace.of(work.operation(), flow);
+    OperatingPoint point =
+        new OperatingPoint(load, rim, flow, instrument.part().sharpness(), strokes.cutS());
     List<PartCut> parts = parts(instrument, work, contact, point);
     PartCut main = parts.get(0);
     Substance substance = main.material().typical();
@@ -157,7 +160,6 @@ final class Trials {
             ? Roughness.damageDepthM(ra, cut.unitLoadN(), cut.brittleShare(), substance)
             : Roughness.damageDepthM(ra, 0, 0, substance);
     double slip = slip(instrument, work, main, contact, point) * runAway(stroke);
-    Pace strokes = Pace.of(work.operation(), flow);
     return new Candidate(
         instrument,
         handpiece,

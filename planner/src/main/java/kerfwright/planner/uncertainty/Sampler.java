@@ -192,7 +192,11 @@ public final class Sampler {
     double rim = Math.PI * c.contact().diameterM() * rpm / 60;
     OperatingPoint point =
         new OperatingPoint(
-            load, rim, cutCase.coolant().millilitresPerMinute(), instrument.part().sharpness());
+            load,
+            rim,
+            cutCase.coolant().millilitresPerMinute(),
+            instrument.part().sharpness(),
+            timed.pace().cutS());
     CutResult cut = instrument.part().cut(work, c.contact(), point);
     double factor = StrictMath.exp(rateOff(c, draw));
     double from = depths.sampledM(c.work().fromM());

@@ -104,12 +104,14 @@ final class LaidCases {
     all.put("access-glass-ceramic", access(15, on(glass, "dentine", 3.5)));
     Object[] gold = {"gold-alloy", 1.3, "zinc-phosphate", 0.12};
     all.put("access-full-metal", access(47, on(gold, "dentine", 3.7)));
+    all.put("access-unknown-crown", all.get("access-metal-ceramic"));
     all.put("deroof-and-refine", access(46, "dentine", 3.0));
     Outline slot = outline(Outline.Shape.SLOT, 10.5, 1.4);
     String section = "crown-sectioning";
     PulpState dead = PulpState.NON_VITAL;
     all.put("sectioning-metal", with(section, 37, dead, slot, on(gold, "dentine", 2.0)));
     all.put("sectioning-metal-ceramic", with(section, 16, dead, slot, on(crown, "dentine", 2.0)));
+    all.put("sectioning-unknown-crown", all.get("sectioning-metal-ceramic"));
     all.put("sectioning-zirconia", with(section, 16, dead, slot, on(zirconia, "dentine", 2.0)));
     all.put("sectioning-glass-ceramic", with(section, 16, dead, slot, on(glass, "dentine", 2.0)));
     Object[] decay = {"enamel", 1.0, "carious-dentine", 1.0, "dentine", 2.2};

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.DoubleBinaryOperator;
+import kerfwright.planner.plan.Branch;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.RunnerUp;
@@ -19,8 +21,34 @@ import kerfwright.schedule.Substitute;
 public final class NeedsOfPlan {
   private NeedsOfPlan() {}
 
-  /** Needs of a plan, in the order of its steps; none for a refused plan. */
+  /**
+   * Needs of a plan, in the order of its steps; none for a refused plan. A plan that branches needs
+   * what any branch takes, and the life of the one that asks most: only one is cut.
+   */
   public static List<Need> of(CutPlan plan) {
+    Map<String, Need> any = new LinkedHashMap<>();
+    for (Branch branch : plan.branches()) {
+      of(branch.plan()).forEach(n -> any.merge(n.type(), n, (a, b) -> both(a, b, Math::max)));
+    }
+    Map<String, Need> all = new LinkedHashMap<>();
+    ofSteps(plan).forEach(n -> all.put(n.type(), n));
+    any.values().forEach(n -> all.merge(n.type(), n, (a, b) -> both(a, b, Double::sum)));
+    return all.values().stream().map(n -> n.without(all.keySet())).toList();
+  }
+
+  /** One type for two needs: replaced only by what replaces it in both, at the dearer ratio. */
+  private static Need both(Need one, Need other, DoubleBinaryOperator life) {
+    List<Substitute> common = new ArrayList<>();
+    for (Substitute a : one.substitutes()) {
+      other.substitutes().stream()
+          .filter(b -> b.type().equals(a.type()))
+          .map(b -> new Substitute(a.type(), Math.max(a.costRatio(), b.costRatio())))
+          .forEach(common::add);
+    }
+    return new Need(one.type(), life.applyAsDouble(one.lifeAsked(), other.lifeAsked()), common);
+  }
+
+  private static List<Need> ofSteps(CutPlan plan) {
     Map<String, List<PlannedStep>> steps = new LinkedHashMap<>();
     for (PlannedStep step : plan.steps()) {
       steps

@@ -1,4 +1,4 @@
-package kerfwright.planner.sequence;
+package kerfwright.planner.operation;
 
 import kerfwright.catalogue.operation.Operating;
 import kerfwright.catalogue.operation.Operation;
