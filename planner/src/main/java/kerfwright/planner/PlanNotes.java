@@ -136,7 +136,10 @@ final class PlanNotes {
       warnings.add(
           Finding.warn(
               "pulp-heat-uncertain",
-              Message.of("finding.pulp-heat-uncertain", Rounded.figure(pulp.peakRiseK().high())),
+              c.dry()
+                  ? Message.of("finding.pulp-heat-uncertain-dry")
+                  : Message.of(
+                      "finding.pulp-heat-uncertain", Rounded.figure(pulp.peakRiseK().high())),
               PULP_LIMIT));
     }
     double left = pulp == null ? Double.POSITIVE_INFINITY : pulp.remainingDentineMm().low();

@@ -247,7 +247,8 @@ public final class Planner {
             ? PulpResult.of(
                 found.shown(),
                 sampled,
-                PulpDistance.leftM(cutCase, PulpDistance.deepestM(laying.works())) * 1e3)
+                PulpDistance.leftM(cutCase, PulpDistance.deepestM(laying.works())) * 1e3,
+                cutCase.dry())
             : null;
     DepthFrom access = AccessDepth.of(cutCase, laying).orElse(null);
     if (access != null) {

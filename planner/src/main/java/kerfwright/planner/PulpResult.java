@@ -10,9 +10,13 @@ import kerfwright.planner.uncertainty.SampledPlan;
 
 /** Joins the axisymmetric simulation and the samples into what the plan says of the pulp. */
 final class PulpResult {
+  /** Of work cut dry only words are shown. */
+  private static final HeatCurve NO_CURVE =
+      new HeatCurve(List.of(), List.of(), List.of(), List.of());
+
   private PulpResult() {}
 
-  static PulpHeat of(WallHistory shown, SampledPlan sampled, double leftMm) {
+  static PulpHeat of(WallHistory shown, SampledPlan sampled, double leftMm, boolean dry) {
     // The samples run on the quick column; what it lies off the axisymmetric result shifts the
     // band.
     double shift = shown.peakK() - sampled.peakK().typical();
@@ -25,7 +29,7 @@ final class PulpResult {
         WallHistory.LIMIT_K,
         dose,
         around(leftMm, sampled.remainingDentineMm(), 0),
-        curve(shown, sampled));
+        dry ? NO_CURVE : curve(shown, sampled));
   }
 
   private static Estimate around(double typical, Estimate band, double shift) {

@@ -161,6 +161,9 @@ public final class Figures {
       boolean opened = plan.cutCase().pulp().protectsPulp();
       return say.at(opened ? "plan.pulp-not-judged" : "plan.pulp-not-alive");
     }
+    if (plan.pulpInWords()) {
+      return say.at("plan.pulp-dry-" + pulp.band().id()) + ". " + say.at("plan.pulp-in-words");
+    }
     return say.at(
         "plan.pulp-" + pulp.band().id(),
         withRange(say, pulp.peakRiseK(), "K"),

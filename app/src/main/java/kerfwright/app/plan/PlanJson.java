@@ -63,7 +63,7 @@ public final class PlanJson {
     ArrayNode steps = json.putArray("steps");
     plan.steps().forEach(step -> steps.add(step(step)));
     PulpHeat pulp = plan.pulp();
-    json.set("pulp", pulp == null ? OperationJson.pulpNotJudged(plan) : pulp(pulp));
+    json.set("pulp", pulp == null ? OperationJson.pulpNotJudged(plan) : pulp(plan, pulp));
     json.set("totalTimeS", estimate(plan.totalTimeS()));
     json.set("chairTimeS", estimate(plan.times().chairS()));
     json.set("cutTimeS", estimate(plan.times().cutS()));
@@ -177,9 +177,22 @@ public final class PlanJson {
     return json;
   }
 
-  private static ObjectNode pulp(PulpHeat pulp) {
+  /** Of a pulp told of in words alone the figures are null and "inWords" says why. */
+  private static ObjectNode pulp(CutPlan plan, PulpHeat pulp) {
     ObjectNode json = NODES.objectNode();
     json.put("judged", true);
+    if (plan.pulpInWords()) {
+      json.put("inWords", ENGLISH.at("plan.pulp-in-words"));
+      json.putNull("peakRiseK");
+      json.putNull("secondsAboveLimit");
+      json.set("limitK", JsonText.number(pulp.limitK()));
+      json.put("band", pulp.band().id());
+      json.putNull("cem43Min");
+      json.set("remainingDentineMm", estimate(pulp.remainingDentineMm()));
+      json.putNull("curve");
+      return json;
+    }
+    json.putNull("inWords");
     json.set("peakRiseK", estimate(pulp.peakRiseK()));
     json.set("secondsAboveLimit", estimate(pulp.secondsAboveLimit()));
     json.set("limitK", JsonText.number(pulp.limitK()));

@@ -211,6 +211,11 @@ public final class PlanText {
       row("plan.pulp", wall, "  ");
       return;
     }
+    if (plan.pulpInWords()) {
+      row("plan.pulp", wall, "  ");
+      row("plan.dentine-left", Figures.depth(say, pulp.remainingDentineMm()), "  ");
+      return;
+    }
     String above = Figures.withRange(say, pulp.secondsAboveLimit(), "s");
     row("plan.pulp-wall-first", say.at("plan.text-pulp-above", wall, above), "  ");
     String dose = Figures.withRange(say, pulp.cem43Min(), "min");

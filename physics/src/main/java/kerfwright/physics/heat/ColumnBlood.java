@@ -43,4 +43,17 @@ final class ColumnBlood {
       spot[j] *= kept[j];
     }
   }
+
+  /** Makes blood part of two chains, or takes all of it out again. */
+  void flow(ColumnChain plane, ColumnChain spot, int from, boolean in) {
+    for (int j = in ? from : first; j <= plane.last && j < tissueM.length; j++) {
+      double sink = tissue.sinkWPerM3K() * tissueM[j];
+      double change = in ? sink : -plane.loss[j];
+      plane.loss[j] += change;
+      spot.loss[j] = plane.loss[j];
+      plane.source[j] += change * tissue.bloodC();
+    }
+    plane.forget();
+    spot.forget();
+  }
 }

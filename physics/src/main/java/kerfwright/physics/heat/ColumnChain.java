@@ -42,7 +42,16 @@ final class ColumnChain {
         keptBack[i] = new double[nodes];
       }
     }
+    forget();
+  }
+
+  /** What lies below the first two nodes changed: no factors hold any more. */
+  void forget() {
     Arrays.fill(keptTau, Double.NaN);
+  }
+
+  double halfStepS() {
+    return tau;
   }
 
   /**

@@ -105,6 +105,15 @@ final class ColumnGrid {
     return j;
   }
 
+  /** How deep the work goes on as it is in an element. */
+  double sameBelowM(int element) {
+    int j = element;
+    while (j + 1 < cells() && k[j + 1] == k[element] && c[j + 1] == c[element]) {
+      j++;
+    }
+    return z[j + 1];
+  }
+
   /** The element where a delay is reached, searched from one on; none is past the last. */
   int elementOfDelay(int from, double wanted) {
     int j = from;

@@ -9,6 +9,7 @@ final class ColumnRecorder {
   private final SpotReading[] reading;
   private final double[] peakC;
   private final TimedOutputs outputs;
+  private final CycleWave wave;
 
   /** Probes, then the floor's temperature and its depth in mm. */
   private final double[] now;
@@ -27,7 +28,8 @@ final class ColumnRecorder {
       element[p] = grid.elementAt(depthM[p]);
       reading[p] = new SpotReading();
     }
-    outputs = new TimedOutputs(probes + 2, everyS, durationS);
+    wave = new CycleWave(probes + 1);
+    outputs = new TimedOutputs(probes + 2, everyS, durationS, wave);
     now = new double[probes + 2];
     Arrays.fill(now, 0, probes + 1, initialC);
     outputs.start(now);
@@ -35,22 +37,48 @@ final class ColumnRecorder {
     peakFloorC = initialC;
   }
 
-  void step(LayeredColumn column, double cutToM, double atS) {
+  void step(ColumnState column, double cutToM, double atS) {
     steps++;
+    read(column);
+    int probes = depthM.length;
+    peakFloorC = Math.max(peakFloorC, now[probes] + wave.highest(probes));
+    for (int p = 0; p < probes; p++) {
+      peakC[p] = Math.max(peakC[p], now[p] + wave.highest(p));
+    }
+    now[probes + 1] = cutToM * 1e3;
+    wave.keep(now, atS);
+    outputs.step(now, atS);
+  }
+
+  private void read(ColumnState column) {
     int probes = depthM.length;
     double floorC = column.floorC();
-    peakFloorC = Math.max(peakFloorC, floorC);
     for (int p = 0; p < probes; p++) {
-      double value =
+      now[p] =
           depthM[p] <= column.floorM()
               ? floorC
               : column.temperatureC(depthM[p], element[p], reading[p]);
-      now[p] = value;
-      peakC[p] = Math.max(peakC[p], value);
     }
     now[probes] = floorC;
-    now[probes + 1] = cutToM * 1e3;
-    outputs.step(now, atS);
+  }
+
+  /** A cycle of strokes begins. */
+  void cycle(double atS) {
+    wave.begin(now, atS);
+  }
+
+  /** From here on the column follows the mean: the last cycle's ripple is written on top of it. */
+  void mean(ColumnState column, double atS, double periodS) {
+    read(column);
+    wave.repeat(now, atS, periodS);
+    outputs.start(now);
+  }
+
+  /** The column follows every stroke again. */
+  void strokes(ColumnState column) {
+    wave.stop();
+    read(column);
+    outputs.start(now);
   }
 
   ColumnSeries series() {

@@ -1,7 +1,5 @@
 package kerfwright.physics.heat;
 
-import java.util.Arrays;
-
 /**
  * Computes the temperature below the middle of the spot on one line of nodes: a quick stand-in for
  * {@link AxisymmetricConduction} in search and sampling.
@@ -52,53 +50,55 @@ public final class LayeredColumn {
   /** Forty-nine of fifty lie nearer than this; the rest are narrow, hot and deep cavities. */
   public static final double RARE_DIFFERENCE_K = 2.5;
 
+  /**
+   * How far a lumping column may lie off at the pulp wall in forty-nine of fifty cases of long
+   * work, as a share of the greatest change (at least 1 K).
+   */
+  public static final double LUMPED_DIFFERENCE = 0.03;
+
   private static final double LONGEST_STEP_S = 0.5;
   private static final int STEPS_A_PHASE = 5;
   private static final int STEPS_A_SHORT_PHASE = 2;
   private static final double SHORT_PHASE_S = 0.6;
 
+  /** Steps of a lumping column: longer as a phase lasts, up to this. */
+  private static final double LONGEST_LUMPED_S = 8;
+
+  private static final double OF_ELAPSED = 1.0 / 4;
+  private static final double LONG_PHASE_S = 8;
+
+  private final ColumnState state = new ColumnState();
+  private final StrokeMean mean = new StrokeMean();
+  private final boolean lumping;
+  private boolean measuring;
+
+  /** A column that follows every stroke. */
+  public LayeredColumn() {
+    this(false);
+  }
+
+  private LayeredColumn(boolean lumping) {
+    this.lumping = lumping;
+  }
+
   /**
-   * How much nearer the rim counts when all outside a steadily heated floor is held cold: fits the
-   * closed form (2q / pi k)(a - x arctan(a / x)) within 20 % from the floor to 4 a.
+   * A column for many samples of long work. It takes longer steps the longer a phase lasts, and
+   * lumps strokes that repeat, see {@link StrokeMean}; the first and the last strokes of a stretch
+   * are followed one by one. At the pulp wall it stays within {@link #LUMPED_DIFFERENCE} of the
+   * greatest change from the column that follows every stroke.
    */
-  private static final double COLD_RIM = 0.25;
-
-  private final ColumnChain plane = new ColumnChain();
-  private final ColumnChain spot = new ColumnChain();
-  private final ColumnGrid grid = new ColumnGrid();
-  private final SpotReading atFloor = new SpotReading();
-  private final SpotReading atTissue = new SpotReading();
-  private final ColumnBlood blood = new ColumnBlood();
-
-  /** Counts every change of floor, rim or coolant outside. */
-  private int shape;
-
-  private double shapedFloorM;
-  private double shapedRimM;
-  private Coolant shapedOutside = Coolant.NONE;
-  private double coldRim;
-  private double rimM;
-  private double sideShare;
-  private double sideDistanceM;
-  private double spotRadiusM;
-  private double floorM;
-
-  /** How far the cut has got; the floor node may be a sliver ahead. */
-  private double cutM;
-
-  private int row;
-  private Coolant outside = Coolant.NONE;
-  private Coolant onSpot = Coolant.NONE;
-  private double flux;
+  public static LayeredColumn lumping() {
+    return new LayeredColumn(true);
+  }
 
   /** Runs a schedule; depths of the probes below the uncut top, on the axis. */
   public ColumnSeries run(
       HeatBody body, HeatSchedule schedule, double[] probeDepthsMm, double outputEveryS) {
     Require.positive("Output interval", "s", outputEveryS);
-    build(body, schedule, probeDepthsMm);
+    state.build(body, schedule, probeDepthsMm);
     ColumnRecorder out =
         new ColumnRecorder(
-            probeDepthsMm, grid, outputEveryS, schedule.durationS(), body.initialC());
+            probeDepthsMm, state.grid(), outputEveryS, schedule.durationS(), body.initialC());
     double startS = 0;
     for (HeatStretch stretch : schedule.stretches()) {
       run(stretch, startS, out);
@@ -107,57 +107,32 @@ public final class LayeredColumn {
     return out.series();
   }
 
-  private void build(HeatBody body, HeatSchedule schedule, double[] probeDepthsMm) {
-    spotRadiusM = Math.min(schedule.spotRadiusMm(), body.radiusMm()) * 1e-3;
-    double share = spotRadiusM / (body.radiusMm() * 1e-3);
-    sideShare = share * share;
-    sideDistanceM = 2e-3 * body.radiusMm() - spotRadiusM;
-    grid.build(body, schedule.cutDepthMm() * 1e-3, spotRadiusM, probeDepthsMm);
-    int cells = grid.cells();
-    boolean bottomHeld = body.bottom().isHeld();
-    for (ColumnChain chain : new ColumnChain[] {plane, spot}) {
-      chain.size(cells + 1);
-      chain.first = 0;
-      chain.last = bottomHeld ? cells - 1 : cells;
-      grid.shape(chain);
-      if (!bottomHeld) {
-        chain.link[cells] = body.bottom().washingWPerM2K();
-      }
-      Arrays.fill(chain.loss, 0);
-      Arrays.fill(chain.source, 0);
-    }
-    Arrays.fill(plane.t, body.initialC());
-    Arrays.fill(spot.t, 0);
-    plane.source[plane.last] = plane.link[plane.last] * body.bottom().outsideC();
-    if (bottomHeld) {
-      plane.t[cells] = body.bottom().outsideC();
-    }
-    blood.build(body, grid, plane.mass);
-    coldRim = 0;
-    row = 0;
-    floorM = 0;
-    cutM = 0;
-    shape++;
-  }
-
   private void run(HeatStretch stretch, double startS, ColumnRecorder out) {
-    outside = stretch.outside();
-    plane.loss[0] = outside.coefficientWPerM2K();
-    plane.source[0] = outside.coefficientWPerM2K() * outside.temperatureC();
+    state.wash(stretch);
     double period = stretch.onS() + stretch.offS();
-    if (stretch.onS() > 0) {
-      double dry =
-          Math.max(0, outside.coefficientWPerM2K() - stretch.spotWhileOn().coefficientWPerM2K());
-      double biot = dry * spotRadiusM / grid.k[row];
-      coldRim = biot / (1 + biot) * stretch.onS() / period;
-    }
     double tiny = 1e-9 * Math.max(period, 1e-3);
     double doneS = 0;
+    boolean lumps = lumping && stretch.onS() > 0 && stretch.offS() > 0;
+    long whole = (long) Math.floor(stretch.durationS() / period + 1e-9);
+    mean.forget();
     for (long cycle = 0; doneS < stretch.durationS() - tiny; cycle++) {
+      if (lumps) {
+        long lumped = mean.ready(state.row()) ? cyclesToLump(stretch, cycle, whole - cycle) : 0;
+        if (lumped > 0) {
+          lump(stretch, lumped, startS + doneS, out);
+          cycle += lumped;
+          doneS = cycle * period;
+        }
+        measuring = cycle > 0 && whole - cycle >= 2 + StrokeMean.LEAST + StrokeMean.LAST;
+        mean.begin(state.row());
+        if (measuring) {
+          out.cycle(startS + doneS);
+        }
+      }
       double onEnd = Math.min(stretch.durationS(), cycle * period + stretch.onS());
       if (onEnd - doneS > tiny) {
-        flux = stretch.fluxWPerM2();
-        onSpot = stretch.spotWhileOn();
+        state.load(stretch.fluxWPerM2(), stretch.spotWhileOn());
+        mean.phase(true);
         phase(
             startS + doneS,
             whole(onEnd - doneS, stretch.onS(), tiny),
@@ -167,12 +142,65 @@ public final class LayeredColumn {
       }
       double offEnd = Math.min(stretch.durationS(), (cycle + 1) * period);
       if (offEnd - doneS > tiny) {
-        flux = 0;
-        onSpot = stretch.spotWhileOff();
+        state.load(0, stretch.spotWhileOff());
+        mean.phase(false);
         phase(startS + doneS, whole(offEnd - doneS, stretch.offS(), tiny), 0, out);
         doneS = offEnd;
       }
+      if (measuring) {
+        mean.end(state.row());
+        measuring = false;
+      }
     }
+  }
+
+  /**
+   * As many cycles as go by before the floor comes to other work or the body has warmed much
+   * further; the last ones are followed.
+   */
+  private long cyclesToLump(HeatStretch stretch, long done, long left) {
+    long cycles = Math.min(left - StrokeMean.LAST, StrokeMean.GROWTH * done);
+    double deeperM = stretch.feedMmPerS() * 1e-3 * stretch.onS();
+    if (deeperM > 0) {
+      double far = Math.min(StrokeMean.DEEPEST_M, state.sameWorkM());
+      cycles = Math.min(cycles, (long) Math.floor(far / deeperM));
+    }
+    return cycles >= StrokeMean.LEAST ? cycles : 0;
+  }
+
+  /** Goes over cycles with what they bring in the mean. */
+  private void lump(HeatStretch stretch, long cycles, double fromS, ColumnRecorder out) {
+    double period = stretch.onS() + stretch.offS();
+    state.settle(mean, stretch);
+    state.load(mean.fluxWPerM2(), new Coolant(mean.coefficientWPerM2K(), 0));
+    double feed = stretch.feedMmPerS() * 1e-3 * stretch.onS() / period;
+    out.mean(state, fromS, period);
+    stepwise(fromS, cycles * period, period / 4, feed, out);
+    state.restore(mean);
+    out.strokes(state);
+  }
+
+  /** Steps that grow with the time gone by. */
+  private void stepwise(
+      double fromS, double lengthS, double first, double feedMPerS, ColumnRecorder out) {
+    double doneS = march(fromS, 0, first / 2, 2, true, feedMPerS, out);
+    double step = first;
+    while (lengthS - doneS > 1e-9 * lengthS) {
+      double longest = Math.min(LONGEST_LUMPED_S, OF_ELAPSED * doneS);
+      while (2 * step <= longest) {
+        step *= 2;
+      }
+      int steps = (int) Math.floor((lengthS - doneS) / step + 1e-9);
+      if (steps == 0) {
+        step = lengthS - doneS;
+        steps = 1;
+      } else if (2 * step <= LONGEST_LUMPED_S) {
+        steps =
+            Math.min(steps, Math.max(1, (int) Math.ceil((2 * step / OF_ELAPSED - doneS) / step)));
+      }
+      doneS = march(fromS, doneS, step, steps, false, feedMPerS, out);
+    }
+    state.lower();
   }
 
   /** A whole phase is exactly as long as the one before, so that the same factors serve. */
@@ -181,6 +209,10 @@ public final class LayeredColumn {
   }
 
   private void phase(double fromS, double lengthS, double feedMPerS, ColumnRecorder out) {
+    if (lumping && lengthS > LONG_PHASE_S) {
+      stepwise(fromS, lengthS, LONGEST_STEP_S / 2, feedMPerS, out);
+      return;
+    }
     int least = lengthS < SHORT_PHASE_S ? STEPS_A_SHORT_PHASE : STEPS_A_PHASE;
     int steps = (int) Math.max(least, Math.ceil(lengthS / LONGEST_STEP_S));
     double step = lengthS / steps;
@@ -188,7 +220,7 @@ public final class LayeredColumn {
     doneS = march(fromS, doneS, step / 4, 1, false, feedMPerS, out);
     doneS = march(fromS, doneS, step / 2, 1, false, feedMPerS, out);
     march(fromS, doneS, step, steps - 1, false, feedMPerS, out);
-    lower(cutM);
+    state.lower();
   }
 
   private double march(
@@ -199,177 +231,23 @@ public final class LayeredColumn {
       boolean damped,
       double feedMPerS,
       ColumnRecorder out) {
-    double startM = cutM;
-    blood.prepare(step);
-    plane.factor(0.5 * step);
-    shape();
-    spot.factor(0.5 * step);
+    double startM = state.cutM();
+    state.prepare(step, step > 1.001 * LONGEST_STEP_S);
     for (int s = 0; s < steps; s++) {
       if (feedMPerS > 0) {
-        lower(startM + feedMPerS * (s + 0.5) * step);
-        shape();
-        spot.factorTop();
+        state.deepen(startM + feedMPerS * (s + 0.5) * step);
       }
-      if (damped) {
-        plane.halfStep();
-        drive();
-        spot.halfStep();
-        plane.halfStep();
-        drive();
-        spot.halfStep();
-      } else {
-        plane.fullStep();
-        drive();
-        spot.fullStep();
+      if (measuring) {
+        mean.add(state.added(), 0.5 * step);
       }
-      bleed();
-      cutM = startM + feedMPerS * (s + 1) * step;
-      out.step(this, cutM, phaseS + doneS + (s + 1) * step);
+      state.step(damped);
+      if (measuring) {
+        mean.add(state.added(), 0.5 * step);
+        mean.floor(state.metC(), step);
+      }
+      state.cutTo(startM + feedMPerS * (s + 1) * step);
+      out.step(state, state.cutM(), phaseS + doneS + (s + 1) * step);
     }
     return doneS + steps * step;
-  }
-
-  /** Blood takes its share of the step, unless the top of the tissue is too warm for it to flow. */
-  private void bleed() {
-    int top = blood.first();
-    if (top > row
-        && top <= plane.last
-        && (plane.t[top] + spot.t[top] <= Face.Perfused.STOPS_C
-            || plane.t[top] + spotPart(grid.z[top], atTissue) <= Face.Perfused.STOPS_C)) {
-      blood.step(plane.t, spot.t, Math.max(top, row + 2), plane.last);
-    }
-  }
-
-  /** Where the floor stands. */
-  double floorM() {
-    return floorM;
-  }
-
-  double floorC() {
-    return underFloor() + spotPart(floorM, atFloor);
-  }
-
-  /** Temperature at a depth that lies in an element. */
-  double temperatureC(double depthM, int element, SpotReading reading) {
-    double share = (depthM - grid.z[element]) / (grid.z[element + 1] - grid.z[element]);
-    double undisturbed = plane.t[element] + share * (plane.t[element + 1] - plane.t[element]);
-    return undisturbed + spotPart(depthM, reading);
-  }
-
-  /** The undisturbed body's temperature at the floor. */
-  private double underFloor() {
-    double share = (floorM - grid.z[row]) / (grid.z[row + 1] - grid.z[row]);
-    return plane.t[row] + share * (plane.t[row + 1] - plane.t[row]);
-  }
-
-  /** What flows into the tube at the floor beside its own loss. */
-  private void drive() {
-    double h = onSpot.coefficientWPerM2K();
-    double undisturbed =
-        floorM == 0
-            ? outside.coefficientWPerM2K() * (outside.temperatureC() - plane.t[0])
-            : plane.link[row] * (plane.t[row] - plane.t[row + 1]);
-    double lost = outside.coefficientWPerM2K() - h;
-    spot.source[row] =
-        flux
-            + h * (onSpot.temperatureC() - underFloor())
-            - undisturbed
-            - lost * (spot.t[row] - spotPart(floorM, atFloor));
-  }
-
-  /** Moves the floor node along the temperature it finds. */
-  private void lower(double targetM) {
-    while (targetM > floorM) {
-      double next = grid.z[row + 1];
-      if (next - targetM < 0.05 * (next - grid.z[row])) {
-        spot.source[row] = 0;
-        spot.loss[row] = 0;
-        row++;
-        spot.first = row;
-        floorM = Math.max(grid.z[row], floorM);
-        if (floorM >= targetM) {
-          return;
-        }
-      } else {
-        double share = (targetM - floorM) / (next - floorM);
-        spot.t[row] += share * (spot.t[row + 1] - spot.t[row]);
-        floorM = targetM;
-      }
-    }
-  }
-
-  /** Masses, links and losses below the floor. */
-  private void shape() {
-    double left = grid.z[row + 1] - floorM;
-    double half = 0.5 * grid.c[row] * left;
-    spot.mass[row] = half;
-    spot.link[row] = grid.k[row] / left;
-    spot.mass[row + 1] =
-        half
-            + 0.5
-                * (row + 2 < grid.z.length
-                    ? grid.c[row + 1] * (grid.z[row + 2] - grid.z[row + 1])
-                    : 0);
-    spot.loss[row] = onSpot.coefficientWPerM2K();
-    double hole = 1 - Math.sqrt(0.5 + 0.5 * spotRadiusM / (spotRadiusM + floorM));
-    rimM = spotRadiusM * (1 - COLD_RIM * coldRim) * (1 - hole * (1 - coldRim));
-    if (floorM != shapedFloorM || rimM != shapedRimM || !outside.equals(shapedOutside)) {
-      shape++;
-      shapedFloorM = floorM;
-      shapedRimM = rimM;
-      shapedOutside = outside;
-    }
-  }
-
-  /** W at a depth: what the spot changes on the axis. */
-  private double spotPart(double depthM, SpotReading reading) {
-    if (!reading.isFor(shape)) {
-      reading.begin(shape);
-      double x = depthM - floorM;
-      int j = row;
-      if (x > 1e-9) {
-        while (j + 2 < grid.z.length && grid.z[j + 1] < depthM) {
-          j++;
-        }
-        reading.put(SpotReading.Term.PLAIN, 1, j, share(j, depthM));
-      } else {
-        reading.put(SpotReading.Term.PLAIN, 1, row, 0);
-      }
-      atDistance(reading, SpotReading.Term.RIM, j, depthM, rimM);
-      atDistance(reading, SpotReading.Term.SIDE, j, depthM, sideDistanceM);
-    }
-    return reading.of(spot.t, sideShare);
-  }
-
-  /**
-   * P where warmth gets to in the time it takes along the slant from a depth to a ring, times phi.
-   */
-  private void atDistance(
-      SpotReading reading, SpotReading.Term term, int element, double depthM, double ringM) {
-    double x = depthM - floorM;
-    double h = outside.coefficientWPerM2K();
-    double fromFloor = grid.delay(row, floorM);
-    double wanted;
-    double phi;
-    if (x <= 1e-9) {
-      wanted = fromFloor + ringM / grid.rootDiffusivity[row];
-      phi = 1 / (h * ringM / grid.k[row] + 1);
-    } else {
-      double longer = Math.sqrt(x * x + ringM * ringM) / x;
-      double resistance = grid.resist(element, depthM) - grid.resist(row, floorM);
-      wanted = fromFloor + (grid.delay(element, depthM) - fromFloor) * longer;
-      phi = (h * resistance + 1) / (h * resistance * longer + 1);
-    }
-    if (wanted >= grid.wholeDelay()) {
-      reading.put(term, phi, grid.cells(), 0);
-      return;
-    }
-    int j = grid.elementOfDelay(element, wanted);
-    reading.put(term, phi, j, share(j, grid.depthOfDelayM(j, wanted)));
-  }
-
-  private double share(int element, double depthM) {
-    double top = element == row ? floorM : grid.z[element];
-    return (depthM - top) / (grid.z[element + 1] - top);
   }
 }

@@ -11,12 +11,18 @@ final class TimedOutputs {
   final double[][] values;
 
   private final double everyS;
+  private final CycleWave wave;
   private final double[] last;
   private double lastS;
   private int written;
 
   TimedOutputs(int quantities, double everyS, double durationS) {
+    this(quantities, everyS, durationS, new CycleWave(0));
+  }
+
+  TimedOutputs(int quantities, double everyS, double durationS, CycleWave wave) {
     this.everyS = everyS;
+    this.wave = wave;
     double wanted = Math.floor(durationS / everyS + 1e-6);
     if (wanted > MOST) {
       throw new IllegalArgumentException(
@@ -42,7 +48,7 @@ final class TimedOutputs {
       double share = atS > lastS ? Math.min(1, (due - lastS) / (atS - lastS)) : 1;
       timesS[written] = due;
       for (int q = 0; q < last.length; q++) {
-        values[q][written] = last[q] + share * (now[q] - last[q]);
+        values[q][written] = last[q] + share * (now[q] - last[q]) + wave.at(q, due);
       }
       written++;
     }

@@ -26,7 +26,7 @@ public final class Remedies {
   private final PulpWall wall;
   private final HeatInputs inputs;
   private final CandidateSearch search;
-  private final LayeredColumn column = new LayeredColumn();
+  private final LayeredColumn column = LayeredColumn.lumping();
   private final List<Message> taken = new ArrayList<>();
 
   /** Remedies for a case. */

@@ -101,6 +101,14 @@ public record CutPlan(
     return findings.stream().anyMatch(f -> f.severity() == Finding.Severity.REFUSE);
   }
 
+  /**
+   * Whether the pulp is told of in three words alone: cut dry, the models foretell an unseen test
+   * no better than the mean of the others does, so that a figure would promise too much.
+   */
+  public boolean pulpInWords() {
+    return pulp != null && cutCase.dry();
+  }
+
   /** Time of all steps with changes of instrument. */
   public Estimate totalTimeS() {
     return times.withChangesS();

@@ -38,7 +38,7 @@ public record RatioBand(double low, double typical, double high) {
     return low <= 1 && high >= 1;
   }
 
-  /** Of a time over another: "takes about 3 times as long, 2 to 5". */
+  /** Of a time over another, alike where the band leaves it open: "takes about 3 times as long, 2 to 5". */
   public Message asLong() {
     return said("long", this);
   }
@@ -49,7 +49,7 @@ public record RatioBand(double low, double typical, double high) {
   }
 
   private static Message said(String word, RatioBand band) {
-    boolean alike = band.typical < ALIKE && band.typical > 1 / ALIKE;
+    boolean alike = band.open() || band.typical < ALIKE && band.typical > 1 / ALIKE;
     return alike
         ? Message.of("figure.ratio-alike-" + word, figure(band.low), figure(band.high))
         : Message.of(

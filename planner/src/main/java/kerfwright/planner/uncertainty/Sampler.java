@@ -82,9 +82,13 @@ public final class Sampler {
     planned = Stages.of(SequenceHeat.cuts(sequence));
   }
 
-  /** Draws all samples with a seed. */
+  /** Draws all samples with a seed; strokes that repeat are lumped. */
   public SampledPlan run(long seed) {
-    LayeredColumn column = new LayeredColumn();
+    return run(seed, LayeredColumn.lumping());
+  }
+
+  /** The same by a given column. */
+  public SampledPlan run(long seed, LayeredColumn column) {
     for (int s = 0; s < samples; s++) {
       sample(s, new Draw(seed, s), column);
     }

@@ -40,6 +40,9 @@ class BandsTest {
     RatioBand alike = RatioBand.of(1.1, 0.5);
     assertTrue(alike.open());
     assertEquals("figure.ratio-alike-long", alike.asLong().key());
+    // twice as long at typical values, but the band leaves it open
+    assertEquals("figure.ratio-alike-long", RatioBand.of(2, 0.5).asLong().key());
+    assertEquals("figure.ratio-long", RatioBand.of(2, 0.3).asLong().key());
     assertThrows(IllegalArgumentException.class, () -> new RatioBand(2, 1, 3));
   }
 }
