@@ -20,7 +20,7 @@ import kerfwright.planner.casework.DrawerSnapshot;
 import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.heat.CoolSequence;
 import kerfwright.planner.heat.SequenceHeat;
-import kerfwright.planner.sequence.Pace;
+import kerfwright.planner.operation.Pace;
 import kerfwright.planner.sequence.TimedCut;
 import kerfwright.planner.uncertainty.SampledPlan;
 import kerfwright.planner.uncertainty.Sampler;
