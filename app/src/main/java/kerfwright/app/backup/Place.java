@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Private;
 import org.jspecify.annotations.Nullable;
 
 /** Where a command finds the practice: the folder it names, or the server the environment names. */
@@ -32,7 +33,8 @@ final class Place {
     }
     Path into = given(folder);
     try {
-      Files.createDirectories(into);
+      Private.folder(into);
+      Private.file(into.resolve(Database.FILE));
     } catch (IOException refused) {
       throw new BadInput("--data", "the folder " + into + " cannot be made");
     }
