@@ -161,7 +161,7 @@ public final class Backups implements AutoCloseable {
     return files(folder).stream().findFirst().map(one -> one.file().toString());
   }
 
-  private static List<BackupFile> files(@Nullable Path folder) {
+  static List<BackupFile> files(@Nullable Path folder) {
     if (folder == null || !Files.isDirectory(folder)) {
       return List.of();
     }

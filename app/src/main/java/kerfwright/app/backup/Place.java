@@ -25,6 +25,19 @@ final class Place {
     return Database.file(file);
   }
 
+  /** A practice that is there, to be looked at alone. */
+  static Database reading(@Nullable Path folder) throws BadInput {
+    String url = server(folder);
+    if (url != null) {
+      return Database.readingServer(url);
+    }
+    Path file = given(folder).resolve(Database.FILE);
+    if (!Files.isRegularFile(file)) {
+      throw new BadInput("--data", "there is no practice in " + folder);
+    }
+    return Database.reading(file);
+  }
+
   /** A practice that is made where there is none, at a version of the schema. */
   static Database empty(@Nullable Path folder, String schema) throws BadInput {
     String url = server(folder);
