@@ -87,8 +87,7 @@ final class Archive {
     }
   }
 
-  private static Manifest write(Snapshot snapshot, Packing pack, Instant now)
-      throws IOException {
+  private static Manifest write(Snapshot snapshot, Packing pack, Instant now) throws IOException {
     ZipOutputStream zip = pack.zip();
     List<Manifest.Entry> entries = new ArrayList<>();
     for (TableShape table : snapshot.tables()) {

@@ -7,9 +7,10 @@ import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 
 /**
- * The key that locks backups outside the data folder: 30 letters and digits in groups of five, about
- * 148 bits by chance, without those that look alike on paper. It is made once and kept with the
- * practice, and must be noted elsewhere: a backup is needed when the practice's machine is gone.
+ * The key that locks backups outside the data folder: 30 letters and digits in groups of five,
+ * about 148 bits by chance, without those that look alike on paper. It is made once and kept with
+ * the practice, and must be noted elsewhere: a backup is needed when the practice's machine is
+ * gone.
  */
 final class BackupKey {
   private static final String SETTING = "backup.key";

@@ -17,7 +17,8 @@ final class BackupRoots {
   /** Environment variable with more of them, parted as paths are on this system. */
   static final String VARIABLE = "KERFWRIGHT_BACKUP_ROOTS";
 
-  private static final List<String> PLUGGED_IN = List.of("/mnt", "/media", "/run/media", "/Volumes");
+  private static final List<String> PLUGGED_IN =
+      List.of("/mnt", "/media", "/run/media", "/Volumes");
 
   private final List<Path> roots;
 

@@ -75,7 +75,10 @@ final class TableFiles {
         table,
         values -> {
           for (Object value : values) {
-            csv.print(value instanceof byte[] || value instanceof String ? CellText.of(text(value)) : value);
+            csv.print(
+                value instanceof byte[] || value instanceof String
+                    ? CellText.of(text(value))
+                    : value);
           }
           csv.println();
         });

@@ -194,4 +194,5 @@ public final class ChairsidePages {
     } catch (JsonProcessingException unreadable) {
       throw new BadRequestResponse();
     }
-  }}
+  }
+}

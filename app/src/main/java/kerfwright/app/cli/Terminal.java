@@ -71,7 +71,9 @@ public record Terminal(PrintStream out, PrintStream err) {
     Optional<StorageFault> storage = StorageFault.of(failure);
     if (storage.isPresent()) {
       String place = StorageFault.place(failure);
-      say((place.isEmpty() ? "" : place + ": ") + Say.in(Language.ENGLISH).at(storage.get().words()));
+      say(
+          (place.isEmpty() ? "" : place + ": ")
+              + Say.in(Language.ENGLISH).at(storage.get().words()));
       return BAD_INPUT;
     }
     return broken(command.getCommandName(), failure);

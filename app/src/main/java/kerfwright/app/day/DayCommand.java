@@ -2,8 +2,8 @@ package kerfwright.app.day;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import kerfwright.app.input.BadInput;
@@ -146,7 +146,8 @@ public final class DayCommand implements Callable<Integer> {
   }
 
   private DayPlan planned(DayPlanner planner, Day problem) {
-    return FreshTrays.laid(problem, planner.plan(problem, new SearchLimits(seconds, threads, seed)));
+    return FreshTrays.laid(
+        problem, planner.plan(problem, new SearchLimits(seconds, threads, seed)));
   }
 
   /** The search keeps its own limit; what lies around it has this one. */

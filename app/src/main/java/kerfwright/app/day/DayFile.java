@@ -98,8 +98,7 @@ public final class DayFile {
       int appointments) {
     if (appointments > MOST_APPOINTMENTS) {
       fields.fault(
-          "appointments",
-          "must be at most " + MOST_APPOINTMENTS + " a day, found " + appointments);
+          "appointments", "must be at most " + MOST_APPOINTMENTS + " a day, found " + appointments);
     }
     if (length != null && grid != null && sterilisers != null) {
       long starts = (long) sterilisers * (length / grid + 1);

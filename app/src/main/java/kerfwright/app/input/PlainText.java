@@ -15,8 +15,7 @@ public final class PlainText {
   // an even number of backslashes before it: the one before u is not itself escaped
   private static final Pattern IN_JSON =
       Pattern.compile(
-          "(?<!\\\\)((?:\\\\\\\\)*)\\\\u00(0[0-8bcef]|1[0-9a-f]|7f)",
-          Pattern.CASE_INSENSITIVE);
+          "(?<!\\\\)((?:\\\\\\\\)*)\\\\u00(0[0-8bcef]|1[0-9a-f]|7f)", Pattern.CASE_INSENSITIVE);
 
   private PlainText() {}
 

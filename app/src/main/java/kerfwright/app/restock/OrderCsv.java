@@ -37,7 +37,13 @@ final class OrderCsv {
       }
       for (Wish wish : report.unplaced()) {
         csv.printRecord(
-            wish.pieces(), "", CellText.of(RestockWords.type(wish)), "", "", 0, CellText.of(RestockWords.wish(say, wish)));
+            wish.pieces(),
+            "",
+            CellText.of(RestockWords.type(wish)),
+            "",
+            "",
+            0,
+            CellText.of(RestockWords.wish(say, wish)));
       }
       return text.toString();
     } catch (IOException impossible) {

@@ -21,11 +21,24 @@ record LedgerLine(Kind kind, String id, String text) {
 
   private static final List<String> OF_ENTRY =
       List.of(
-          "id", "batch", "item_id", "at_micros", "what", "note", "item_before", "item_after",
+          "id",
+          "batch",
+          "item_id",
+          "at_micros",
+          "what",
+          "note",
+          "item_before",
+          "item_after",
           "undoes");
   private static final List<String> OF_LOAD =
       List.of(
-          "id", "version", "name", "steriliser", "started_micros", "state", "decided_micros",
+          "id",
+          "version",
+          "name",
+          "steriliser",
+          "started_micros",
+          "state",
+          "decided_micros",
           "load");
 
   enum Kind {

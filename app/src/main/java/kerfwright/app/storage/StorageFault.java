@@ -18,7 +18,9 @@ public enum StorageFault {
   public static Optional<StorageFault> of(Throwable failure) {
     for (Throwable one = failure; one != null; one = one.getCause()) {
       String text = String.valueOf(one.getMessage()).toLowerCase(Locale.ROOT);
-      if (text.contains("no space left") || text.contains("sqlite_full") || text.contains("quota")) {
+      if (text.contains("no space left")
+          || text.contains("sqlite_full")
+          || text.contains("quota")) {
         return Optional.of(DISK_FULL);
       }
       if (one instanceof AccessDeniedException
@@ -30,8 +32,9 @@ public enum StorageFault {
       if (text.contains("sqlite_ioerr") || text.contains("sqlite_corrupt")) {
         return Optional.of(UNREADABLE);
       }
-      if (one instanceof SQLTransientConnectionException || one instanceof SQLException sql
-          && String.valueOf(sql.getSQLState()).startsWith("08")) {
+      if (one instanceof SQLTransientConnectionException
+          || one instanceof SQLException sql
+              && String.valueOf(sql.getSQLState()).startsWith("08")) {
         return Optional.of(SERVER_AWAY);
       }
     }

@@ -76,7 +76,8 @@ final class StoredLedger {
     String hash = handle.createQuery("SELECT hash FROM ledger_end").mapTo(String.class).one();
     Chain chain = new Chain(number, hash);
     PreparedBatch rows =
-        handle.prepareBatch("INSERT INTO ledger (number, line, hash) VALUES (:number, :line, :hash)");
+        handle.prepareBatch(
+            "INSERT INTO ledger (number, line, hash) VALUES (:number, :line, :hash)");
     for (LedgerLine line : lines) {
       chain = chain.after(line.text());
       rows.bind("number", chain.number())

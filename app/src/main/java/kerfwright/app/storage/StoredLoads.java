@@ -62,8 +62,7 @@ public final class StoredLoads implements Loads {
 
   @Override
   public List<Load> newest(int most) {
-    return some(
-        "started_micros > 0 ORDER BY id DESC LIMIT :most", Map.of("most", most));
+    return some("started_micros > 0 ORDER BY id DESC LIMIT :most", Map.of("most", most));
   }
 
   @Override

@@ -59,7 +59,8 @@ public final class WebServer {
 
   private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
     PlanDesk desk = new PlanDesk(wiring, open.desk().drawer(), open.learning());
-    this.templates = new Templates(open.settings(), new BackupWarning(open.backups(), open.watch()));
+    this.templates =
+        new Templates(open.settings(), new BackupWarning(open.backups(), open.watch()));
     this.day =
         new DayFeature(
             open.days(),
@@ -83,8 +84,7 @@ public final class WebServer {
                 demo,
                 day::nextVisits,
                 List.of(
-                    new ClockMatters(
-                        () -> Newest.time(open.database()), Clock.systemDefaultZone()),
+                    new ClockMatters(() -> Newest.time(open.database()), Clock.systemDefaultZone()),
                     new DrawerMatters(open.desk().drawer()),
                     new LoadMatters(open.loads().loads(), Clock.systemDefaultZone())),
                 () -> open.record().record().end()),

@@ -169,7 +169,8 @@ class ArchiveTest {
       Archive.write(from, archive, NOON);
       BadInput refused =
           assertThrows(
-              BadInput.class, () -> Restoration.of(archive, null, schema -> Database.file(file, schema)));
+              BadInput.class,
+              () -> Restoration.of(archive, null, schema -> Database.file(file, schema)));
       assertTrue(refused.getMessage().contains("not empty"), refused.getMessage());
       assertEquals(before, sums(full));
     }
@@ -184,7 +185,8 @@ class ArchiveTest {
       Path archive = file();
       Archive.write(from, archive, NOON);
       assertThrows(
-          BadInput.class, () -> Restoration.of(archive, null, schema -> Database.file(file, schema)));
+          BadInput.class,
+          () -> Restoration.of(archive, null, schema -> Database.file(file, schema)));
     }
   }
 
@@ -232,7 +234,8 @@ class ArchiveTest {
     Path into = folder.resolve("untouched.db");
     BadInput refused =
         assertThrows(
-            BadInput.class, () -> Restoration.of(archive, null, schema -> Database.file(into, schema)));
+            BadInput.class,
+            () -> Restoration.of(archive, null, schema -> Database.file(into, schema)));
     assertTrue(refused.getMessage().contains("stock_item.csv"), refused.getMessage());
     assertFalse(Files.exists(into));
     Files.write(archive, "not a zip".getBytes(StandardCharsets.UTF_8));

@@ -15,12 +15,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.UUID;
+import kerfwright.app.stocklist.ListTable;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Newest;
 import kerfwright.app.storage.StoredDrafts;
 import kerfwright.app.storage.StoredDrawer;
 import kerfwright.app.storage.StoredSettings;
-import kerfwright.app.stocklist.ListTable;
 import kerfwright.app.today.ClockMatters;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
@@ -49,8 +49,7 @@ class ClockAheadTest {
   void backupsDatedInTheFutureStopNoneAndPushNoneOut() throws Exception {
     Path to = Files.createDirectory(folder.resolve("backups"));
     for (int day = 0; day < 30; day++) {
-      Files.createFile(
-          to.resolve(BackupFile.name(LocalDateTime.now(AHEAD).plusDays(day))));
+      Files.createFile(to.resolve(BackupFile.name(LocalDateTime.now(AHEAD).plusDays(day))));
     }
     LocalDateTime yesterday = LocalDateTime.now(NOW).minusDays(1);
     Files.createFile(to.resolve(BackupFile.name(yesterday)));

@@ -60,7 +60,8 @@ class LockedBackupTest {
     Run wrong = Run.of("restore", backup.toString(), "--drill", "--key", other);
     assertEquals(2, wrong.code(), wrong.err());
     Run right =
-        Run.of("restore", backup.toString(), "--drill", "--key", key.toLowerCase().replace("-", " "));
+        Run.of(
+            "restore", backup.toString(), "--drill", "--key", key.toLowerCase().replace("-", " "));
     assertEquals(0, right.code(), right.err());
     assertTrue(right.err().contains("can be restored"), right.err());
     Path into = folder.resolve("into");

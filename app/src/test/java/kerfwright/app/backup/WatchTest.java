@@ -93,7 +93,10 @@ class WatchTest {
 
   @Test
   void verifyWritesNothing() throws Exception {
-    sql(file, "DROP TABLE ledger", "DROP TABLE ledger_end",
+    sql(
+        file,
+        "DROP TABLE ledger",
+        "DROP TABLE ledger_end",
         "DELETE FROM flyway_schema_history WHERE version = '60'");
     byte[] before = Files.readAllBytes(file);
     Run run = verify();

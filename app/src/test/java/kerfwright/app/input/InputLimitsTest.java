@@ -96,7 +96,8 @@ class InputLimitsTest {
   @Test
   void workIsCountedBeforeItIsBegun() throws Exception {
     Path sound = file("sound.yaml", heat("on_s: 3", "on_s: 3"));
-    assertEquals(0, Run.of("heat", sound.toString()).code(), Run.of("heat", sound.toString()).err());
+    assertEquals(
+        0, Run.of("heat", sound.toString()).code(), Run.of("heat", sound.toString()).err());
     long begun = System.nanoTime();
     Run fine =
         refused(
@@ -117,7 +118,8 @@ class InputLimitsTest {
     Run many =
         refused(
             "day",
-            file("many.yaml", day.replaceFirst("sterilisers: \\d+", "sterilisers: 200")).toString());
+            file("many.yaml", day.replaceFirst("sterilisers: \\d+", "sterilisers: 200"))
+                .toString());
     assertTrue(many.err().contains("possible starts of loads"), many.err());
     assertTrue(System.nanoTime() - begun < TimeUnit.SECONDS.toNanos(30));
   }
@@ -169,8 +171,11 @@ class InputLimitsTest {
                 new FileSystemException("/data/a", null, "No space left on device"))));
     assertEquals(
         Optional.of(StorageFault.DISK_FULL),
-        StorageFault.of(new IllegalStateException(
-            new org.sqlite.SQLiteException("[SQLITE_FULL] database or disk is full", org.sqlite.SQLiteErrorCode.SQLITE_FULL))));
+        StorageFault.of(
+            new IllegalStateException(
+                new org.sqlite.SQLiteException(
+                    "[SQLITE_FULL] database or disk is full",
+                    org.sqlite.SQLiteErrorCode.SQLITE_FULL))));
     assertEquals(Optional.empty(), StorageFault.of(new IllegalStateException("of ours")));
     Run run = Run.of("export", "/proc/none/a.zip", "--data", folder.toString());
     assertEquals(2, run.code(), run.err());
@@ -208,7 +213,8 @@ class InputLimitsTest {
 
   @Test
   void plainTextKeepsLinesAndTakesTheRestInEveryDisguise() {
-    assertEquals("a\tb\nc\r\nÖ", PlainText.of("a\tb\nc\r\n\u0000\u001b\u007f\u0085Ö".replace("\u0085", "")));
+    assertEquals(
+        "a\tb\nc\r\nÖ", PlainText.of("a\tb\nc\r\n\u0000\u001b\u007f\u0085Ö".replace("\u0085", "")));
     assertEquals("a=1&b=%0A", PlainText.ofForm("a=1%00%1b%7F&b=%0A"));
     assertEquals("{\"a\":\"\\n\"}", PlainText.ofJson("{\"a\":\"\\u0000\\n\\u001B\"}"));
     assertEquals("{\"a\":\"\\\\u0000\"}", PlainText.ofJson("{\"a\":\"\\\\u0000\"}"));

@@ -47,10 +47,48 @@ class ParserFuzzTest {
   private static final int LARGEST = 60_000;
   private static final List<String> PIECES =
       List.of(
-          "\u0000", "\uFEFF", "\u202E", "\uD83D", "-", "1e999", "1E-400", "NaN", "9".repeat(40),
-          ": ", "- ", "[", "]", "{", "}", "&a ", "*a", "!!java.lang.Object ", "\"", "'", "\n", "\t",
-          ",", ";", "=1+1", "%", "#", "|", ">", "null", "~", "true", "0x1F", "16", "#3", "UR6",
-          "2026-13-45", "25:99", "\u001d", "]d2", "0101234567890128", "[".repeat(60));
+          "\u0000",
+          "\uFEFF",
+          "\u202E",
+          "\uD83D",
+          "-",
+          "1e999",
+          "1E-400",
+          "NaN",
+          "9".repeat(40),
+          ": ",
+          "- ",
+          "[",
+          "]",
+          "{",
+          "}",
+          "&a ",
+          "*a",
+          "!!java.lang.Object ",
+          "\"",
+          "'",
+          "\n",
+          "\t",
+          ",",
+          ";",
+          "=1+1",
+          "%",
+          "#",
+          "|",
+          ">",
+          "null",
+          "~",
+          "true",
+          "0x1F",
+          "16",
+          "#3",
+          "UR6",
+          "2026-13-45",
+          "25:99",
+          "\u001d",
+          "]d2",
+          "0101234567890128",
+          "[".repeat(60));
 
   /** Reads a text and tells what came of it, in a few words; throws only what is a fault. */
   private interface Parser {
@@ -79,8 +117,7 @@ class ParserFuzzTest {
   private static SourceText source(String text) throws BadInput {
     try {
       return SourceText.of(
-          "fuzz",
-          new java.io.ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+          "fuzz", new java.io.ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
     } catch (java.io.IOException never) {
       throw new java.io.UncheckedIOException(never);
     }
@@ -112,8 +149,7 @@ class ParserFuzzTest {
               "drawer", text -> ends(() -> new DrawerFile(WIRING.instruments()).read(source(text))),
               "list", text -> ends(() -> list(text)),
               "tooth", text -> argument(() -> ToothNotation.parse(text)),
-              "label",
-                  text -> argument(() -> ElementString.read(text, LocalDate.now().getYear())),
+              "label", text -> argument(() -> ElementString.read(text, LocalDate.now().getYear())),
               "record", text -> argument(() -> CanonicalText.entry(text, ""))));
 
   private static List<String> seeds(String parser) throws Exception {
@@ -183,8 +219,7 @@ class ParserFuzzTest {
       SplittableRandom chance = new SplittableRandom(seed);
       List<String> corpus = seeds(one.getKey());
       Set<String> seen = new HashSet<>();
-      long end =
-          System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(seconds * 1000 / PARSERS.size());
+      long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(seconds * 1000 / PARSERS.size());
       for (int i = 0; i < corpus.size() || System.nanoTime() < end; i++) {
         boolean first = i < corpus.size();
         String text =

@@ -91,8 +91,7 @@ class ChairStorageTest {
     PlaywrightAssertions.assertThat(page.locator("#full")).isHidden();
     assertEquals(
         0,
-        page.evaluate(
-            "Object.keys(localStorage).filter(key => key.startsWith('chair.')).length"));
+        page.evaluate("Object.keys(localStorage).filter(key => key.startsWith('chair.')).length"));
   }
 
   @Test

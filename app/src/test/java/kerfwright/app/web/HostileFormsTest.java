@@ -160,18 +160,25 @@ class HostileFormsTest {
     String day = LocalDate.now().plusDays(3).toString();
     return app.post(
             "/day/" + day + "/booking",
-            "reference", "K-9",
-            "tooth", tooth,
-            "chair", "1",
-            "start", "09:00",
-            "minutes", "30",
-            "tray", app.practice().days().trays().get(0).name())
+            "reference",
+            "K-9",
+            "tooth",
+            tooth,
+            "chair",
+            "1",
+            "start",
+            "09:00",
+            "minutes",
+            "30",
+            "tray",
+            app.practice().days().trays().get(0).name())
         .statusCode();
   }
 
   @Test
   void aMistypedToothInABookingIsAFault() throws Exception {
-    for (String tooth : List.of("99", "x", "1.6x", "16 17", "#", "UR", "\u0000", "16".repeat(400))) {
+    for (String tooth :
+        List.of("99", "x", "1.6x", "16 17", "#", "UR", "\u0000", "16".repeat(400))) {
       int status = book(tooth);
       assertTrue(status < 500, tooth + " " + status);
       String day = LocalDate.now().plusDays(3).toString();
@@ -185,8 +192,12 @@ class HostileFormsTest {
   private static String log(String material, String at, String more) {
     return "[{\"id\":\"01a229ca-6970-7000-9674-7a10e43e9021\",\"case\":\"K-1\",\"tooth\":16,"
         + "\"run\":\"01a229ca-6970-7000-9674-7a10e43e9022\",\"step\":1,\"item\":\""
-        + app.practice().desk().drawer().in(
-            kerfwright.practice.drawer.InstrumentState.CLEAN).get(0).id()
+        + app.practice()
+            .desk()
+            .drawer()
+            .in(kerfwright.practice.drawer.InstrumentState.CLEAN)
+            .get(0)
+            .id()
         + "\",\"by\":\"AB\",\"at\":\""
         + at
         + "\",\"mm3\":{\""

@@ -83,7 +83,8 @@ class InitialsTest {
 
   @Test
   void whatADeviceRemembersBadlyStopsNothing() throws Exception {
-    for (String value : new String[] {"%", "%zz", "%C3", "\"", URLEncoder.encode("<b>", StandardCharsets.UTF_8)}) {
+    for (String value :
+        new String[] {"%", "%zz", "%C3", "\"", URLEncoder.encode("<b>", StandardCharsets.UTF_8)}) {
       HttpResponse<String> page =
           app.send(
               HttpRequest.newBuilder(URI.create(app.address("/records/new")))

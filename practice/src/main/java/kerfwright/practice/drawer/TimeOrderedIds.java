@@ -7,7 +7,8 @@ import java.util.random.RandomGenerator;
 /**
  * Ids that sort by the time they were made: UUID version 7 of RFC 9562 (48 bits of milliseconds,
  * then 12 bits counting within the millisecond, then chance). Never two equal from one maker, and
- * always growing, even when the clock is set back: what sorts by id stands in the order it was made.
+ * always growing, even when the clock is set back: what sorts by id stands in the order it was
+ * made.
  */
 public final class TimeOrderedIds {
   private static final int PER_MILLISECOND = 1 << 12;
