@@ -17,12 +17,18 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
-import java.util.zip.ZipOutputStream;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Private;
 import kerfwright.app.storage.Snapshot;
 import kerfwright.app.storage.TableShape;
+import net.lingala.zip4j.ZipFile;
+import net.lingala.zip4j.exception.ZipException;
+import net.lingala.zip4j.io.outputstream.ZipOutputStream;
+import net.lingala.zip4j.model.FileHeader;
+import net.lingala.zip4j.model.ZipParameters;
+import net.lingala.zip4j.model.enums.AesKeyStrength;
+import net.lingala.zip4j.model.enums.EncryptionMethod;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One file with every table as CSV and JSON, and a manifest with counts and SHA-256 sums. Tables
@@ -35,42 +41,69 @@ final class Archive {
 
   /** Writes everything as it stands now; the file appears under its name only when it is whole. */
   static Manifest write(Database database, Path file, Instant now) throws IOException {
+    return write(database, file, now, null);
+  }
+
+  /**
+   * The same, locked.
+   *
+   * @param key what opens it again, null for an open one
+   */
+  static Manifest write(Database database, Path file, Instant now, @Nullable String key)
+      throws IOException {
     Path part = file.resolveSibling(file.getFileName() + UNFINISHED);
     try {
       Manifest manifest;
       try (Snapshot snapshot = Snapshot.of(database);
-          OutputStream out = Files.newOutputStream(part);
-          ZipOutputStream zip = new ZipOutputStream(new BufferedOutputStream(out))) {
-        manifest = write(snapshot, zip, now);
+          OutputStream out = Files.newOutputStream(Private.file(part));
+          ZipOutputStream zip =
+              new ZipOutputStream(
+                  new BufferedOutputStream(out), key == null ? null : key.toCharArray())) {
+        manifest = write(snapshot, new Packing(zip, key != null), now);
       }
       try (FileChannel written = FileChannel.open(part, StandardOpenOption.WRITE)) {
         written.force(true);
       }
-      check(part);
+      check(part, key);
       Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+      Private.sync(file);
       return manifest;
     } finally {
       Files.deleteIfExists(part);
     }
   }
 
-  private static Manifest write(Snapshot snapshot, ZipOutputStream zip, Instant now)
-      throws IOException {
+  /** Where entries go, each locked or none. */
+  private record Packing(ZipOutputStream zip, boolean locked) {
+    void begin(String name) throws IOException {
+      ZipParameters how = new ZipParameters();
+      how.setFileNameInZip(name);
+      if (locked) {
+        how.setEncryptFiles(true);
+        how.setEncryptionMethod(EncryptionMethod.AES);
+        how.setAesKeyStrength(AesKeyStrength.KEY_STRENGTH_256);
+      }
+      zip.putNextEntry(how);
+    }
+  }
+
+  private static Manifest write(Snapshot snapshot, Packing pack, Instant now) throws IOException {
+    ZipOutputStream zip = pack.zip();
     List<Manifest.Entry> entries = new ArrayList<>();
     for (TableShape table : snapshot.tables()) {
       Manifest.Entry bare = new Manifest.Entry(table, 0, "", "");
       MessageDigest csv = sha256();
-      zip.putNextEntry(new ZipEntry(bare.csvFile()));
+      pack.begin(bare.csvFile());
       TableFiles.csv(snapshot, table, new DigestOutputStream(zip, csv));
       zip.closeEntry();
       MessageDigest json = sha256();
-      zip.putNextEntry(new ZipEntry(bare.jsonFile()));
+      pack.begin(bare.jsonFile());
       long rows = TableFiles.json(snapshot, table, new DigestOutputStream(zip, json));
       zip.closeEntry();
       entries.add(new Manifest.Entry(table, rows, hex(csv), hex(json)));
     }
     Manifest manifest = new Manifest(snapshot.schema(), now, snapshot.seal(), entries);
-    zip.putNextEntry(new ZipEntry(Manifest.FILE));
+    pack.begin(Manifest.FILE);
     zip.write(manifest.bytes());
     zip.closeEntry();
     return manifest;
@@ -89,8 +122,8 @@ final class Archive {
   }
 
   /** Reads all of an archive against its sums. */
-  static Manifest check(Path file) throws IOException {
-    try (ZipFile zip = new ZipFile(file.toFile())) {
+  static Manifest check(Path file, @Nullable String key) throws IOException {
+    try (ZipFile zip = opened(file, key)) {
       Manifest manifest = manifest(zip);
       for (Manifest.Entry table : manifest.tables()) {
         check(zip, table.csvFile(), table.csvSha256());
@@ -100,6 +133,19 @@ final class Archive {
     }
   }
 
+  /** Opened for reading, with its key where it is locked. */
+  static ZipFile opened(Path file, @Nullable String key) throws IOException {
+    ZipFile zip = new ZipFile(file.toFile());
+    if (zip.isEncrypted()) {
+      if (key == null) {
+        zip.close();
+        throw new IOException("is locked; give its key by --key");
+      }
+      zip.setPassword(key.toCharArray());
+    }
+    return zip;
+  }
+
   static Manifest manifest(ZipFile zip) throws IOException {
     try (InputStream in = open(zip, Manifest.FILE)) {
       return Manifest.read(in.readAllBytes());
@@ -107,11 +153,17 @@ final class Archive {
   }
 
   static InputStream open(ZipFile zip, String name) throws IOException {
-    ZipEntry entry = zip.getEntry(name);
+    FileHeader entry = zip.getFileHeader(name);
     if (entry == null) {
       throw new IOException("lacks " + name);
     }
-    return new BufferedInputStream(zip.getInputStream(entry));
+    try {
+      return new BufferedInputStream(zip.getInputStream(entry));
+    } catch (ZipException wrong) {
+      throw wrong.getType() == ZipException.Type.WRONG_PASSWORD
+          ? new IOException("is not opened by this key", wrong)
+          : wrong;
+    }
   }
 
   private static void check(ZipFile zip, String name, String expected) throws IOException {

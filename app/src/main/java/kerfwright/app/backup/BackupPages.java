@@ -72,6 +72,8 @@ public final class BackupPages {
     values.put("files", backups == null ? List.of() : backups.files());
     values.put("ahead", backups == null ? 0 : backups.ahead());
     values.put("fault", backups == null ? "" : backups.fault());
+    values.put("key", backups == null ? "" : backups.key());
+    values.put("roots", backups == null ? "" : backups.roots().shown());
     values.put("version", settings.read().version());
     values.put("typed", typed);
     values.put("faults", faults);
@@ -92,6 +94,12 @@ public final class BackupPages {
       typed.put(name, Optional.ofNullable(call.formParam(name)).orElse("").strip());
     }
     List<String> faults = faults(typed);
+    Optional<Path> folder = BackupPlan.folder(typed.getOrDefault("folder", ""));
+    if (backups == null || folder.isPresent() && !backups.roots().allow(folder.get())) {
+      faults.add(0, "root");
+    } else if (folder.isPresent() && !usable(folder)) {
+      faults.add("folder");
+    }
     if (!faults.isEmpty()) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
       show(call, typed, faults, "");
@@ -112,7 +120,7 @@ public final class BackupPages {
   private static List<String> faults(Map<String, String> typed) {
     List<String> faults = new java.util.ArrayList<>();
     String folder = typed.getOrDefault("folder", "");
-    if (!folder.isEmpty() && !usable(BackupPlan.folder(folder))) {
+    if (!folder.isEmpty() && BackupPlan.folder(folder).isEmpty()) {
       faults.add("folder");
     }
     if (BackupPlan.time(typed.getOrDefault("time", "")).isEmpty()) {

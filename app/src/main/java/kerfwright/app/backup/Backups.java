@@ -3,8 +3,10 @@ package kerfwright.app.backup;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -16,6 +18,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Private;
 import kerfwright.app.today.ClockMatters;
 import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
@@ -125,10 +128,16 @@ public final class Backups implements AutoCloseable {
         }
         throw new IOException("the practice's file is damaged or gone: " + damage);
       }
-      Files.createDirectories(folder);
+      if (outside(folder)) {
+        Files.createDirectories(folder);
+      } else {
+        Private.folder(folder);
+      }
+      clearOrphans(folder);
       LocalDateTime now = LocalDateTime.now(clock);
       Path file = folder.resolve(BackupFile.name(now));
-      Archive.write(database, file, clock.instant());
+      String key = outside(folder) ? BackupKey.of(settings) : null;
+      Archive.write(database, file, clock.instant(), key);
       for (BackupFile one : Rotation.superfluous(sound(files()), plan.daily(), plan.weekly())) {
         Files.deleteIfExists(one.file());
       }
@@ -152,7 +161,7 @@ public final class Backups implements AutoCloseable {
     return files(folder).stream().findFirst().map(one -> one.file().toString());
   }
 
-  private static List<BackupFile> files(@Nullable Path folder) {
+  static List<BackupFile> files(@Nullable Path folder) {
     if (folder == null || !Files.isDirectory(folder)) {
       return List.of();
     }
@@ -173,6 +182,35 @@ public final class Backups implements AutoCloseable {
   /** What went wrong the last time, empty where nothing did. */
   String fault() {
     return fault;
+  }
+
+  /** True where that folder is not the practice's own: what lies there is locked. */
+  private boolean outside(Path folder) {
+    return usualFolder == null || !folder.normalize().startsWith(usualFolder.normalize());
+  }
+
+  /** Where they may go. */
+  BackupRoots roots() {
+    return BackupRoots.ofThisMachine(usualFolder);
+  }
+
+  /** The key of backups that leave the practice's folder; empty where none do. */
+  String key() {
+    Path folder = plan().folder();
+    return folder != null && outside(folder) ? BackupKey.of(settings) : "";
+  }
+
+  /** What a process that was ended left half written, hours ago. */
+  private static void clearOrphans(Path folder) throws IOException {
+    FileTime old = FileTime.from(Instant.now().minus(Duration.ofHours(1)));
+    try (Stream<Path> all = Files.list(folder)) {
+      for (Path one : all.toList()) {
+        if (one.getFileName().toString().matches("kerfwright-\\d{8}-\\d{4}\\.zip\\.part")
+            && Files.getLastModifiedTime(one).compareTo(old) < 0) {
+          Files.deleteIfExists(one);
+        }
+      }
+    }
   }
 
   /** Full name of the newest backup, empty where there is none. */

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Private;
 import org.jspecify.annotations.Nullable;
 
 /** Where a command finds the practice: the folder it names, or the server the environment names. */
@@ -24,6 +25,19 @@ final class Place {
     return Database.file(file);
   }
 
+  /** A practice that is there, to be looked at alone. */
+  static Database reading(@Nullable Path folder) throws BadInput {
+    String url = server(folder);
+    if (url != null) {
+      return Database.readingServer(url);
+    }
+    Path file = given(folder).resolve(Database.FILE);
+    if (!Files.isRegularFile(file)) {
+      throw new BadInput("--data", "there is no practice in " + folder);
+    }
+    return Database.reading(file);
+  }
+
   /** A practice that is made where there is none, at a version of the schema. */
   static Database empty(@Nullable Path folder, String schema) throws BadInput {
     String url = server(folder);
@@ -32,7 +46,8 @@ final class Place {
     }
     Path into = given(folder);
     try {
-      Files.createDirectories(into);
+      Private.folder(into);
+      Private.file(into.resolve(Database.FILE));
     } catch (IOException refused) {
       throw new BadInput("--data", "the folder " + into + " cannot be made");
     }

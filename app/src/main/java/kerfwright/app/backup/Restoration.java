@@ -13,13 +13,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.zip.ZipFile;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Refill;
 import kerfwright.app.storage.Seal;
 import kerfwright.app.storage.Snapshot;
 import kerfwright.app.storage.TableShape;
+import net.lingala.zip4j.ZipFile;
 import org.jspecify.annotations.Nullable;
 
 /** Puts what an archive holds into an empty practice; nothing that is there is ever overwritten. */
@@ -28,8 +28,11 @@ final class Restoration {
 
   private final Path archive;
 
-  private Restoration(Path archive) {
+  private final @Nullable String key;
+
+  private Restoration(Path archive, @Nullable String key) {
     this.archive = archive;
+    this.key = key;
   }
 
   /** Opens a database at a version of the schema. */
@@ -42,8 +45,21 @@ final class Restoration {
    * Restores, all or nothing; what stands there afterwards is compared with the archive before it
    * is kept.
    */
-  static Manifest of(Path archive, Opener opener) throws BadInput {
-    return new Restoration(archive).run(opener);
+  static Manifest of(Path archive, @Nullable String key, Opener opener) throws BadInput {
+    return new Restoration(archive, key).run(opener);
+  }
+
+  /** Restores into a folder that is thrown away: whether it could be, and how long it takes. */
+  static Manifest drill(Path archive, @Nullable String key) throws BadInput, IOException {
+    Path folder = Files.createTempDirectory("kerfwright-drill");
+    try {
+      return of(archive, key, schema -> Database.file(folder.resolve(Database.FILE), schema));
+    } finally {
+      try (var files = Files.list(folder)) {
+        files.forEach(file -> file.toFile().delete());
+      }
+      Files.delete(folder);
+    }
   }
 
   private Manifest run(Opener opener) throws BadInput {
@@ -51,7 +67,7 @@ final class Restoration {
       throw new BadInput(archive.toString(), "there is no such file");
     }
     try {
-      Manifest manifest = Archive.check(archive);
+      Manifest manifest = Archive.check(archive, key);
       try (Database database = opener.open(manifest.schema())) {
         if (!isEmpty(database, manifest)) {
           throw new BadInput(
@@ -98,7 +114,7 @@ final class Restoration {
     Map<String, Manifest.Entry> kept =
         manifest.tables().stream()
             .collect(Collectors.toMap(one -> one.shape().name(), Function.identity()));
-    try (ZipFile zip = new ZipFile(archive.toFile());
+    try (ZipFile zip = Archive.opened(archive, key);
         Refill refill = Refill.of(database)) {
       for (TableShape table : refill.tables()) {
         Manifest.Entry entry = kept.get(table.name());

@@ -1,5 +1,6 @@
 package kerfwright.app.backup;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -26,16 +27,45 @@ public final class RestoreCommand implements Callable<Integer> {
       description = "New or empty folder. KERFWRIGHT_DATABASE names an empty PostgreSQL instead.")
   private @Nullable Path data;
 
+  @Option(
+      names = "--key",
+      paramLabel = "KEY",
+      description = "What opens a locked backup, as noted; or in KERFWRIGHT_BACKUP_KEY.")
+  private @Nullable String key;
+
+  @Option(
+      names = "--drill",
+      description = "Restore into a folder that is thrown away, and say whether it would work.")
+  private boolean drill;
+
   public RestoreCommand(PrintStream err) {
     this.err = err;
   }
 
   @Override
-  public Integer call() throws BadInput {
+  public Integer call() throws BadInput, IOException {
     if (file == null) {
       throw new BadInput("restore", "the name of an archive was expected");
     }
-    Manifest manifest = Restoration.of(file, schema -> Place.empty(data, schema));
+    String given = key == null ? System.getenv("KERFWRIGHT_BACKUP_KEY") : key;
+    String opening = given == null || given.isBlank() ? null : BackupKey.typed(given);
+    if (drill) {
+      long begun = System.nanoTime();
+      Manifest tried = Restoration.drill(file, opening);
+      err.println(
+          "This backup can be restored: "
+              + tried.tables().size()
+              + " tables, "
+              + tried.rows()
+              + " rows of "
+              + tried.madeAt()
+              + ", checked in "
+              + (System.nanoTime() - begun) / 1_000_000_000
+              + " s. Nothing was kept.");
+      err.flush();
+      return 0;
+    }
+    Manifest manifest = Restoration.of(file, opening, schema -> Place.empty(data, schema));
     // what came after the archive's schema is done now, and not at the next start
     Place.there(data).close();
     err.println(

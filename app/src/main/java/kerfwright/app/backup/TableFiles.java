@@ -10,6 +10,7 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import kerfwright.app.form.CellText;
 import kerfwright.app.storage.Snapshot;
 import kerfwright.app.storage.TableShape;
 import org.apache.commons.csv.CSVFormat;
@@ -74,7 +75,10 @@ final class TableFiles {
         table,
         values -> {
           for (Object value : values) {
-            csv.print(value instanceof byte[] ? text(value) : value);
+            csv.print(
+                value instanceof byte[] || value instanceof String
+                    ? CellText.of(text(value))
+                    : value);
           }
           csv.println();
         });

@@ -3,6 +3,7 @@ package kerfwright.app.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import kerfwright.app.Wiring;
+import kerfwright.app.backup.DoctorCommand;
 import kerfwright.app.backup.ExportCommand;
 import kerfwright.app.backup.RestoreCommand;
 import kerfwright.app.day.DayCommand;
@@ -32,6 +33,7 @@ public final class Commands {
     line.addSubcommand(new RecordCommand(terminal));
     line.addSubcommand(new ExportCommand(terminal.err()));
     line.addSubcommand(new RestoreCommand(terminal.err()));
+    line.addSubcommand(new DoctorCommand(terminal.out()));
     line.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
     line.setExecutionExceptionHandler(

@@ -3,6 +3,7 @@ package kerfwright.app.restock;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.stream.Collectors;
+import kerfwright.app.form.CellText;
 import kerfwright.app.words.Say;
 import kerfwright.practice.restock.ArticleNeed;
 import kerfwright.practice.restock.RestockReport;
@@ -25,8 +26,8 @@ final class OrderCsv {
       for (ArticleNeed need : report.orders()) {
         csv.printRecord(
             need.order(),
-            RestockWords.number(need.article()),
-            RestockWords.article(say, need.article()),
+            CellText.of(RestockWords.number(need.article())),
+            CellText.of(RestockWords.article(say, need.article())),
             plain(need.price()),
             plain(need.cost()),
             need.pieces(),
@@ -36,7 +37,13 @@ final class OrderCsv {
       }
       for (Wish wish : report.unplaced()) {
         csv.printRecord(
-            wish.pieces(), "", RestockWords.type(wish), "", "", 0, RestockWords.wish(say, wish));
+            wish.pieces(),
+            "",
+            CellText.of(RestockWords.type(wish)),
+            "",
+            "",
+            0,
+            CellText.of(RestockWords.wish(say, wish)));
       }
       return text.toString();
     } catch (IOException impossible) {

@@ -141,7 +141,7 @@ public record Seal(Chain record, Chain ledger) {
   /** Keeps it in that folder; the one before stands until this one is whole. */
   public void keep(Path folder) throws IOException {
     Path part = folder.resolve(FILE + ".part");
-    Files.writeString(part, text(), StandardCharsets.UTF_8);
+    Files.writeString(Private.file(part), text(), StandardCharsets.UTF_8);
     try (FileChannel written = FileChannel.open(part, StandardOpenOption.WRITE)) {
       written.force(true);
     }
@@ -150,5 +150,6 @@ public record Seal(Chain record, Chain ledger) {
         folder.resolve(FILE),
         StandardCopyOption.ATOMIC_MOVE,
         StandardCopyOption.REPLACE_EXISTING);
+    Private.sync(part);
   }
 }

@@ -33,6 +33,7 @@ import kerfwright.app.stocklist.RowMeaning;
 import kerfwright.app.stocklist.UnreadableList;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Newest;
+import kerfwright.app.storage.Private;
 import kerfwright.app.storage.Seal;
 import kerfwright.app.storage.StoredDays;
 import kerfwright.app.storage.StoredDrafts;
@@ -174,7 +175,7 @@ public final class OpenPractice implements AutoCloseable {
                 + seal.get().record().number()
                 + " entries of the record. Put the file back, or restore a backup");
       }
-      return over(Database.file(file), folder);
+      return over(Database.file(Private.file(file)), folder);
     } catch (BadInput | IOException | RuntimeException unusable) {
       List<Fault> faults = new ArrayList<>();
       if (unusable instanceof BadInput told) {
@@ -207,10 +208,7 @@ public final class OpenPractice implements AutoCloseable {
       throw new BadInput("--data", "there is no folder " + parent);
     }
     try {
-      if (!Files.isDirectory(folder)) {
-        Files.createDirectory(folder);
-      }
-      return folder.resolve(Database.FILE);
+      return Private.folder(folder).resolve(Database.FILE);
     } catch (IOException refused) {
       throw new BadInput("--data", "the folder " + folder + " cannot be made");
     }

@@ -41,6 +41,8 @@ final class PlanDesk {
   private final Supplier<OwnPace> pace;
   private final CaseReader reader;
   private volatile @Nullable Stock stock;
+  private final ComputedOnce<Asked> plans = ComputedOnce.leavingACore();
+  private final ComputedOnce<Asked> opened = ComputedOnce.leavingACore();
   private final Map<Asked, CutPlan> recent = newest();
   private final Map<Asked, Optional<WhatIf>> questions = newest();
 
@@ -75,9 +77,13 @@ final class PlanDesk {
     if (known != null) {
       return known;
     }
-    CutPlan made = plan(cutCase, SAMPLES, SEED);
-    recent.put(asked, made);
-    return made;
+    return plans.get(
+        asked,
+        () -> {
+          CutPlan made = plan(cutCase, SAMPLES, SEED);
+          recent.put(asked, made);
+          return made;
+        });
   }
 
   /** A first look, quick enough to follow a hand: fewer samples, heat by the column alone. */
@@ -94,11 +100,17 @@ final class PlanDesk {
   Optional<WhatIf> whatIf(CutCase cutCase) {
     Asked asked = new Asked(cutCase, drawer.revision(), pace.get());
     Optional<WhatIf> known = questions.get(asked);
-    if (known == null) {
-      known = Planner.whatIf(cutCase, clean(), options(QUESTION_SAMPLES, SEED, false));
-      questions.put(asked, known);
+    if (known != null) {
+      return known;
     }
-    return known;
+    return opened.get(
+        asked,
+        () -> {
+          Optional<WhatIf> made =
+              Planner.whatIf(cutCase, clean(), options(QUESTION_SAMPLES, SEED, false));
+          questions.put(asked, made);
+          return made;
+        });
   }
 
   CutPlan plan(CutCase cutCase, int samples, long seed) {

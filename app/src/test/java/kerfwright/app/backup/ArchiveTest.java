@@ -23,7 +23,6 @@ import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
-import java.util.zip.ZipFile;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.PostgresOfTests;
@@ -39,6 +38,7 @@ import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
 import kerfwright.practice.label.MakersCode;
+import net.lingala.zip4j.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -105,7 +105,7 @@ class ArchiveTest {
     fill(from);
     Path archive = file();
     Archive.write(from, archive, NOON);
-    Restoration.of(archive, opener);
+    Restoration.of(archive, null, opener);
     assertEquals(sums(from), sums(reopened));
     assertEquals(
         new StoredDrawer(from).list(DrawerQuery.all(1000)),
@@ -169,7 +169,8 @@ class ArchiveTest {
       Archive.write(from, archive, NOON);
       BadInput refused =
           assertThrows(
-              BadInput.class, () -> Restoration.of(archive, schema -> Database.file(file, schema)));
+              BadInput.class,
+              () -> Restoration.of(archive, null, schema -> Database.file(file, schema)));
       assertTrue(refused.getMessage().contains("not empty"), refused.getMessage());
       assertEquals(before, sums(full));
     }
@@ -184,7 +185,8 @@ class ArchiveTest {
       Path archive = file();
       Archive.write(from, archive, NOON);
       assertThrows(
-          BadInput.class, () -> Restoration.of(archive, schema -> Database.file(file, schema)));
+          BadInput.class,
+          () -> Restoration.of(archive, null, schema -> Database.file(file, schema)));
     }
   }
 
@@ -209,7 +211,7 @@ class ArchiveTest {
     try (Database before = Database.file(old, "2")) {
       Archive.write(before, archive, NOON);
     }
-    Manifest manifest = Restoration.of(archive, schema -> Database.file(into, schema));
+    Manifest manifest = Restoration.of(archive, null, schema -> Database.file(into, schema));
     assertEquals("2", manifest.schema());
     try (Database now = Database.file(into)) {
       assertTrue(new StoredDrawer(now).labelled("D1").isPresent());
@@ -232,12 +234,13 @@ class ArchiveTest {
     Path into = folder.resolve("untouched.db");
     BadInput refused =
         assertThrows(
-            BadInput.class, () -> Restoration.of(archive, schema -> Database.file(into, schema)));
+            BadInput.class,
+            () -> Restoration.of(archive, null, schema -> Database.file(into, schema)));
     assertTrue(refused.getMessage().contains("stock_item.csv"), refused.getMessage());
     assertFalse(Files.exists(into));
     Files.write(archive, "not a zip".getBytes(StandardCharsets.UTF_8));
     assertThrows(
-        BadInput.class, () -> Restoration.of(archive, schema -> Database.file(into, schema)));
+        BadInput.class, () -> Restoration.of(archive, null, schema -> Database.file(into, schema)));
   }
 
   @Test
@@ -317,7 +320,7 @@ class ArchiveTest {
         assertEquals(1, first.files().size());
         assertTrue(first.daysTooOld().isEmpty());
         assertEquals("", first.fault());
-        Archive.check(first.files().get(0).file());
+        Archive.check(first.files().get(0).file(), null);
       }
       assertTrue(settings.write(0, Map.of("backup.daily", "1", "backup.weekly", "0")));
       try (Backups second = new Backups(database, settings, place, null, later)) {

@@ -196,7 +196,8 @@ class ChairsideJourneyTest {
     // the answer to the first sending gets lost on its way back
     page.evaluate(
         "() => { const real = window.fetch; window.regain = () => { window.fetch = real; };"
-            + " window.fetch = async (...call) => { await real(...call); throw new TypeError(); }; }");
+            + " window.fetch = async (...call) => { await real(...call); throw new TypeError(); };"
+            + " }");
     forward(page);
     page.waitForTimeout(300);
     forward(page);
@@ -344,7 +345,8 @@ class ChairsideJourneyTest {
           0,
           ((Number)
                   page.evaluate(
-                      "document.documentElement.scrollWidth - document.documentElement.clientWidth"))
+                      "document.documentElement.scrollWidth -"
+                          + " document.documentElement.clientWidth"))
               .intValue());
       page.context().close();
     }

@@ -86,8 +86,11 @@ public final class CanonicalText {
     Map<String, List<String>> lines = lines(text);
     Map<String, Double> mm3 = new TreeMap<>();
     for (String one : lines.getOrDefault("mm3", List.of())) {
-      mm3.put(
-          one.substring(0, one.indexOf(' ')), Double.valueOf(one.substring(one.indexOf(' ') + 1)));
+      int space = one.indexOf(' ');
+      if (space < 0) {
+        throw broken("mm3 " + one);
+      }
+      mm3.put(one.substring(0, space), Double.valueOf(one.substring(space + 1)));
     }
     String plan = told(lines, "plan");
     CutUse use =
@@ -125,7 +128,7 @@ public final class CanonicalText {
                 one(lines, "reason"));
     List<Remark> remarks = new ArrayList<>();
     for (String one : lines.getOrDefault("remark", List.of())) {
-      List<String> words = List.of(one.split(" "));
+      List<String> words = List.of(one.split(" ", -1));
       Remark.Kind kind = Remark.Kind.byId(words.get(0)).orElseThrow(() -> broken("remark " + one));
       remarks.add(new Remark(kind, words.subList(1, words.size())));
     }
@@ -138,7 +141,7 @@ public final class CanonicalText {
 
   private static Map<String, List<String>> lines(String text) {
     String[] all = text.split("\n");
-    if (!all[0].equals(FIRST)) {
+    if (all.length == 0 || !all[0].equals(FIRST)) {
       throw broken("the first line");
     }
     Map<String, List<String>> lines = new LinkedHashMap<>();

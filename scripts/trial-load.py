@@ -1,0 +1,116 @@
+#!/usr/bin/env python3
+"""Fifty chairs at once, on this machine alone: each logs, asks what if, and plans new cases.
+
+Usage: scripts/trial-load.py [--chairs N] [--seconds S]      (50 chairs, 120 s; 15 minutes at most)
+"""
+import argparse
+import random
+import re
+import threading
+import time
+import urllib.parse
+
+from practice import Practice
+
+options = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+options.add_argument("--chairs", type=int, default=50)
+options.add_argument("--seconds", type=float, default=120)
+wanted = options.parse_args()
+EVERY = {"log": 30, "what-if": 20, "plan": 180, "drawer": 15, "day": 30}
+LIMIT_MS = {"log": 250, "drawer": 250, "what-if": 500, "plan": 2000, "day": 2000}
+times = {kind: [] for kind in EVERY}
+failed, acknowledged, guard = [], [], threading.Lock()
+practice = Practice()
+
+
+def cases(query):
+    """Two hundred cases: one after the other a little thicker."""
+    fields = urllib.parse.parse_qsl(query, keep_blank_values=True)
+    all_cases = []
+    for number in range(200):
+        changed = []
+        for name, value in fields:
+            if name == "case":
+                value = "K-%d" % (8000 + number)
+            elif name == "layer_typical" and re.fullmatch(r"[0-9.]+", value):
+                value = "%.3f" % (float(value) * (1 + number / 1000))
+            elif name in ("layer_low", "layer_high"):
+                value = ""
+            changed.append((name, value))
+        all_cases.append(urllib.parse.urlencode(changed))
+    return all_cases
+
+
+def timed(kind, work):
+    begun = time.monotonic()
+    try:
+        sound = work()
+    except OSError as lost:
+        sound = False
+        with guard:
+            failed.append(kind + ": " + str(lost))
+    with guard:
+        times[kind].append(1000 * (time.monotonic() - begun))
+        if not sound:
+            failed.append(kind)
+
+
+def chair(number, all_cases, items, end):
+    chance = random.Random(number)
+    case = chance.choice(all_cases)
+    due = {kind: time.monotonic() + chance.uniform(0, every) for kind, every in EVERY.items()}
+
+    def logged():
+        entry = practice.log(chance.choice(items))
+        if entry:
+            with guard:
+                acknowledged.append(entry)
+        return entry is not None
+
+    while time.monotonic() < end:
+        kind = min(due, key=due.get)
+        time.sleep(max(0, min(due[kind], end) - time.monotonic()))
+        if time.monotonic() >= end:
+            return
+        due[kind] += EVERY[kind]
+        if kind == "plan":
+            case = chance.choice(all_cases)
+        path = {"what-if": "/plan/what-if?" + case, "plan": "/plan?" + case,
+                "drawer": "/drawer", "day": "/"}.get(kind)
+        timed(kind, logged if kind == "log" else lambda: practice.get(path)[0] < 500)
+
+
+def memory_mb():
+    for line in open("/proc/%d/status" % practice.process.pid):
+        if line.startswith("VmRSS"):
+            return int(line.split()[1]) // 1024
+    return 0
+
+
+try:
+    practice.start()
+    query = re.search(r'href="/plan\?([^"]+)"', practice.get("/")[1]).group(1)
+    all_cases = cases(query.replace("&amp;", "&"))
+    items = practice.items()
+    end = time.monotonic() + min(wanted.seconds, 900)
+    before = memory_mb()
+    chairs = [threading.Thread(target=chair, args=(number, all_cases, items, end))
+              for number in range(min(wanted.chairs, 200))]
+    for one in chairs:
+        one.start()
+    for one in chairs:
+        one.join()
+    lost = [one for one in acknowledged if not practice.stands(one)]
+    slow = False
+    for kind, all_ms in times.items():
+        all_ms.sort()
+        if all_ms:
+            p95 = all_ms[min(len(all_ms) - 1, int(0.95 * len(all_ms)))]
+            slow |= p95 > LIMIT_MS[kind]
+            print("%-8s %5d  median %6.0f ms  p95 %6.0f ms  (limit %d)"
+                  % (kind, len(all_ms), all_ms[len(all_ms) // 2], p95, LIMIT_MS[kind]))
+    print("%d failed, %d acknowledged, %d lost, memory %d MB before, %d MB after"
+          % (len(failed), len(acknowledged), len(lost), before, memory_mb()))
+    raise SystemExit(1 if failed or lost else 2 if slow else 0)
+finally:
+    practice.clear()
