@@ -7,7 +7,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import kerfwright.app.stocklist.RowProblem;
 import kerfwright.app.words.Say;
-import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import org.jspecify.annotations.Nullable;
@@ -52,7 +51,7 @@ public record ItemForm(Map<String, String> values, List<RowProblem> problems) {
 
   static ItemForm of(StockItem item) {
     Map<String, String> values = new LinkedHashMap<>();
-    WHAT.forEach(name -> values.put(name, value(item.fields(), name)));
+    WHAT.forEach(name -> values.put(name, item.fields().at(name)));
     values.put("id", item.label());
     values.put("pieces", Integer.toString(item.pieces()));
     values.put("place", item.place());
@@ -94,24 +93,5 @@ public record ItemForm(Map<String, String> values, List<RowProblem> problems) {
 
   public static String hint(Say say, String name) {
     return say.at("drawer.hint-" + name.replace('_', '-'));
-  }
-
-  static String value(DrawerFields f, String name) {
-    return switch (name) {
-      case "iso" -> f.iso();
-      case "us" -> f.us();
-      case "kind" -> f.kind();
-      case "shape" -> f.shape();
-      case "grit" -> f.grit();
-      case "blades" -> f.blades();
-      case "head_mm" -> f.headMm();
-      case "head_length_mm" -> f.headLengthMm();
-      case "shank" -> f.shank();
-      case "overall_mm" -> f.overallMm();
-      case "max_rpm" -> f.maxRpm();
-      case "safe_end" -> f.safeEnd();
-      case "abrasive" -> f.abrasive();
-      default -> throw new IllegalArgumentException(name);
-    };
   }
 }

@@ -87,7 +87,7 @@ public final class ItemWords {
     all.compare("uses", StockItem::uses);
     all.compare("sterilisations", StockItem::sterilisations);
     for (String name : ItemForm.WHAT) {
-      all.compare(name, item -> ItemForm.value(item.fields(), name));
+      all.compare(name, item -> item.fields().at(name));
     }
     if (!before.cutMm3ByMaterial().equals(after.cutMm3ByMaterial())) {
       all.lines.add(say.at("drawer.history-cut"));

@@ -93,25 +93,10 @@ final class ItemJson {
   }
 
   private static ObjectNode fieldsNode(DrawerFields f) {
-    String[] values = {
-      f.kind(),
-      f.iso(),
-      f.us(),
-      f.shape(),
-      f.grit(),
-      f.blades(),
-      f.headMm(),
-      f.headLengthMm(),
-      f.shank(),
-      f.overallMm(),
-      f.maxRpm(),
-      f.safeEnd(),
-      f.abrasive()
-    };
     ObjectNode node = JSON.createObjectNode();
-    for (int i = 0; i < values.length; i++) {
-      if (!values[i].isEmpty()) {
-        node.put(DrawerFields.COLUMNS.get(i), values[i]);
+    for (String name : DrawerFields.COLUMNS) {
+      if (!f.at(name).isEmpty()) {
+        node.put(name, f.at(name));
       }
     }
     return node;

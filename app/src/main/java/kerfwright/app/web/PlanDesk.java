@@ -34,6 +34,7 @@ final class PlanDesk {
   static final int SAMPLES = 256;
   static final long SEED = 1;
   private static final int QUESTION_SAMPLES = 64;
+  private static final int FEW_SAMPLES = 1;
   private static final int REMEMBERED = 32;
 
   private final Wiring wiring;
@@ -115,6 +116,11 @@ final class PlanDesk {
 
   CutPlan plan(CutCase cutCase, int samples, long seed) {
     return wiring.plans().plan(cutCase, clean(), options(samples, seed, false));
+  }
+
+  /** A quick look what a plan would be with other instruments. */
+  CutPlan plan(CutCase cutCase, DrawerSnapshot others) {
+    return wiring.plans().plan(cutCase, others, options(FEW_SAMPLES, SEED, true));
   }
 
   /** With the practice's own pace. */

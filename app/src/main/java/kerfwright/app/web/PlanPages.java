@@ -5,6 +5,7 @@ import io.javalin.http.HttpStatus;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Bounds;
@@ -49,6 +50,11 @@ final class PlanPages {
       CutPlan plan = desk.plan(desk.read(form.toNode()));
       Map<String, Object> values =
           new HashMap<>(Map.of("plan", plan, "form", form, "drawings", drawings));
+      values.put(
+          "missing",
+          plan.refused()
+              ? Missing.of(templates.say(call), desk, plan.cutCase())
+              : List.<Missing>of());
       values.put("kept", kept.of(plan.cutCase()).orElse(null));
       WhatIfPages.begin(templates.say(call), desk, plan.cutCase()).ifPresent(values::putAll);
       templates.html(call, "plan.jte", values);

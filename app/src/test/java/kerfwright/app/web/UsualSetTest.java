@@ -78,4 +78,20 @@ class UsualSetTest {
     int all = pieces(Set.of()).size();
     assertEquals(all - 1, pieces(Set.of("B06")).size(), "what is there already stays");
   }
+
+  @Test
+  void aPlanRefusedForWantOfAnInstrumentOffersToAddIt() throws Exception {
+    try (Served practice = Served.empty()) {
+      String query = "/plan?case=K-1&procedure=access-cavity&tooth=46";
+      String refused = practice.get(query).body();
+      assertTrue(refused.contains("With these it can be planned"), refused);
+      java.util.regex.Matcher link =
+          java.util.regex.Pattern.compile("href=\"(/drawer/new\\?[^\"]+)\"").matcher(refused);
+      assertTrue(link.find(), refused);
+      String form = practice.get(link.group(1).replace("&amp;", "&")).body();
+      assertTrue(form.contains("name=\"iso\"") || form.contains("name=\"kind\""), form);
+      String dry = practice.get(query + "&handpieces=slow-straight").body();
+      assertTrue(!dry.contains("With these it can be planned"), "where instruments do not help");
+    }
+  }
 }

@@ -72,4 +72,24 @@ public record DrawerFields(
         row.getOrDefault("safe_end", ""),
         row.getOrDefault("abrasive", ""));
   }
+
+  /** The field in a column. */
+  public String at(String name) {
+    return switch (name) {
+      case "iso" -> iso();
+      case "us" -> us();
+      case "kind" -> kind();
+      case "shape" -> shape();
+      case "grit" -> grit();
+      case "blades" -> blades();
+      case "head_mm" -> headMm();
+      case "head_length_mm" -> headLengthMm();
+      case "shank" -> shank();
+      case "overall_mm" -> overallMm();
+      case "max_rpm" -> maxRpm();
+      case "safe_end" -> safeEnd();
+      case "abrasive" -> abrasive();
+      default -> throw new IllegalArgumentException(name);
+    };
+  }
 }

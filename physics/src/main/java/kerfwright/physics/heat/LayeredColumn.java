@@ -54,7 +54,7 @@ public final class LayeredColumn {
    * How far a lumping column may lie off at the pulp wall in forty-nine of fifty cases of long
    * work, as a share of the greatest change (at least 1 K).
    */
-  public static final double LUMPED_DIFFERENCE = 0.03;
+  static final double LUMPED_DIFFERENCE = 0.03;
 
   private static final double LONGEST_STEP_S = 0.5;
   private static final int STEPS_A_PHASE = 5;

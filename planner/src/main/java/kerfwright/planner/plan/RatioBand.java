@@ -38,7 +38,10 @@ public record RatioBand(double low, double typical, double high) {
     return low <= 1 && high >= 1;
   }
 
-  /** Of a time over another, alike where the band leaves it open: "takes about 3 times as long, 2 to 5". */
+  /**
+   * Of a time over another, alike where the band leaves it open: "takes about 3 times as long, 2 to
+   * 5".
+   */
   public Message asLong() {
     return said("long", this);
   }
