@@ -3,7 +3,6 @@ package kerfwright.app.web;
 import io.javalin.http.Context;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.util.HashMap;
 import java.util.Map;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Bounds;
@@ -42,10 +41,7 @@ final class PlanPages {
     }
     try {
       CutPlan plan = desk.plan(desk.read(form.toNode()));
-      Map<String, Object> values =
-          new HashMap<>(Map.of("plan", plan, "form", form, "drawings", drawings));
-      WhatIfPages.begin(templates.say(call), desk, plan.cutCase()).ifPresent(values::putAll);
-      templates.html(call, "plan.jte", values);
+      templates.html(call, "plan.jte", Map.of("plan", plan, "form", form, "drawings", drawings));
     } catch (BadInput bad) {
       cases.refused(call, form, bad);
     }
