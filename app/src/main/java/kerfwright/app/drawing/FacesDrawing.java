@@ -40,8 +40,7 @@ final class FacesDrawing {
             .map(e -> say.at("drawn.faces-one", name(say, e.getKey()), said(say, e.getValue())))
             .collect(Collectors.joining("; "));
     Svg svg =
-        Svg.image(
-            id, WIDTH, HEIGHT, say.at("drawn.faces-title"), say.at("drawn.sentence", about));
+        Svg.image(id, WIDTH, HEIGHT, say.at("drawn.faces-title"), say.at("drawn.sentence", about));
     double x = 178;
     double y = 82;
     double wide = 184;

@@ -36,11 +36,7 @@ record LayerKey(Say say, StripScale scale, double width) {
     double high = Math.max(scale.height(), tall + (scale.side() ? 40 : 8));
     Svg svg =
         Svg.image(
-            id,
-            width,
-            high,
-            say.at("drawn.key-title"),
-            say.at("drawn.section-layers", named));
+            id, width, high, say.at("drawn.key-title"), say.at("drawn.section-layers", named));
     if (scale.side()) {
       swatches(svg, layers, names);
       bar(svg, high - 10);
@@ -71,7 +67,9 @@ record LayerKey(Say say, StripScale scale, double width) {
               scale.bottom() + StripScale.PULP / 2,
               Lines.of(
                   say,
-                  say.at("drawn.section-pulp-" + state.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')),
+                  say.at(
+                      "drawn.section-pulp-"
+                          + state.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')),
                   LETTERS),
               ""));
     }

@@ -80,8 +80,7 @@ public record Stage(List<PlannedStep> steps, double beforeMm, double toMm) {
 
   /** True where nothing is deeper after it than before. */
   boolean onlySmooths() {
-    return toMm - beforeMm < 0.005
-        && steps.stream().allMatch(s -> kind(s) == GeometryKind.SWEEP);
+    return toMm - beforeMm < 0.005 && steps.stream().allMatch(s -> kind(s) == GeometryKind.SWEEP);
   }
 
   static GeometryKind kind(PlannedStep step) {

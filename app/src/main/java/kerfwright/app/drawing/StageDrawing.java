@@ -28,8 +28,7 @@ record StageDrawing(Say say, StripScale scale, Stage stage) {
     instrument.draw(svg, pose);
     travel(svg, pose, instrument);
     badge(svg);
-    svg.text(
-        scale.width() / 2, scale.height() - 6, Anchor.MIDDLE, Type.LABEL_STRONG, reached(say));
+    svg.text(scale.width() / 2, scale.height() - 6, Anchor.MIDDLE, Type.LABEL_STRONG, reached(say));
     svg.open(
             "g",
             "class",

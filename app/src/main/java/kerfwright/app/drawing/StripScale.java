@@ -84,8 +84,7 @@ record StripScale(
 
   /** The instrument as long as it is drawn in its stage. */
   ShortInstrument instrument(Stage stage) {
-    return ShortInstrument.reaching(
-        stage.instrument().properties(), side ? 0 : stage.toMm());
+    return ShortInstrument.reaching(stage.instrument().properties(), side ? 0 : stage.toMm());
   }
 
   private double acrossMm(Stage stage, ShortInstrument one) {

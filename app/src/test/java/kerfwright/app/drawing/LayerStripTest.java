@@ -93,7 +93,8 @@ class LayerStripTest {
       double left = outline.stream().mapToDouble(Svg.Point::x).min().orElseThrow();
       double right = outline.stream().mapToDouble(Svg.Point::x).max().orElseThrow();
       double tip = outline.stream().mapToDouble(Svg.Point::y).max().orElseThrow();
-      assertEquals(head * perMm, right - left, PIXELS, name + " head of " + picture.stage().numbers());
+      assertEquals(
+          head * perMm, right - left, PIXELS, name + " head of " + picture.stage().numbers());
       assertEquals(
           Math.max(deepest, picture.stage().beforeMm()) * perMm,
           (side ? right : tip) - zero,

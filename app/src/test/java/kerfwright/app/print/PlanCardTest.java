@@ -99,8 +99,7 @@ class PlanCardTest {
     }
     for (Language language : Language.values()) {
       Say say = Say.in(language);
-      try (PDDocument document =
-          Loader.loadPDF(PlanCard.pdf(say, plan, new ScaleDrawings()))) {
+      try (PDDocument document = Loader.loadPDF(PlanCard.pdf(say, plan, new ScaleDrawings()))) {
         assertEquals(1, document.getNumberOfPages(), name + " " + language);
         String all = new PDFTextStripper().getText(document).replaceAll("\\s+", "");
         for (PlannedStep step : plan.steps()) {

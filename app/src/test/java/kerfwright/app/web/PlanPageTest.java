@@ -179,7 +179,8 @@ class PlanPageTest {
         page.context().close();
         try (PDDocument document = Loader.loadPDF(pdf)) {
           assertTrue(
-              document.getNumberOfPages() <= 2, name + ": " + document.getNumberOfPages() + " pages");
+              document.getNumberOfPages() <= 2,
+              name + ": " + document.getNumberOfPages() + " pages");
           String words =
               new org.apache.pdfbox.text.PDFTextStripper()
                   .getText(document)
