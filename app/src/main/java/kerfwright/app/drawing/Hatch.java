@@ -40,6 +40,15 @@ enum Hatch {
     };
   }
 
+  /** The ground under it. */
+  static Pen ground(Material material) {
+    return switch (material.group()) {
+      case TOOTH, BONE -> material.id().equals("enamel") ? Pen.LAYER : Pen.DENTINE;
+      case METAL -> Pen.METAL;
+      default -> Pen.LAYER;
+    };
+  }
+
   /**
    * Path data inside a rectangle.
    *

@@ -17,18 +17,17 @@ record HeadTexture(InstrumentProperties instrument, Silhouette silhouette) {
   private static final double TWIST_RAD = Math.toRadians(25);
   private static final int STEPS = 24;
 
-  /** Draws on a head whose tip lies at (x, y) with its axis to the right. */
-  void draw(Svg svg, double x, double y, double perMm) {
+  void draw(Svg svg, Pose pose) {
     for (WorkingBand band : silhouette.working()) {
       if (instrument.kind().bladed() && instrument.blades() != null) {
-        blades(svg, band, instrument.blades(), x, y, perMm);
+        blades(svg, band, instrument.blades(), pose);
       } else if (instrument.kind().isDiamond() || instrument.kind() == InstrumentKind.STONE) {
-        dots(svg, band, x, y, perMm);
+        dots(svg, band, pose);
       }
     }
   }
 
-  private void blades(Svg svg, WorkingBand band, int count, double x, double y, double perMm) {
+  private void blades(Svg svg, WorkingBand band, int count, Pose pose) {
     double length = Math.max(silhouette.headEndMm(), 1e-9);
     for (int blade = 0; blade < count; blade++) {
       double start = 2 * Math.PI * (blade + 0.25) / count;
@@ -38,7 +37,7 @@ record HeadTexture(InstrumentProperties instrument, Silhouette silhouette) {
         double angle = start + TWIST_RAD * (z / length - 0.5);
         boolean gap = instrument.crossCut() && i % 4 == 3;
         if (Math.cos(angle) > 0 && !gap) {
-          edge.add(new Svg.Point(x + z * perMm, y + radiusAt(z) * Math.sin(angle) * perMm));
+          edge.add(pose.at(z, radiusAt(z) * Math.sin(angle)));
         } else {
           flush(svg, edge);
         }
@@ -54,7 +53,8 @@ record HeadTexture(InstrumentProperties instrument, Silhouette silhouette) {
     edge.clear();
   }
 
-  private void dots(Svg svg, WorkingBand band, double x, double y, double perMm) {
+  private void dots(Svg svg, WorkingBand band, Pose pose) {
+    double perMm = pose.perMm();
     double size = 0.45 + 0.45 * coarseness();
     double pitch = 2.6 + 1.6 * size;
     StringBuilder d = new StringBuilder();
@@ -67,7 +67,8 @@ record HeadTexture(InstrumentProperties instrument, Silhouette silhouette) {
       for (int row = -60; row <= 60; row++) {
         double py = row * pitch + shift;
         if (Math.abs(py) < room) {
-          d.append(Svg.move(new Svg.Point(x + px - size, y + py)));
+          Svg.Point dot = pose.at(px / perMm, py / perMm);
+          d.append(Svg.move(new Svg.Point(dot.x() - size, dot.y())));
           d.append("a").append(arc(size, 2 * size)).append("a").append(arc(size, -2 * size));
         }
       }

@@ -37,7 +37,7 @@ public final class InstrumentDrawing {
         Svg.image(id, WIDTH, height, title(say, instrument, s), description(say, instrument, s));
     double x = 14;
     body(svg, s, x, axis, perMm, s.overallMm());
-    new HeadTexture(instrument, s).draw(svg, x, axis, perMm);
+    new HeadTexture(instrument, s).draw(svg, new Pose(x, axis, perMm, false));
     flat(svg, instrument, s, x, axis, perMm);
     double ring = ring(svg, instrument, s, x, axis, perMm);
     double right = x + s.overallMm() * perMm;
@@ -101,7 +101,7 @@ public final class InstrumentDrawing {
             title(say, instrument, s),
             description(say, instrument, s));
     body(svg, s, 4, axis, SMALL_PER_MM, shown);
-    new HeadTexture(instrument, s).draw(svg, 4, axis, SMALL_PER_MM);
+    new HeadTexture(instrument, s).draw(svg, new Pose(4, axis, SMALL_PER_MM, false));
     double ring = ring(svg, instrument, s, 4, axis, SMALL_PER_MM);
     if (ring > 0) {
       String words = ringName(say, instrument);
@@ -122,8 +122,8 @@ public final class InstrumentDrawing {
     for (ProfilePoint p : concat(s.neck(), s.shank())) {
       shank.add(p.zMm() <= shownMm ? p : new ProfilePoint(shownMm, p.rMm()));
     }
-    svg.polygon(mirrored(shank, x, y, perMm), Pen.BODY, "shank");
-    svg.polygon(mirrored(s.head(), x, y, perMm), Pen.BODY, "head");
+    svg.polygon(new Pose(x, y, perMm, false).mirrored(shank), Pen.BODY, "shank");
+    svg.polygon(new Pose(x, y, perMm, false).mirrored(s.head()), Pen.BODY, "head");
     if (shownMm < s.overallMm()) {
       double end = x + shownMm * perMm;
       double r = s.shank().get(0).rMm() * perMm + 2;
@@ -139,8 +139,8 @@ public final class InstrumentDrawing {
     double end = x + s.headEndMm() * perMm;
     svg.rect(end, y - neck, 20, 2 * neck, Pen.BODY);
     svg.rect(end + 18, y - neck - 1, 4, 2 * neck + 2, Pen.PAPER);
-    svg.polygon(mirrored(s.head(), x, y, perMm), Pen.BODY, "enlarged");
-    new HeadTexture(instrument, s).draw(svg, x, y, perMm);
+    svg.polygon(new Pose(x, y, perMm, false).mirrored(s.head()), Pen.BODY, "enlarged");
+    new HeadTexture(instrument, s).draw(svg, new Pose(x, y, perMm, false));
   }
 
   /** The flat of a latch shank, drawn to indicate it only. */
@@ -176,17 +176,6 @@ public final class InstrumentDrawing {
     List<ProfilePoint> all = new ArrayList<>(a);
     all.addAll(b);
     return all;
-  }
-
-  private static List<Svg.Point> mirrored(
-      List<ProfilePoint> half, double x, double y, double perMm) {
-    List<Svg.Point> outline = new ArrayList<>();
-    half.forEach(p -> outline.add(new Svg.Point(x + p.zMm() * perMm, y - p.rMm() * perMm)));
-    for (int i = half.size() - 1; i >= 0; i--) {
-      ProfilePoint p = half.get(i);
-      outline.add(new Svg.Point(x + p.zMm() * perMm, y + p.rMm() * perMm));
-    }
-    return outline;
   }
 
   private static String title(Say say, InstrumentProperties i, Silhouette s) {

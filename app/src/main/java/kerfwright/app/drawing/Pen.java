@@ -17,8 +17,16 @@ enum Pen {
   /** A computed curve beside another one. */
   DOTTED("d-accent", "none", "#7a2459", 1.8, "1.6 2.4"),
   ACCENT_FILL("d-accent-fill", "#7a2459", "none", 0, ""),
-  /** Light accent: bands and pulp. */
+  /** Light accent: what a step takes. */
   TINT("d-tint", "#ead8e3", "none", 0, ""),
+  /** The pulp; its colour is nothing else's. */
+  PULP("d-pulp", "#f3b8ac", "#1f2a30", 0.6, ""),
+  /** What must not be passed. */
+  DANGER("d-danger", "none", "#b3261e", 1.8, "6 3"),
+  /** Dentine and root. */
+  DENTINE("d-dentine", "#f6ecd6", "#1f2a30", 0.6, ""),
+  /** Metal. */
+  METAL("d-metal", "#d5dde2", "#1f2a30", 0.6, ""),
   /** Instruments and teeth. */
   BODY("d-body", "#eef1f2", "#1f2a30", 1.1, ""),
   /** Layers of a section; their hatching tells them apart. */

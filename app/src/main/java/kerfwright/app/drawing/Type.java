@@ -6,7 +6,12 @@ enum Type {
   QUIET("d-quiet", 10, "#55636a", false),
   STRONG("d-strong", 11, "#1f2a30", true),
   ACCENT("d-accent-fill", 11, "#7a2459", true),
-  ON_ACCENT("d-on-accent", 11, "#ffffff", true);
+  ON_ACCENT("d-on-accent", 11, "#ffffff", true),
+  /** Words beside a picture that is not scaled down: 16 pixels and more. */
+  LABEL("d-text", 16, "#1f2a30", false),
+  LABEL_STRONG("d-strong", 16, "#1f2a30", true),
+  LABEL_QUIET("d-quiet", 16, "#55636a", false),
+  BADGE("d-on-accent", 16, "#ffffff", true);
 
   private final String className;
   private final double size;

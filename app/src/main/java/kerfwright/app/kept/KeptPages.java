@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import kerfwright.app.chairside.QueryFields;
 import kerfwright.app.chairside.RunPlans;
+import kerfwright.app.drawing.LayerStrip;
 import kerfwright.app.form.Sent;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.plan.PlanDrawings;
@@ -21,6 +22,7 @@ import kerfwright.practice.kept.KeptCase;
 import kerfwright.practice.record.CutRecord;
 import kerfwright.practice.record.RecordEntry;
 import kerfwright.practice.record.RecordQuery;
+import org.jspecify.annotations.Nullable;
 
 /** The kept cases: searched, and one of them with its plan, its runs and its changes. */
 public final class KeptPages {
@@ -70,7 +72,7 @@ public final class KeptPages {
     values.put("changes", KeptChange.of(with.desk().cases().versions(kept.id())));
     values.put("uses", uses);
     values.put("runs", with.runs().of(kept.reference(), kept.tooth()));
-    values.put("section", section(call, kept));
+    values.put("picture", picture(call, kept));
     values.put("today", LocalDate.now(clock));
     values.put("fields", QueryFields.of(kept.form()));
     values.put("copy", withoutReference(kept.form()));
@@ -89,13 +91,15 @@ public final class KeptPages {
         .toList();
   }
 
-  /** The section as it would be cut with the drawer of today; empty where that is refused. */
-  private String section(Context call, KeptCase kept) {
+  /** The picture as it would be cut with the drawer of today; null where that is refused. */
+  private @Nullable LayerStrip picture(Context call, KeptCase kept) {
     try {
       CutPlan plan = with.plans().plan(with.plans().read(QueryFields.of(kept.form())));
-      return plan.refused() ? "" : with.drawings().section(templates.say(call), plan);
+      return plan.refused()
+          ? null
+          : with.drawings().strip(templates.say(call), plan, LayerStrip.Place.PAGE);
     } catch (BadInput noLongerRead) {
-      return "";
+      return null;
     }
   }
 

@@ -1,6 +1,7 @@
 package kerfwright.app.plan;
 
 import kerfwright.app.drawing.Chart;
+import kerfwright.app.drawing.LayerStrip;
 import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;
@@ -8,17 +9,11 @@ import org.jspecify.annotations.Nullable;
 
 /** The drawings of a plan as SVG text; empty where there is none for it. */
 public interface PlanDrawings {
-  /** The tooth cut open: layers and how deep each step goes, to scale. */
-  String section(Say say, CutPlan plan);
-
-  /** The same for a small sheet of paper. */
-  String lowSection(Say say, CutPlan plan);
+  /** The layers, and one stage for each instrument at its depth, to scale. */
+  LayerStrip strip(Say say, CutPlan plan, LayerStrip.Place place);
 
   /** Rise at the pulp wall against time; null where nothing is cut near a pulp. */
   @Nullable Chart heat(Say say, CutPlan plan);
-
-  /** Silhouette of the instrument, to scale. */
-  String instrument(Say say, PlannedStep step);
 
   /** Direction of rotation and of the stroke. */
   String stroke(Say say, CutPlan plan, PlannedStep step);

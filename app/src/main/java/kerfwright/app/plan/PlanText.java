@@ -152,8 +152,8 @@ public final class PlanText {
             "plan.text-removes",
             Words.cuts(say, step)
                 + "; "
-                + Figures.withRange(say, step.removalMm3PerMin(), "mm3/min"),
-            Figures.withRange(say, step.raUm(), "um")),
+                + Figures.withRange(say, step.removalMm3PerMin(), "mm\u00b3/min"),
+            Figures.withRange(say, step.raUm(), "\u00b5m")),
         "  ");
     row("plan.change-when", Words.doneWhen(say, step), "  ");
     say.maybe(step.operation().stopIf()).ifPresent(text -> row("plan.stop-if", text, "  "));

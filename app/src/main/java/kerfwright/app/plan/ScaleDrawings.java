@@ -4,8 +4,7 @@ import kerfwright.app.drawing.AbrasiveSurface;
 import kerfwright.app.drawing.BladeSection;
 import kerfwright.app.drawing.Chart;
 import kerfwright.app.drawing.HeatChart;
-import kerfwright.app.drawing.InstrumentDrawing;
-import kerfwright.app.drawing.SectionDrawing;
+import kerfwright.app.drawing.LayerStrip;
 import kerfwright.app.drawing.StrokeDiagram;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;
@@ -21,13 +20,8 @@ public final class ScaleDrawings implements PlanDrawings {
   private static final long GRAIN_SEED = 1;
 
   @Override
-  public String section(Say say, CutPlan plan) {
-    return plan.steps().isEmpty() ? "" : SectionDrawing.draw(say, "section", plan);
-  }
-
-  @Override
-  public String lowSection(Say say, CutPlan plan) {
-    return plan.steps().isEmpty() ? "" : SectionDrawing.low(say, "section", plan);
+  public LayerStrip strip(Say say, CutPlan plan, LayerStrip.Place place) {
+    return LayerStrip.of(say, "strip", plan, place);
   }
 
   @Override
@@ -37,12 +31,6 @@ public final class ScaleDrawings implements PlanDrawings {
       return null;
     }
     return HeatChart.of(say, pulp.curve(), pulp.limitK(), StepTimes.startsS(plan));
-  }
-
-  @Override
-  public String instrument(Say say, PlannedStep step) {
-    return InstrumentDrawing.full(
-        say, "instrument-" + step.order(), step.instrument().properties());
   }
 
   @Override

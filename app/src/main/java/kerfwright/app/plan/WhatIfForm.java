@@ -2,7 +2,6 @@ package kerfwright.app.plan;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import kerfwright.app.words.Say;
 import kerfwright.planner.Variation;
 import kerfwright.planner.WhatIf;
@@ -13,7 +12,6 @@ import org.jspecify.annotations.Nullable;
  * What is asked of a plan, and between which ends it may be asked.
  *
  * @param step order of the step asked about
- * @param steps all of them
  * @param instrument id of its instrument
  * @param instruments those allowed for it
  * @param rpm speed asked for
@@ -26,7 +24,6 @@ import org.jspecify.annotations.Nullable;
  */
 public record WhatIfForm(
     int step,
-    List<Choice> steps,
     String instrument,
     List<Choice> instruments,
     long rpm,
@@ -67,9 +64,6 @@ public record WhatIfForm(
     int uses = (int) Math.max(0, Math.min(100, number(sent.get("uses"), 0)));
     return new WhatIfForm(
         step,
-        IntStream.rangeClosed(1, plan.steps())
-            .mapToObj(i -> new Choice(Integer.toString(i), i + ": " + label(say, plan.planned(i))))
-            .toList(),
         chosen.id(),
         choices.stream()
             .limit(MOST_INSTRUMENTS)

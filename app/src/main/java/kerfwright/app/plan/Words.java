@@ -24,6 +24,7 @@ import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.Reason;
 import kerfwright.planner.plan.StepOperation;
+import kerfwright.planner.plan.TimeBand;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.Length;
@@ -169,6 +170,47 @@ public final class Words {
   public static String speed(Say say, PlannedStep step) {
     String rpm = Figures.rpm(say, step.setSpeedRpm());
     return step.atFullPedal() ? say.at("plan.full-pedal", rpm) : rpm;
+  }
+
+  /** The handpiece in two words. */
+  public static String drive(Say say, PlannedStep step) {
+    return say.at("plan.drive-" + step.handpiece().id());
+  }
+
+  /** How long in words alone; the figure is no better known than they say. */
+  public static String duration(Say say, Estimate seconds) {
+    return say.of(new TimeBand(seconds).words());
+  }
+
+  /** What the hand sets and does, in one line. */
+  public static String brief(Say say, PlannedStep step) {
+    return String.join(
+        " \u00b7 ",
+        speed(say, step).replace(' ', '\u00a0'),
+        Figures.plain(say, step.loadN().typical()) + "\u00a0N",
+        step.coolantMlPerMin().high() == 0
+            ? say.at("plan.dry")
+            : Figures.plain(say, step.coolantMlPerMin().typical()) + "\u00a0mL/min",
+        Labels.stroke(say, step.stroke()),
+        Figures.tenth(say, step.toMm().typical()) + "\u00a0mm",
+        duration(say, step.times().chairS()));
+  }
+
+  /** What to do, with how many instruments, and how long. */
+  public static String verdict(Say say, CutPlan plan, int changes) {
+    return say.at(
+        "plan.verdict",
+        plan.steps().size(),
+        changes,
+        duration(say, plan.times().cutS()),
+        duration(say, plan.times().chairS()));
+  }
+
+  /** The standing cautions that apply, each in a few words. */
+  public static String standingLine(Say say, CutPlan plan) {
+    return plan.cautions().stream()
+        .map(caution -> say.at("plan.short-" + caution.code()))
+        .collect(Collectors.joining(" \u00b7 "));
   }
 
   /** Both times of all steps, never mixed. */

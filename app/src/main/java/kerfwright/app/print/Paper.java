@@ -57,17 +57,26 @@ public final class Paper {
 
   /** The renderer wants whole pixels for the size of a drawing, and the font by its name. */
   public static String drawing(String svg) {
+    return drawing(svg, 1);
+  }
+
+  /** The same, smaller or larger. */
+  static String drawing(String svg, double share) {
     Matcher size = SIZE.matcher(svg);
     String sized =
         size.find()
             ? size.replaceFirst(
-                "width=\"" + up(size.group(1)) + "\" height=\"" + up(size.group(2)) + "\"")
+                "width=\""
+                    + up(size.group(1), share)
+                    + "\" height=\""
+                    + up(size.group(2), share)
+                    + "\"")
             : svg;
     return sized.replace("font-family=\"sans-serif\"", "font-family=\"" + FAMILY + "\"");
   }
 
-  private static int up(String pixels) {
-    return (int) Math.ceil(Double.parseDouble(pixels));
+  private static int up(String pixels, double share) {
+    return (int) Math.ceil(Double.parseDouble(pixels) * share);
   }
 
   /** A font file of the class path. */

@@ -1,28 +1,53 @@
 package kerfwright.app.print;
 
+import java.util.List;
 import java.util.Map;
+import kerfwright.app.drawing.LayerStrip;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 
-/**
- * The card of a plan for the tray: A5, PDF. What to do stands in front, why and cautions behind.
- */
+/** The card of a plan for the tray: one side of A5, as large as what is on it allows. */
 public final class PlanCard {
-  private static final int TWO_SIDES = 2;
+  /**
+   * How large it is set.
+   *
+   * @param points size of its letters
+   * @param picture size of its pictures as a share of the widest
+   */
+  private record Setting(double points, double picture) {}
+
+  private static final List<Setting> SETTINGS =
+      List.of(
+          new Setting(10, 1),
+          new Setting(9.4, 0.95),
+          new Setting(8.8, 0.9),
+          new Setting(8.2, 0.85),
+          new Setting(7.6, 0.78),
+          new Setting(7.1, 0.7),
+          new Setting(6.6, 0.6),
+          new Setting(6, 0.5));
 
   private PlanCard() {}
 
-  /** The card as a PDF document. Long ones do not begin a new page for the back. */
+  /** The card as a PDF document. */
   public static byte[] pdf(Say say, CutPlan plan, PlanDrawings drawings) {
-    String section = Paper.drawing(drawings.lowSection(say, plan));
-    byte[] card = card(say, plan, section, "always");
-    return Paper.pages(card) > TWO_SIDES ? card(say, plan, section, "auto") : card;
+    LayerStrip strip = drawings.strip(say, plan, LayerStrip.Place.CARD);
+    byte[] card = new byte[0];
+    for (Setting setting : SETTINGS) {
+      card = card(say, plan, strip, setting);
+      if (Paper.pages(card) == 1) {
+        break;
+      }
+    }
+    return card;
   }
 
-  private static byte[] card(Say say, CutPlan plan, String section, String back) {
+  private static byte[] card(Say say, CutPlan plan, LayerStrip strip, Setting setting) {
+    LayerStrip sized = strip.each(svg -> Paper.drawing(svg, setting.picture()));
     return Paper.pdf(
-        Templates.render(say, "card.jte", Map.of("plan", plan, "section", section, "back", back)));
+        Templates.render(
+            say, "card.jte", Map.of("plan", plan, "strip", sized, "size", setting.points())));
   }
 }

@@ -56,7 +56,6 @@ final class PlanPages {
               ? Missing.of(templates.say(call), desk, plan.cutCase())
               : List.<Missing>of());
       values.put("kept", kept.of(plan.cutCase()).orElse(null));
-      WhatIfPages.begin(templates.say(call), desk, plan.cutCase()).ifPresent(values::putAll);
       templates.html(call, "plan.jte", values);
     } catch (BadInput bad) {
       cases.refused(call, form, bad);

@@ -29,18 +29,6 @@ final class WhatIfPages {
     config.routes.get("/plan/what-if/panel", call -> answer(call, true), Role.LOCAL);
   }
 
-  /** The values of the panel as the plan page begins with them; empty where there is none. */
-  static Optional<Map<String, Object>> begin(Say say, PlanDesk desk, CutCase cutCase) {
-    return desk.whatIf(cutCase)
-        .map(
-            plan -> {
-              WhatIfForm asked =
-                  WhatIfForm.of(
-                      say, plan, cutCase.coolant().millilitresPerMinute(), Map.of(), true);
-              return Map.of("asked", asked, "view", WhatIfView.of(say, asked, plan));
-            });
-  }
-
   private void answer(Context call, boolean fresh) {
     String query = Optional.ofNullable(call.queryParam("of")).orElse("");
     try {

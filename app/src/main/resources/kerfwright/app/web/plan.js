@@ -21,10 +21,9 @@
     const data = JSON.parse(trace.value);
     const { x: times, y: typical } = figure.chart.data.lines[0];
     const { low, high } = figure.chart.data.band;
-    const section = document.querySelector(".hero svg");
-    const depth = section && section.querySelector(".depth-scale");
     const told = document.getElementById("scrub-told");
-    const level = depth && mark(section, "scrub-line");
+    const stages = [...document.querySelectorAll(".hero .depth-scale")];
+    const level = stages.length > 0 && mark(stages[0].closest("svg"), "scrub-line");
     slider.max = String(Math.floor(figure.chart.data.end));
     slider.closest("[hidden]").hidden = false;
 
@@ -50,10 +49,16 @@
       figure.chart.move(s);
       const mm = reached(s);
       const step = data.steps.find((one) => s >= one.fromS && s <= one.toS);
-      if (level) {
-        const of = depth.dataset;
-        const floor = Number(of.top) + Number(of.perMm) * mm;
-        level.setAttribute("d", "M" + of.left + " " + floor + "H" + of.right);
+      const begun = data.steps.filter((one) => s >= one.fromS).pop() || data.steps[0];
+      const place = stages.find((one) => one.dataset.steps.split(" ").includes(String(begun.order)));
+      document.querySelectorAll(".hero .frame.now").forEach((one) => one.classList.remove("now"));
+      if (level && place) {
+        const of = place.dataset;
+        const svg = place.closest("svg");
+        const there = Number(of.zero) + Number(of.perMm) * mm;
+        level.setAttribute("d", of.side === "true" ? "M" + there + " " + of.from + "V" + of.to : "M0 " + there + "H" + svg.viewBox.baseVal.width);
+        svg.append(level);
+        svg.closest(".frame").classList.add("now");
       }
       document.querySelectorAll("section.step").forEach((card) => {
         card.classList.toggle("now", Boolean(step) && card.dataset.order === String(step.order));
@@ -94,6 +99,24 @@
     });
   });
   document.documentElement.classList.add("scripted");
+
+  // one question at a time, where it was asked
+  const closed = () => document.querySelectorAll(".ask-here").forEach((one) => one.replaceChildren());
+  document.addEventListener("htmx:beforeSwap", (event) => {
+    if (event.detail.target.classList.contains("ask-here")) closed();
+  });
+  document.addEventListener("htmx:afterSettle", (event) => {
+    const form = document.getElementById("what-if");
+    if (!form || !event.detail.target.closest(".ask-here")) return;
+    form.querySelector("[data-close-ask]").hidden = false;
+    form.scrollIntoView({ block: "nearest" });
+  });
+  document.addEventListener("click", (event) => {
+    if (!event.target.closest("[data-close-ask]")) return;
+    const asked = event.target.closest("section.step").querySelector(".ask");
+    closed();
+    asked.focus();
+  });
   document.addEventListener("input", (event) => {
     const of = event.target.dataset;
     if (!of.shows) return;

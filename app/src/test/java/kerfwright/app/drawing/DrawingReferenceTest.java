@@ -35,10 +35,9 @@ class DrawingReferenceTest {
           "instrument-diamond-taper",
           "instrument-diamond-round",
           "instrument-small-flame",
-          "section-deep",
-          "section-metal-ceramic",
-          "section-clean-up",
-          "section-refused",
+          "strip-metal-ceramic-3",
+          "strip-metal-ceramic-key",
+          "strip-clean-up-1",
           "stroke-against-rotation-opening",
           "stroke-with-rotation-outside");
 

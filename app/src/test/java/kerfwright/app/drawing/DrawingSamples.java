@@ -38,13 +38,7 @@ final class DrawingSamples {
             StrokeDiagram.draw(say, "s", stroke, site));
       }
     }
-    all.put(
-        "section-metal-ceramic", SectionDrawing.draw(say, "t", InventedPlans.metalCeramicAccess()));
-    all.put("section-clean-up", SectionDrawing.draw(say, "t", InventedPlans.adhesiveCleanUp()));
-    all.put("section-film", SectionDrawing.draw(say, "t", InventedPlans.filmOnly()));
-    all.put("section-deep", SectionDrawing.draw(say, "t", InventedPlans.deepStack()));
-    all.put("section-bevel", SectionDrawing.draw(say, "t", InventedPlans.bevel()));
-    all.put("section-refused", SectionDrawing.draw(say, "t", InventedPlans.refused()));
+    strips(say, all);
     java.util.List<Double> starts = java.util.List.of(0.0, 42.0, 70.0, 74.0, 80.0);
     all.put("heat-rising", HeatChart.of(say, InventedPlans.heating(), 5.5, starts).svg(say, "h"));
     all.put(
@@ -62,6 +56,24 @@ final class DrawingSamples {
         "arch-primary",
         ArchPicker.draw(say, "p", ArchPicker.Dentition.PRIMARY, n -> "/plan?tooth=" + n, null));
     return all;
+  }
+
+  private static void strips(Say say, Map<String, String> all) {
+    Map<String, kerfwright.planner.plan.CutPlan> plans =
+        Map.of(
+            "metal-ceramic", InventedPlans.metalCeramicAccess(),
+            "clean-up", InventedPlans.adhesiveCleanUp(),
+            "film", InventedPlans.filmOnly(),
+            "deep", InventedPlans.deepStack(),
+            "bevel", InventedPlans.bevel());
+    plans.forEach(
+        (name, plan) -> {
+          LayerStrip strip = LayerStrip.of(say, "t", plan, LayerStrip.Place.PAGE);
+          all.put("strip-" + name + "-key", strip.key());
+          for (int i = 0; i < strip.stages().size(); i++) {
+            all.put("strip-" + name + "-" + (i + 1), strip.stages().get(i).svg());
+          }
+        });
   }
 
   private static void instruments(Say say, Map<String, String> all) {

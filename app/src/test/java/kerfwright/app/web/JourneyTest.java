@@ -65,8 +65,8 @@ class JourneyTest {
     page.locator("p.actions button").click();
     PlaywrightAssertions.assertThat(page.locator("h1")).containsText("Tooth 26: access cavity");
     assertTrue(page.locator("section.step").count() >= 2);
-    assertTrue(page.locator("figure.hero svg").isVisible());
-    PlaywrightAssertions.assertThat(page.locator("section.cautions")).isVisible();
+    assertTrue(page.locator(".hero svg").first().isVisible());
+    PlaywrightAssertions.assertThat(page.locator(".standing")).isVisible();
     Browser.shoot(page, "journey-02-case-planned");
     page.getByText("Change the case").click();
     assertEquals("K-7001", page.getByLabel("Case reference").inputValue());

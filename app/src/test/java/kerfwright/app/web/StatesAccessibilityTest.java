@@ -146,6 +146,7 @@ class StatesAccessibilityTest {
         "what-if",
         page -> {
           page.navigate(app.address("/plan?" + plan));
+          page.locator("section.step .ask").first().click();
           page.locator("input[name=load]").fill("0.5");
           page.locator(".compare tbody tr.worse").first().waitFor();
         });

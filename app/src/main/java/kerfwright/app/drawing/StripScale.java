@@ -1,0 +1,140 @@
+package kerfwright.app.drawing;
+
+import java.util.List;
+import java.util.Set;
+import kerfwright.catalogue.instrument.ShapeFamily;
+import kerfwright.catalogue.operation.GeometryKind;
+import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.Layer;
+import kerfwright.planner.plan.CutPlan;
+import kerfwright.planner.plan.PlannedStep;
+
+/**
+ * The one scale of all stages of a plan. Seen from the front: layers lie one below the other and
+ * the instrument goes down into them. Seen from the side, where most of the work is on an open
+ * surface: layers stand one behind the other and the instrument's side goes into them.
+ *
+ * @param plan what is drawn
+ * @param stages its stages
+ * @param side true where surfaces are drawn standing
+ * @param width of one stage
+ * @param height of one stage
+ * @param shownMm how deep the layers are drawn
+ * @param perMm drawing units a millimetre
+ */
+record StripScale(
+    CutPlan plan,
+    List<Stage> stages,
+    boolean side,
+    double width,
+    double height,
+    double shownMm,
+    double perMm) {
+  static final double HEAD = 30;
+  static final double FOOT = 24;
+  static final double PULP = 16;
+  private static final double UNDER_MM = 1.5;
+  private static final double LARGEST = 42;
+  private static final double EDGE_MM = 0.5;
+  private static final Set<GeometryKind> ON_A_SURFACE =
+      Set.of(GeometryKind.SKIN, GeometryKind.SWEEP, GeometryKind.BAND, GeometryKind.GROOVE);
+
+  static StripScale of(CutPlan plan, double width, double height) {
+    List<Stage> stages = Stage.of(plan);
+    boolean side = onSurfaces(plan);
+    double deepest = stages.stream().mapToDouble(Stage::toMm).max().orElse(0);
+    double total = totalMm(plan.cutCase());
+    double shown =
+        side
+            ? Math.min(total, deepest + 1.2)
+            : total - deepest < 2 * UNDER_MM ? total : deepest + UNDER_MM;
+    StripScale rough = new StripScale(plan, stages, side, width, height, shown, 1);
+    double across = 1;
+    double up = 1;
+    for (Stage stage : stages) {
+      ShortInstrument one = rough.instrument(stage);
+      across = Math.max(across, rough.acrossMm(stage, one));
+      up = Math.max(up, one.tallMm() - (side ? 0 : stage.toMm()));
+    }
+    double room = height - HEAD - FOOT - (side || !rough.pulp() ? 0 : PULP);
+    double tall = side ? up + 2 * EDGE_MM : up + shown;
+    return new StripScale(
+        plan,
+        stages,
+        side,
+        width,
+        height,
+        shown,
+        Math.min(LARGEST, Math.min(room / tall, (width - 6) / across)));
+  }
+
+  private static boolean onSurfaces(CutPlan plan) {
+    long surfaces = plan.steps().stream().filter(s -> onSurface(plan, s)).count();
+    return 2 * surfaces > plan.steps().size();
+  }
+
+  private static boolean onSurface(CutPlan plan, PlannedStep step) {
+    boolean within =
+        plan.cutCase().outline().shape().walled()
+            && step.operation().row().geometry().face().isEmpty();
+    return !within
+        && step.instrument().properties().shape() != ShapeFamily.ROUND
+        && ON_A_SURFACE.contains(Stage.kind(step));
+  }
+
+  /** The instrument as long as it is drawn in its stage. */
+  ShortInstrument instrument(Stage stage) {
+    return ShortInstrument.reaching(stage.instrument().properties(), side ? 0 : stage.toMm());
+  }
+
+  private double acrossMm(Stage stage, ShortInstrument one) {
+    double half = one.widestMm() / 2;
+    if (side) {
+      double head = one.silhouette().headWidthMm() / 2;
+      return Math.max(0, head + half - stage.toMm()) + shownMm;
+    }
+    return Math.max(openingMm(stage) + 2 * EDGE_MM, one.widestMm() + EDGE_MM);
+  }
+
+  /** Width of what is cut: the opening, or the slot. */
+  double openingMm(Stage stage) {
+    double outline = plan.cutCase().outline().width().millimetres();
+    double head = stage.instrument().properties().headDiameter().millimetres();
+    for (PlannedStep step : stage.steps()) {
+      Double slot = step.operation().slotWidthMm();
+      if (slot != null && Stage.kind(step) == GeometryKind.SLOT) {
+        return Math.max(slot, head);
+      }
+    }
+    return Math.max(outline, head);
+  }
+
+  static double totalMm(CutCase cutCase) {
+    double total = 0;
+    for (Layer layer : cutCase.layers()) {
+      total += layer.thickness().typical().millimetres();
+    }
+    if (!(total > 0)) {
+      throw new IllegalArgumentException("A section needs layers with a thickness, got 0 mm");
+    }
+    return total;
+  }
+
+  /** True where the layers are drawn down to the pulp. */
+  boolean pulp() {
+    List<Layer> layers = plan.cutCase().layers();
+    return !side
+        && shownMm >= totalMm(plan.cutCase()) - 1e-9
+        && (layers.get(layers.size() - 1).material().id().endsWith("dentine"));
+  }
+
+  double bottom() {
+    return height - FOOT - (pulp() ? PULP : 0);
+  }
+
+  /** Where a depth is drawn: down from the outer surface, or across from it. */
+  double at(double depthMm) {
+    double depth = Math.min(depthMm, shownMm);
+    return side ? width - 1 - (shownMm - depth) * perMm : bottom() - (shownMm - depth) * perMm;
+  }
+}
