@@ -17,6 +17,8 @@ final class FacesDrawing {
   private static final List<String> PLACES =
       List.of("facial", "occlusal", "incisal", "lingual", "proximal", "margin");
 
+  private static final List<String> AXIAL = List.of("facial", "lingual", "proximal");
+
   private FacesDrawing() {}
 
   /** Empty where the work is on fewer than three faces. */
@@ -25,11 +27,15 @@ final class FacesDrawing {
     PLACES.forEach(place -> on.put(place, new ArrayList<>()));
     for (PlannedStep step : plan.steps()) {
       String face = step.operation().row().geometry().face();
-      if (face.equals("axial")) {
-        List.of("facial", "lingual", "proximal").forEach(one -> on.get(one).add(step));
-      } else if (on.containsKey(face)) {
-        on.get(face).add(step);
-      }
+      List<String> faces = face.equals("axial") ? AXIAL : List.of(face);
+      faces.forEach(
+          one ->
+              on.computeIfPresent(
+                  one,
+                  (any, steps) -> {
+                    steps.add(step);
+                    return steps;
+                  }));
     }
     on.values().removeIf(List::isEmpty);
     if (on.size() < LEAST) {
