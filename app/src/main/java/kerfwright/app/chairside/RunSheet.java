@@ -76,12 +76,14 @@ public final class RunSheet {
     return json;
   }
 
+  /** Warnings of this plan alone. */
+  public static List<Finding> warnings(CutPlan plan) {
+    return plan.findings().stream().filter(one -> one.severity() != Finding.Severity.NOTE).toList();
+  }
+
   /** Warnings of the plan and the standing cautions: read before the first cut. */
-  public static List<Finding> cautions(CutPlan plan) {
-    List<Finding> all = new ArrayList<>();
-    plan.findings().stream()
-        .filter(one -> one.severity() != Finding.Severity.NOTE)
-        .forEach(all::add);
+  private static List<Finding> cautions(CutPlan plan) {
+    List<Finding> all = new ArrayList<>(warnings(plan));
     all.addAll(plan.cautions());
     return all;
   }

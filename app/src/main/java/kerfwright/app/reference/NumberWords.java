@@ -1,5 +1,6 @@
 package kerfwright.app.reference;
 
+import java.util.Locale;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.Characteristic;
@@ -68,7 +69,12 @@ public final class NumberWords {
     Shank exact = number.shank();
     if (exact != null && exact.type() != null) {
       Length length = exact.overallLength();
-      String name = exact.type().name();
+      String name =
+          say.at(
+              "number.shank-type",
+              exact.type().name(),
+              say.figures(
+                  String.format(Locale.ROOT, "%.2f", exact.type().diameter().millimetres())));
       return length == null || exact.lengthBasis() == null
           ? say.at("number.shank-no-length", name)
           : say.at(

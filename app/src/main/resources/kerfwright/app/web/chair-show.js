@@ -66,6 +66,11 @@ export function step(sheet, state) {
   text("depth", now.depth);
   text("time", now.time);
   text("cue", now.cue);
+  text("stop-if", now.stopIf || "");
+  one("stop-line").hidden = !now.stopIf;
+  const between = (order) => (sheet.cues || []).filter((cue) => cue.afterStep === order).map((cue) => cue.text);
+  list("cues-before", state.at === 0 ? between(0) : []);
+  list("cues-after", between(now.order));
   list("step-cautions", [...(now.unplanned ? [say("unplanned")] : []), ...now.cautions]);
   one("stage-step").classList.toggle("logged", Boolean(mine.entry));
   dots(sheet, state);

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseFile;
 import kerfwright.app.input.BadInput;
@@ -75,8 +76,8 @@ class LumpedSamplesTest {
     if (!SequenceHeat.atThePulp(sequence)) {
       return false;
     }
-    SampledPlan every = sampled(c, sequence, new LayeredColumn());
-    SampledPlan lumped = sampled(c, sequence, LayeredColumn.lumping());
+    SampledPlan every = sampled(c, sequence, LayeredColumn::new);
+    SampledPlan lumped = sampled(c, sequence, LayeredColumn::lumping);
     assertEquals(every.peakK().low(), lumped.peakK().low(), WITHIN_K, name);
     assertEquals(every.peakK().typical(), lumped.peakK().typical(), WITHIN_K, name);
     assertEquals(every.peakK().high(), lumped.peakK().high(), WITHIN_K, name);
@@ -88,8 +89,9 @@ class LumpedSamplesTest {
     return true;
   }
 
-  private static SampledPlan sampled(CutCase c, List<TimedCut> sequence, LayeredColumn column) {
+  private static SampledPlan sampled(
+      CutCase c, List<TimedCut> sequence, Supplier<LayeredColumn> columns) {
     double lasts = CoolSequence.lastsS(sequence);
-    return new Sampler(c, sequence, SAMPLES, lasts, OwnPace.NONE).run(1, column);
+    return new Sampler(c, sequence, SAMPLES, lasts, OwnPace.NONE).run(1, columns);
   }
 }

@@ -158,8 +158,13 @@ public record NumberExplanation(
                   "; overall length %.1f mm (%s)",
                   length.millimetres(),
                   basis.label());
+      String diameter =
+          shank.type() == null
+              ? ""
+              : String.format(
+                  Locale.ROOT, ", diameter %.2f mm", shank.type().diameter().millimetres());
       return NumberGroup.known(
-          NumberGroup.Role.SHANK, digits, shank.name() + size, shank.provenance());
+          NumberGroup.Role.SHANK, digits, shank.name() + diameter + size, shank.provenance());
     }
     String what =
         family == null ? " shank" : " code of the " + family.name() + "; length not known";

@@ -3,6 +3,8 @@ package kerfwright.planner.uncertainty;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import kerfwright.catalogue.evidence.Family;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.OperatingPoint;
@@ -59,6 +61,7 @@ public final class Sampler {
   private static final int TIME = 8;
 
   private static final int CUTTING = 10;
+  private static final int LEAST_A_PART = 16;
 
   /** Prepares the samples of a sequence whose simulation lasts a given time. */
   public Sampler(
@@ -84,14 +87,25 @@ public final class Sampler {
 
   /** Draws all samples with a seed; strokes that repeat are lumped. */
   public SampledPlan run(long seed) {
-    return run(seed, LayeredColumn.lumping());
+    return run(seed, LayeredColumn::lumping);
   }
 
-  /** The same by a given column. */
-  public SampledPlan run(long seed, LayeredColumn column) {
-    for (int s = 0; s < samples; s++) {
-      sample(s, new Draw(seed, s), column);
-    }
+  /**
+   * The same by given columns, one for each part of the samples. What a sample draws depends on its
+   * number alone, so that the parts run side by side and the result is the same on any machine.
+   */
+  public SampledPlan run(long seed, Supplier<LayeredColumn> columns) {
+    int parts =
+        Math.max(1, Math.min(Runtime.getRuntime().availableProcessors(), samples / LEAST_A_PART));
+    IntStream.range(0, parts)
+        .parallel()
+        .forEach(
+            part -> {
+              LayeredColumn column = columns.get();
+              for (int s = samples * part / parts; s < samples * (part + 1) / parts; s++) {
+                sample(s, new Draw(seed, s), column);
+              }
+            });
     List<StepSpread> spreads = new ArrayList<>();
     for (double[][] figures : steps) {
       spreads.add(spread(figures));
