@@ -101,7 +101,7 @@ public final class APlan {
                 Message.of("finding.little-water", new BigDecimal("30")),
                 new SourceKey("a-2005")),
             Finding.note("order-of-magnitude", Message.of("finding.order-of-magnitude"))),
-        List.of(Finding.note("c01", Message.of("caution.c01"), PRACTICE)));
+        List.of(Finding.note("caution-c01", Message.of("caution.c01"), PRACTICE)));
   }
 
   public static CutPlan refused() {
@@ -118,7 +118,7 @@ public final class APlan {
         CutPlan.PlanTimes.NONE,
         List.of(),
         List.of(Finding.refuse("nothing-fits", Message.of("finding.nothing-to-cut"), PRACTICE)),
-        List.of(Finding.note("c01", Message.of("caution.c01"), PRACTICE)));
+        List.of(Finding.note("caution-c01", Message.of("caution.c01"), PRACTICE)));
   }
 
   static CutCase aMolarWithACrown() {

@@ -46,7 +46,7 @@ class PlanCardTest {
       float height = document.getPage(0).getMediaBox().getHeight() / 72 * 25.4f;
       assertEquals(148, width, 0.5);
       assertEquals(210, height, 0.5);
-      String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+      String text = new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " ");
       for (String needed :
           new String[] {
             "Tooth 16: access cavity",
@@ -69,7 +69,7 @@ class PlanCardTest {
   void everyStandingCautionIsOnTheCardInAFewWords() throws IOException {
     Say say = Say.in(Language.ENGLISH);
     try (PDDocument document = Loader.loadPDF(CARD)) {
-      String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+      String text = new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " ");
       for (Finding caution : APlan.throughACrown().cautions()) {
         String words = say.at("plan.short-" + caution.code());
         assertTrue(text.contains(words), words + " in " + text);
@@ -116,11 +116,11 @@ class PlanCardTest {
     byte[] card = PlanCard.pdf(german, APlan.throughACrown(), new ScaleDrawings());
     Files.write(Path.of("target/card-de.pdf"), card);
     try (PDDocument document = Loader.loadPDF(card)) {
-      String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+      String text = new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " ");
       for (String needed :
           new String[] {
             "Zahn 16: Zugangskavit\u00e4t",
-            "am Stuhl",
+            "Am Stuhl",
             "gegen die Drehrichtung",
             german.at("plan.always-mind")
           }) {

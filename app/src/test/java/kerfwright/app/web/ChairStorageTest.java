@@ -86,6 +86,7 @@ class ChairStorageTest {
             + " 'x'.repeat(500)); } catch (rest) {} } }");
     begun(page, "K-7201");
     page.locator("#log").click();
+    PlaywrightAssertions.assertThat(page.locator("#dots button.done")).hasCount(1);
     everythingIsInTheRecord(page);
     assertEquals(1, entries("K-7201").size());
     PlaywrightAssertions.assertThat(page.locator("#full")).isHidden();

@@ -114,6 +114,7 @@ class ChartsPageTest {
   void nothingIsLoadedFromElsewhereAndNothingIsRefusedByThePolicy() {
     open(plan, 1024, true, ColorScheme.LIGHT);
     Page changed = open(plan, 1024, true, ColorScheme.LIGHT);
+    changed.locator("section.step .ask").first().click();
     changed.locator("input[name=load]").fill("0.6");
     PlaywrightAssertions.assertThat(changed.locator(".compare tbody tr").first())
         .hasClass(java.util.regex.Pattern.compile(".*worse.*"));

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class GermanJourneyTest {
   /** Keys and titles of sources keep their language. */
   private static final String WHOLE_TEXT =
-      "document.querySelectorAll('.src, section.sources').forEach(one => one.remove());"
+      "document.querySelectorAll('.src, .sources').forEach(one => one.remove());"
           + " document.querySelectorAll('details').forEach(one => one.open = true);"
           + " [...document.querySelectorAll('[aria-label]')].map(one =>"
           + " one.getAttribute('aria-label')).join(' | ') + ' | ' + document.title + ' | '"

@@ -284,7 +284,7 @@ class JourneyTest {
     page.navigate(app.address(page.locator("a.case-link").first().getAttribute("href")));
     page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
     assertTrue(!page.locator("nav").isVisible());
-    assertTrue(page.locator("section.cautions").isVisible());
+    assertTrue(page.locator(".standing").isVisible());
     page.pdf(
         new Page.PdfOptions()
             .setFormat("A4")
