@@ -169,6 +169,7 @@ class ArchitectureTest {
             "kerfwright.app.learning..",
             "kerfwright.app.backup..",
             "kerfwright.app.daypage..",
+            "kerfwright.app.kept..",
             "kerfwright.app.horizon..")
         .should()
         .dependOnClassesThat()
