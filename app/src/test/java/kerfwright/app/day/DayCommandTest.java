@@ -90,7 +90,7 @@ class DayCommandTest {
   void theTextOfTheExamplesIsAsPinned() throws IOException {
     for (String day : List.of("day-quiet", "day-tight")) {
       String file = EXAMPLES.resolve(day + ".yaml").toString();
-      assertEquals(0, run(file, "--threads", "1", "--remedies", "120"));
+      assertEquals(0, run(file, "--threads", "1", "--seconds", "200", "--remedies", "200"));
       Path pinned = Path.of("src", "test", "resources", "day", day + ".txt");
       if (Boolean.getBoolean("pin")) {
         Files.writeString(pinned, out);
@@ -263,7 +263,7 @@ class DayCommandTest {
   @Test
   void theJsonTellsRemediesWithWhatTheyLeave() throws IOException {
     String file = EXAMPLES.resolve("day-tight.yaml").toString();
-    assertEquals(0, run(file, "--json", "--remedies", "2"));
+    assertEquals(0, run(file, "--json", "--seconds", "200", "--remedies", "60"));
     JsonNode day = new ObjectMapper().readTree(out);
     assertTrue(day.get("remedies").size() > 3, out);
     double before = 0;
