@@ -44,7 +44,7 @@ public final class EvidenceDocument {
                 + " published value (its typical value, or the middle of its range) lies in the"
                 + " interval; a direction is right when it holds at typical values. Conditions that"
                 + " a paper does not tell are assumed, with their range; a tooth whose temperature"
-                + " is not told began at 22 or 36 degC, half each.\n\n");
+                + " is not given began at 22 or 36 degC, half each.\n\n");
     md.append("## What it comes to\n\n");
     EvidenceWords.closing(report).forEach(s -> md.append("- ").append(s).append('\n'));
     coverage(md, report);

@@ -49,7 +49,7 @@ public record InstrumentProperties(
     assumed = List.copyOf(assumed);
   }
 
-  /** An instrument whose tip cuts and whose abrasive is not told. */
+  /** An instrument whose tip cuts and whose abrasive is not given. */
   public InstrumentProperties(
       InstrumentKind kind,
       @Nullable String iso,

@@ -7,7 +7,7 @@ import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.tooth.Tooth;
 
 /**
- * What decides which list of operations a case gets. Texts that are not told stay empty.
+ * What decides which list of operations a case gets. Texts that are not given stay empty.
  *
  * @param procedure id of the procedure the case asks for
  * @param tooth the tooth

@@ -5,7 +5,7 @@ import kerfwright.catalogue.material.Material;
 
 /**
  * One way a procedure is done, and the cases it is for. An empty list asks nothing; a minus among
- * its words stands for "not told"; {@code #trait} stands for every material with that trait.
+ * its words stands for "not given"; {@code #trait} stands for every material with that trait.
  *
  * @param id id of the variant; several rows may lead to one
  * @param procedure id of the procedure

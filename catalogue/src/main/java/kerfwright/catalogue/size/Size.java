@@ -11,9 +11,9 @@ import org.jspecify.annotations.Nullable;
  * @param name the name formulas use, e.g. S_o
  * @param scopes procedures or variants it is for, empty for all
  * @param teeth teeth it is for, empty for all
- * @param low low end, or null where not told
+ * @param low low end, or null where not given
  * @param value what is taken: a number, or a formula of other sizes
- * @param high high end, or null where not told
+ * @param high high end, or null where not given
  * @param unit mm, mm2, mm/s or none
  * @param provenance sources and standing
  */

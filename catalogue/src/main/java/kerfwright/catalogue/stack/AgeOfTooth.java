@@ -15,7 +15,7 @@ import kerfwright.quantity.SourceKey;
  * others 2002 (its abstract, which was read, gives no rate). As a figure from memory it may only
  * widen the range: the high end rises above the reference age of 40, the low end falls below it;
  * the typical value stays. The reference age is chosen by this project: the ages of the measured
- * teeth are not told.
+ * teeth are not given.
  *
  * <p>Sectional area of the chamber of first molars, mm2, by age in years (CBCT of 87 patients aged
  * 11 to 74): maxillary 11.582 - 0.142 age, mandibular 14.249 - 0.163 age.

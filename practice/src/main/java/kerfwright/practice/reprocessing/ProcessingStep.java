@@ -60,7 +60,7 @@ public enum ProcessingStep {
 
   /**
    * The setting that holds the practice's own minutes; of the cycle, those of a practice that has
-   * not told its cycles apart.
+   * not given its cycles apart.
    */
   public String setting() {
     return "reprocessing." + id + "-min";
