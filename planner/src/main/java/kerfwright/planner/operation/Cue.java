@@ -6,8 +6,8 @@ import kerfwright.quantity.Message;
 import kerfwright.quantity.Rounded;
 
 /**
- * An operation that no turning instrument does now: something looked at, a hand instrument or a
- * tip, or something only the mouth shows to be needed.
+ * An operation that no rotary instrument does now: something looked at, a hand instrument or a tip,
+ * or something only the mouth shows to be needed.
  *
  * @param after how many works stand before it; 0 at the beginning
  * @param operation the operation

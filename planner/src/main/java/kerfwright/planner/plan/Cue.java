@@ -4,7 +4,7 @@ import kerfwright.catalogue.operation.Operation;
 import kerfwright.quantity.Message;
 
 /**
- * What is done between two steps without a turning instrument: a look, a mark, a hand instrument.
+ * What is done between two steps without a rotary instrument: a look, a mark, a hand instrument.
  *
  * @param afterStep order of the step it follows, 0 before the first
  * @param row the operation

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param cutCase the case asked for
  * @param seed seed of the samples
  * @param samples how many were drawn
- * @param steps what to do with turning instruments, in order
+ * @param steps what to do with rotary instruments, in order
  * @param cues what to do between them
  * @param unfilled what no clean instrument can do
  * @param access where the chamber is aimed at, null where it is not

@@ -24,7 +24,7 @@ public record Cut(
   /** Nothing is known but that it was used. */
   public static final Cut UNTOLD = new Cut(null, null, null, null, null, Map.of());
 
-  /** Greatest speed taken for a figure and not for a slip, per minute. */
+  /** Highest speed still read as meant and not as a slip, rpm. */
   public static final double MOST_RPM = 600_000;
 
   /** One working day, s. */
