@@ -280,9 +280,14 @@ public final class CandidateSearch {
     return best;
   }
 
-  /** The highest speed an instrument may be set to in a handpiece: label, handpiece, whirl. */
+  /**
+   * The highest speed an instrument may be set to in a handpiece: label, handpiece, whirl. 0 where
+   * a turbine, which runs at full pedal, would turn it faster than it bears.
+   */
   public static double highestRpm(Instrument instrument, Handpiece handpiece) {
-    return HardLimits.highestRpm(instrument, handpiece);
+    return HardLimits.bearsTheTurbine(instrument, handpiece).isPresent()
+        ? 0
+        : HardLimits.highestRpm(instrument, handpiece);
   }
 
   /** The highest speed one of the candidates may be set to. */
