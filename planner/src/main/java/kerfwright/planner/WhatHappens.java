@@ -83,6 +83,11 @@ public final class WhatHappens {
     return cutCase;
   }
 
+  /** The standing cautions of the case. */
+  public List<Finding> cautions() {
+    return CaseCautions.of(cutCase, List.of());
+  }
+
   /** The plan's steps, in order. */
   public List<Candidate> planned() {
     return plan.sequence().stream().map(TimedCut::candidate).toList();

@@ -2,7 +2,9 @@ package kerfwright.practice.teaching;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import kerfwright.catalogue.instrument.BladeCountClass;
 import kerfwright.catalogue.instrument.BladeCounts;
@@ -24,7 +26,7 @@ import kerfwright.quantity.SourceKey;
 /** Shapes, grits and blades. */
 final class LookPuzzles {
   private static final double ALIKE_MM2 = 0.02;
-  private static final int SLICES = 60;
+  private static final int SLICES = 40;
   private static final List<Integer> BLADES = List.of(4, 6, 8, 10, 12, 16, 20, 24, 30, 40);
 
   private LookPuzzles() {}
@@ -36,13 +38,17 @@ final class LookPuzzles {
     double head = 1 + random.nextInt(11) / 10.0;
     double length = head * 1.6 + random.nextInt(11) / 5.0;
     InstrumentProperties drawn = drawn(right, head, length);
+    Map<ShapeFamily, Double> off = new EnumMap<>(ShapeFamily.class);
+    for (ShapeFamily one : all) {
+      off.put(one, apartMm2(drawn, drawn(one, head, length)));
+    }
     return new Puzzle<>(
         Message.of("learner.ask-shape"),
         new Picture.OfInstrument(drawn),
         right,
         Arrays.asList(all),
         one -> apartMm2(drawn, drawn(one, head, length)) < ALIKE_MM2,
-        one -> apartMm2(drawn, drawn(one, head, length)),
+        one -> off.getOrDefault(one, 0.0),
         one -> Message.of("label.shape-" + one.id()),
         Message.of("learner.why-shape", Message.of("label.shape-" + right.id())),
         Basis.PROJECT_SETTING,

@@ -2,7 +2,9 @@ package kerfwright.practice.teaching;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
 import kerfwright.catalogue.instrument.GritClass;
@@ -27,7 +29,7 @@ import kerfwright.quantity.SourceKey;
 final class NumberPuzzles {
   private static final String DIAMOND = "806";
   private static final double EXACT_MM = 0.004;
-  private static final int POOL = 40;
+  private static final int POOL = 16;
 
   private NumberPuzzles() {}
 
@@ -49,6 +51,8 @@ final class NumberPuzzles {
     }
     List<Object> meaning = meaning(right);
     Message named = named(right);
+    Map<IsoNumber, Integer> off = new HashMap<>();
+    pool.forEach(one -> off.put(one, differences(meaning(one), meaning)));
     InstrumentShape shape = Shapes.byCode(right.shape()).orElseThrow();
     return new Puzzle<>(
         read
@@ -58,7 +62,7 @@ final class NumberPuzzles {
         right,
         pool,
         one -> meaning(one).equals(meaning),
-        one -> differences(meaning(one), meaning),
+        one -> off.getOrDefault(one, 0),
         one -> read ? named(one) : Message.of("learner.plain", one.encode()),
         Message.of("learner.why-number", right.encode(), named),
         shape.provenance().basis(),
