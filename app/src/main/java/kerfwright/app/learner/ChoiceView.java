@@ -136,7 +136,9 @@ public record ChoiceView(Say say, Consequence all) {
     }
     PulpBand band = pulp.band();
     if (pulp.dry()) {
-      return say.at("plan.pulp-dry-" + band.id()) + ". " + say.at("plan.pulp-in-words");
+      return Labels.first(say.at("plan.pulp-dry-" + band.id()))
+          + ". "
+          + say.at("plan.pulp-in-words");
     }
     return say.at(
         "learner.heat",

@@ -72,7 +72,7 @@ final class ClassDoor {
     for (int i = 0; i < CODE; i++) {
       code.append(LETTERS.charAt(chance.nextInt(LETTERS.length())));
     }
-    ClassRoom room = new ClassRoom(code.toString(), set);
+    ClassRoom room = new ClassRoom(code.toString(), set, QuestionWords.of(set));
     Javalin server;
     try {
       server = listener(room, address, USUAL_PORT).start();

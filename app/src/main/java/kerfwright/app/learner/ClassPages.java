@@ -56,7 +56,7 @@ final class ClassPages {
   private void show(Context call, QuestionSet set, String fault) {
     Map<String, Object> values = new HashMap<>();
     values.put("set", set);
-    values.put("count", set.questions().size());
+    values.put("count", QuestionWords.of(set).size());
     values.put("address", with.address().get().orElse(""));
     values.put("running", door.now().isPresent());
     values.put("fault", fault);

@@ -1,12 +1,15 @@
 package kerfwright.app.learner;
 
 import java.util.List;
+import java.util.stream.Stream;
 import kerfwright.app.drawing.InstrumentDrawing;
 import kerfwright.app.drawing.RingSwatch;
 import kerfwright.app.words.Labels;
+import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.practice.teaching.Picture;
 import kerfwright.practice.teaching.Question;
+import kerfwright.practice.teaching.QuestionSet;
 import kerfwright.quantity.Message;
 
 /** Questions in words and drawings. */
@@ -14,6 +17,18 @@ public final class QuestionWords {
   private static final List<String> LETTERS = List.of("A", "B", "C", "D");
 
   private QuestionWords() {}
+
+  /** The questions of a set whose answers differ in words too, in every language. */
+  public static List<Question> of(QuestionSet set) {
+    return set.questions(QuestionWords::clear);
+  }
+
+  private static boolean clear(Question question) {
+    return Stream.of(Language.values())
+        .map(Say::in)
+        .allMatch(
+            say -> question.options().stream().map(say::of).distinct().count() == Question.OPTIONS);
+  }
 
   public static String asked(Say say, Question question) {
     return say.of(question.asked());

@@ -130,7 +130,7 @@ final class SetPages {
   }
 
   private List<Question> questions(QuestionSet set) {
-    return questions.computeIfAbsent(set.id(), any -> set.questions());
+    return questions.computeIfAbsent(set.id(), any -> QuestionWords.of(set));
   }
 
   private static String alias(@Nullable String sent) {

@@ -3,9 +3,12 @@ package kerfwright.practice.teaching;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.stream.Stream;
 import kerfwright.catalogue.instrument.BladeCountClass;
 import kerfwright.catalogue.instrument.BladeCounts;
 import kerfwright.catalogue.instrument.GritClass;
@@ -14,6 +17,7 @@ import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.instrument.ShapeFamily;
+import kerfwright.catalogue.instrument.Shapes;
 import kerfwright.catalogue.silhouette.ProfilePoint;
 import kerfwright.catalogue.silhouette.Silhouette;
 import kerfwright.quantity.Basis;
@@ -29,14 +33,31 @@ final class LookPuzzles {
   private static final int SLICES = 40;
   private static final List<Integer> BLADES = List.of(4, 6, 8, 10, 12, 16, 20, 24, 30, 40);
 
+  /** Known by their use or their proportions rather than by an outline of this size. */
+  private static final Set<ShapeFamily> NOT_BY_OUTLINE =
+      EnumSet.of(
+          ShapeFamily.DISC,
+          ShapeFamily.DEPTH_MARKER,
+          ShapeFamily.INTERDENTAL,
+          ShapeFamily.SURGICAL,
+          ShapeFamily.NEEDLE,
+          ShapeFamily.LENS,
+          ShapeFamily.CUP,
+          ShapeFamily.CYLINDER_END_CUTTING,
+          ShapeFamily.TAPER_SAFE_END);
+
   private LookPuzzles() {}
 
   /** Which shape is drawn; two shapes whose outlines cannot be told apart never meet. */
   static Puzzle<ShapeFamily> shape(Random random) {
-    ShapeFamily[] all = ShapeFamily.values();
-    ShapeFamily right = all[random.nextInt(all.length)];
+    List<ShapeFamily> all =
+        Stream.of(ShapeFamily.values()).filter(one -> !NOT_BY_OUTLINE.contains(one)).toList();
+    ShapeFamily right = all.get(random.nextInt(all.size()));
     double head = 1 + random.nextInt(11) / 10.0;
-    double length = head * 1.6 + random.nextInt(11) / 5.0;
+    double length =
+        Shapes.usualHeadLength(Shapes.ofFamily(right), Length.ofMillimetres(head))
+            .length()
+            .millimetres();
     InstrumentProperties drawn = drawn(right, head, length);
     Map<ShapeFamily, Double> off = new EnumMap<>(ShapeFamily.class);
     for (ShapeFamily one : all) {
@@ -46,7 +67,7 @@ final class LookPuzzles {
         Message.of("learner.ask-shape"),
         new Picture.OfInstrument(drawn),
         right,
-        Arrays.asList(all),
+        all,
         one -> apartMm2(drawn, drawn(one, head, length)) < ALIKE_MM2,
         one -> off.getOrDefault(one, 0.0),
         one -> Message.of("label.shape-" + one.id()),

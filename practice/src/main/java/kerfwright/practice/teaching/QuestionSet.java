@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -45,6 +46,15 @@ public record QuestionSet(
 
   /** Its questions in order, none twice; fewer where the topics do not hold as many. */
   public List<Question> questions() {
+    return questions(any -> true);
+  }
+
+  /**
+   * The same without those that are not clear.
+   *
+   * @param clear whether the words of a question leave no doubt; the same for the same question
+   */
+  public List<Question> questions(Predicate<Question> clear) {
     Random random = new Random(seed);
     List<Question> all = new ArrayList<>();
     if (topics.contains(Topic.OWN)) {
@@ -57,7 +67,7 @@ public record QuestionSet(
     Set<List<Object>> seen = new HashSet<>();
     for (int i = 0; i < TRIES && all.size() < count && !kinds.isEmpty(); i++) {
       Question next = kinds.get(i % kinds.size()).pose(level, random).question();
-      if (seen.add(next.same())) {
+      if (clear.test(next) && seen.add(next.same())) {
         all.add(next);
       }
     }

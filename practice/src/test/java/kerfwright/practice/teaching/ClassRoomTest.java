@@ -23,7 +23,7 @@ class ClassRoomTest {
     QuestionSet set =
         new QuestionSet(
             new UUID(1, 2), Instant.EPOCH, 7, Level.EASY, List.of(Topic.LAYERS), 2, List.of());
-    return new ClassRoom("ABCD", set);
+    return new ClassRoom("ABCD", set, set.questions());
   }
 
   private static void on(ClassRoom room) {
