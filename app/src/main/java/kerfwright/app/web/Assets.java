@@ -40,6 +40,7 @@ final class Assets {
           script("chair-keys.js"),
           script("chair-pace.js"),
           script("chair-show.js"),
+          script("chair-differs.js"),
           script("chair-swap.js"),
           script("chair-worker.js"),
           Map.entry("icon.svg", new Asset(OWN + "icon.svg", "image/svg+xml")),
