@@ -85,6 +85,21 @@ public final class WhatIf {
     return cutCase.dry();
   }
 
+  /** The steps as planned. */
+  List<TimedCut> sequence() {
+    return sequence;
+  }
+
+  /** Whether a pulp is to live under it. */
+  boolean pulpLives() {
+    return pulpLives;
+  }
+
+  /** What the axisymmetric result lies above the quick column for the plan, K. */
+  double aboveQuickK() {
+    return shownPeakK - quick.peakK();
+  }
+
   /** What a step does as planned. */
   public Candidate planned(int step) {
     return sequence.get(step - 1).candidate();

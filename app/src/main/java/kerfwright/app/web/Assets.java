@@ -25,6 +25,7 @@ final class Assets {
           style("records.css"),
           style("pace.css"),
           style("chairside.css"),
+          style("learner.css"),
           script("page.js"),
           script("day.js"),
           script("scan.js"),

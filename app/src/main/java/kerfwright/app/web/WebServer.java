@@ -22,6 +22,7 @@ import kerfwright.app.drawer.ImportPages;
 import kerfwright.app.drawer.ItemPages;
 import kerfwright.app.kept.KeptDesk;
 import kerfwright.app.kept.KeptPages;
+import kerfwright.app.learner.LearnerPages;
 import kerfwright.app.reprocessing.LoadMatters;
 import kerfwright.app.security.Gate;
 import kerfwright.app.security.Role;
@@ -60,6 +61,7 @@ public final class WebServer {
   private final ChairsidePages chairside;
   private final AroundPages around;
   private final RoundPages round;
+  private final LearnerPages learner;
 
   private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
     PlanDesk desk = new PlanDesk(wiring, open.desk().drawer(), open.learning());
@@ -117,6 +119,16 @@ public final class WebServer {
     this.settings = new SettingPages(open.settings(), templates);
     this.lists = new ImportPages(open.desk(), open.drafts(), templates);
     this.round = new RoundPages(open, day::loadsChanged, templates, clock);
+    this.learner =
+        new LearnerPages(
+            wiring,
+            new LearnerPages.Parts(
+                open.lessons(),
+                open.desk()::newId,
+                clock,
+                LearnerPages::networkAddress,
+                assets::serve),
+            templates);
     this.chairside =
         new ChairsidePages(
             new ChairsidePages.Parts(
@@ -182,6 +194,7 @@ public final class WebServer {
     config.routes.get(
         "/chairside/worker.js", call -> assets.serve(call, "chair-worker.js"), Role.LOCAL);
     around.routes(config);
+    learner.routes(config);
     config.routes.get("/static/arch.css", Assets::arch, Role.LOCAL);
     config.routes.get("/static/{name}", assets::serve, Role.LOCAL);
   }

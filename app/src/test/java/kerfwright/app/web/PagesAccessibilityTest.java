@@ -48,7 +48,9 @@ class PagesAccessibilityTest {
           "/day/" + LocalDate.now() + "/tray?id=A1",
           "/day/week",
           "/day/settings",
-          "/reference/handpieces");
+          "/reference/handpieces",
+          "/learn/mistake/dry-on-vital",
+          "/learn/sets");
 
   private Served app;
   private Browser browser;
