@@ -38,6 +38,7 @@ import kerfwright.app.storage.Seal;
 import kerfwright.app.storage.StoredDays;
 import kerfwright.app.storage.StoredDrafts;
 import kerfwright.app.storage.StoredDrawer;
+import kerfwright.app.storage.StoredHandouts;
 import kerfwright.app.storage.StoredKeptCases;
 import kerfwright.app.storage.StoredLoads;
 import kerfwright.app.storage.StoredOrigins;
@@ -55,6 +56,7 @@ import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
+import kerfwright.practice.handout.Handouts;
 import kerfwright.practice.kept.KeptCases;
 import kerfwright.practice.label.Packages;
 import kerfwright.practice.record.RecordDesk;
@@ -307,6 +309,10 @@ public final class OpenPractice implements AutoCloseable {
   /** Cases kept when they were planned. */
   public KeptCases keptCases() {
     return new StoredKeptCases(database);
+  }
+
+  public Handouts handouts() {
+    return new StoredHandouts(database);
   }
 
   /** Runs at the chair. */

@@ -27,6 +27,7 @@ import kerfwright.app.security.Role;
 import kerfwright.app.setting.SettingPages;
 import kerfwright.app.storage.Newest;
 import kerfwright.app.storage.StorageFault;
+import kerfwright.app.teaching.TeachFeature;
 import kerfwright.app.template.Templates;
 import kerfwright.app.today.CaseLink;
 import kerfwright.app.today.ClockMatters;
@@ -59,6 +60,7 @@ public final class WebServer {
   private final ChairsidePages chairside;
   private final AroundPages around;
   private final RoundPages round;
+  private final TeachFeature teach;
 
   private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
     PlanDesk desk = new PlanDesk(wiring, open.desk().drawer(), open.learning());
@@ -116,6 +118,17 @@ public final class WebServer {
     this.settings = new SettingPages(open.settings(), templates);
     this.lists = new ImportPages(open.desk(), open.drafts(), templates);
     this.round = new RoundPages(open, day::loadsChanged, templates, clock);
+    this.teach =
+        new TeachFeature(
+            new TeachFeature.Parts(
+                desk.teaching(),
+                open.keptCases(),
+                open.handouts(),
+                open.desk()::newId,
+                wiring.drawings(),
+                List.of()),
+            templates,
+            clock);
     this.chairside =
         new ChairsidePages(
             new ChairsidePages.Parts(
@@ -180,6 +193,7 @@ public final class WebServer {
     config.routes.get(
         "/chairside/worker.js", call -> assets.serve(call, "chair-worker.js"), Role.LOCAL);
     around.routes(config);
+    teach.routes(config);
     config.routes.get("/static/arch.css", Assets::arch, Role.LOCAL);
     config.routes.get("/static/{name}", assets::serve, Role.LOCAL);
   }
