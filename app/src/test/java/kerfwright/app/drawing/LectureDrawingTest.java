@@ -56,7 +56,9 @@ class LectureDrawingTest {
     assertEquals(Double.parseDouble(said) * 600 / window, long_, HALF_UNIT);
   }
 
-  /** The dish has the depth and the section of the crack: a parabola holds two thirds of its box. */
+  /**
+   * The dish has the depth and the section of the crack: a parabola holds two thirds of its box.
+   */
   @Test
   void theDishHasTheDepthAndTheSectionOfTheCrack() {
     GrainMark mark = mark("enamel", 2);
@@ -66,8 +68,7 @@ class LectureDrawingTest {
     assertEquals(mark.crackedM2(), 4.0 / 3 * half * mark.crackDepthM(), 1e-18);
     SvgReader svg =
         new SvgReader(
-            GrainDrawing.draw(
-                SAY, "g", layer("enamel"), mark, window, GrainDrawing.Phase.CHIPPED));
+            GrainDrawing.draw(SAY, "g", layer("enamel"), mark, window, GrainDrawing.Phase.CHIPPED));
     String d = svg.withClass("dish").get(0).getAttribute("d");
     List<Double> numbers =
         java.util.regex.Pattern.compile("-?[0-9.]+")
@@ -94,7 +95,8 @@ class LectureDrawingTest {
                 GrainDrawing.windowUm(mark),
                 GrainDrawing.Phase.DRAGGED));
     double groove = area(reach(svg, "groove"));
-    double ridges = svg.withClass("ridge").stream().mapToDouble(e -> area(SvgReader.points(e))).sum();
+    double ridges =
+        svg.withClass("ridge").stream().mapToDouble(e -> area(SvgReader.points(e))).sum();
     Element chip = svg.withClass("chip").get(0);
     double left = Math.pow(SvgReader.number(chip, "width"), 2);
     assertEquals(groove, ridges + left, 0.01 * groove);
@@ -137,7 +139,10 @@ class LectureDrawingTest {
   @Test
   void everyBarOfTheFlutesIsAsTallAsItsFeed() {
     List<FluteDrawing.Bur> burs =
-        List.of(new FluteDrawing.Bur(4, 90), new FluteDrawing.Bur(12, 30), new FluteDrawing.Bur(30, 12));
+        List.of(
+            new FluteDrawing.Bur(4, 90),
+            new FluteDrawing.Bur(12, 30),
+            new FluteDrawing.Bur(30, 12));
     SvgReader svg = new SvgReader(FluteDrawing.draw(SAY, "f", burs, 12));
     List<Element> bars = svg.withClass("feed");
     for (int i = 0; i < burs.size(); i++) {

@@ -46,7 +46,11 @@ class PagesAccessibilityTest {
           "/day/" + LocalDate.now() + "/tray?id=A1",
           "/day/week",
           "/day/settings",
-          "/reference/handpieces");
+          "/reference/handpieces",
+          "/teach",
+          "/teach/show/threshold",
+          "/teach/compare",
+          "/teach/number");
 
   private Served app;
   private Browser browser;
