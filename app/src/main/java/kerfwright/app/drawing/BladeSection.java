@@ -43,9 +43,9 @@ public final class BladeSection {
 
   private static final double WIDTH = 320;
   private static final double HEIGHT = 262;
-  private static final double CX = 126;
-  private static final double CY = 124;
-  private static final double R = 92;
+  static final double CX = 126;
+  static final double CY = 124;
+  static final double R = 92;
   private static final char GAP = '\u00A0';
   private static final double LINE = 14;
   private static final int NARROW = 14;
@@ -136,6 +136,18 @@ public final class BladeSection {
     double cos = Math.cos(Math.toRadians(settings.rakeDeg()));
     double length = cos - Math.sqrt(Math.max(0, core * core - sin * sin));
     return Math.atan2(-length * sin, 1 - length * cos);
+  }
+
+  /** The whole section about another centre, its first edge at an angle clockwise from the top. */
+  static List<Svg.Point> section(double x, double y, double radius, int blades, double first) {
+    double core = coreOfRadius(blades, Settings.PROJECT);
+    List<Svg.Point> all = new ArrayList<>();
+    for (int i = 0; i < blades; i++) {
+      for (Svg.Point p : blade(first - i * 2 * Math.PI / blades, blades, core, Settings.PROJECT)) {
+        all.add(new Svg.Point(x + (p.x() - CX) / R * radius, y + (p.y() - CY) / R * radius));
+      }
+    }
+    return all;
   }
 
   private static void outline(Svg svg, int blades, double core, Settings settings) {

@@ -11,7 +11,11 @@ enum Type {
   LABEL("d-text", 16, "#1f2a30", false),
   LABEL_STRONG("d-strong", 16, "#1f2a30", true),
   LABEL_QUIET("d-quiet", 16, "#55636a", false),
-  BADGE("d-on-accent", 16, "#ffffff", true);
+  BADGE("d-on-accent", 16, "#ffffff", true),
+  /** Words in a picture 600 wide: read from the back of a room, 16 pixels on a phone. */
+  LECTURE("d-text", 28, "#1f2a30", false),
+  LECTURE_QUIET("d-quiet", 28, "#55636a", false),
+  LECTURE_ACCENT("d-accent-fill", 28, "#7a2459", true);
 
   private final String className;
   private final double size;

@@ -61,7 +61,7 @@ public final class Paper {
   }
 
   /** The same, smaller or larger. */
-  static String drawing(String svg, double share) {
+  public static String drawing(String svg, double share) {
     Matcher size = SIZE.matcher(svg);
     String sized =
         size.find()

@@ -34,20 +34,12 @@ public final class PlanCard {
   /** The card as a PDF document. */
   public static byte[] pdf(Say say, CutPlan plan, PlanDrawings drawings) {
     LayerStrip strip = drawings.strip(say, plan, LayerStrip.Place.CARD);
-    byte[] card = new byte[0];
-    for (Setting setting : SETTINGS) {
-      card = card(say, plan, strip, setting);
-      if (Paper.pages(card) == 1) {
-        break;
-      }
-    }
-    return card;
+    return OnePage.pdf(SETTINGS, setting -> card(say, plan, strip, setting));
   }
 
-  private static byte[] card(Say say, CutPlan plan, LayerStrip strip, Setting setting) {
+  private static String card(Say say, CutPlan plan, LayerStrip strip, Setting setting) {
     LayerStrip sized = strip.each(svg -> Paper.drawing(svg, setting.picture()));
-    return Paper.pdf(
-        Templates.render(
-            say, "card.jte", Map.of("plan", plan, "strip", sized, "size", setting.points())));
+    return Templates.render(
+        say, "card.jte", Map.of("plan", plan, "strip", sized, "size", setting.points()));
   }
 }

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.Provenance;
 import kerfwright.catalogue.caution.Cautions;
+import kerfwright.catalogue.claim.Claims;
 import kerfwright.catalogue.evidence.Evidence;
 import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.instrument.BladeCounts;
@@ -78,6 +79,10 @@ public final class RestsOn {
     for (var rule : EvidenceRules.all()) {
       Message words = rule.message();
       add(rule.sources(), new Rest("rule", "", words, Place.EVIDENCE.path() + "#rules"));
+    }
+    for (var claim : Claims.packaged().all()) {
+      Message words = Message.of("claim." + claim.id());
+      add(claim.sources(), "claim", words, "/teach/claims#" + claim.id());
     }
     Message notation = Message.of("reference.rest-notation");
     add(ToothNotation.SOURCES, "teeth", notation, Place.TEETH.path());

@@ -31,6 +31,8 @@ final class Assets {
           script("scan.js"),
           style("case.css"),
           style("plan.css"),
+          style("teach.css"),
+          script("teach.js"),
           script("case.js"),
           script("plan.js"),
           style("chart.css"),

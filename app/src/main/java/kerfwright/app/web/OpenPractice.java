@@ -38,6 +38,7 @@ import kerfwright.app.storage.Seal;
 import kerfwright.app.storage.StoredDays;
 import kerfwright.app.storage.StoredDrafts;
 import kerfwright.app.storage.StoredDrawer;
+import kerfwright.app.storage.StoredHandouts;
 import kerfwright.app.storage.StoredKeptCases;
 import kerfwright.app.storage.StoredLessons;
 import kerfwright.app.storage.StoredLoads;
@@ -56,6 +57,7 @@ import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
+import kerfwright.practice.handout.Handouts;
 import kerfwright.practice.kept.KeptCases;
 import kerfwright.practice.label.Packages;
 import kerfwright.practice.record.RecordDesk;
@@ -314,6 +316,10 @@ public final class OpenPractice implements AutoCloseable {
   /** Questions, sets and answers of learners. */
   public Lessons lessons() {
     return new StoredLessons(database);
+  }
+
+  public Handouts handouts() {
+    return new StoredHandouts(database);
   }
 
   /** Runs at the chair. */

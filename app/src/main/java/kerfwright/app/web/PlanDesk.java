@@ -13,6 +13,7 @@ import kerfwright.app.chairside.RunPlans;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.Node;
+import kerfwright.app.teaching.CasePlans;
 import kerfwright.planner.PlanOptions;
 import kerfwright.planner.Planner;
 import kerfwright.planner.Settled;
@@ -156,6 +157,26 @@ final class PlanDesk {
       public CutPlan rest(CutCase cutCase, DrawerSnapshot stock, Settled settled) {
         return UsualStackFindings.addTo(
             Planner.plan(cutCase, stock, options(SAMPLES, SEED, false), settled));
+      }
+    };
+  }
+
+  /** The same for teaching. */
+  CasePlans teaching() {
+    return new CasePlans() {
+      @Override
+      public CutCase read(Map<String, List<String>> fields) throws BadInput {
+        return PlanDesk.this.read(CaseForm.of(fields).toNode());
+      }
+
+      @Override
+      public CutPlan plan(CutCase cutCase) {
+        return PlanDesk.this.plan(cutCase);
+      }
+
+      @Override
+      public Optional<WhatIf> whatIf(CutCase cutCase) {
+        return PlanDesk.this.whatIf(cutCase);
       }
     };
   }

@@ -29,6 +29,7 @@ import kerfwright.app.security.Role;
 import kerfwright.app.setting.SettingPages;
 import kerfwright.app.storage.Newest;
 import kerfwright.app.storage.StorageFault;
+import kerfwright.app.teaching.TeachFeature;
 import kerfwright.app.template.Templates;
 import kerfwright.app.today.CaseLink;
 import kerfwright.app.today.ClockMatters;
@@ -62,6 +63,7 @@ public final class WebServer {
   private final AroundPages around;
   private final RoundPages round;
   private final LearnerPages learner;
+  private final TeachFeature teach;
 
   private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
     PlanDesk desk = new PlanDesk(wiring, open.desk().drawer(), open.learning());
@@ -129,6 +131,17 @@ public final class WebServer {
                 LearnerPages::networkAddress,
                 assets::serve),
             templates);
+    this.teach =
+        new TeachFeature(
+            new TeachFeature.Parts(
+                desk.teaching(),
+                open.keptCases(),
+                open.handouts(),
+                open.desk()::newId,
+                wiring.drawings(),
+                List.of()),
+            templates,
+            clock);
     this.chairside =
         new ChairsidePages(
             new ChairsidePages.Parts(
@@ -195,6 +208,7 @@ public final class WebServer {
         "/chairside/worker.js", call -> assets.serve(call, "chair-worker.js"), Role.LOCAL);
     around.routes(config);
     learner.routes(config);
+    teach.routes(config);
     config.routes.get("/static/arch.css", Assets::arch, Role.LOCAL);
     config.routes.get("/static/{name}", assets::serve, Role.LOCAL);
   }

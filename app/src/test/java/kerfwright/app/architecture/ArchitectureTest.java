@@ -171,6 +171,7 @@ class ArchitectureTest {
             "kerfwright.app.backup..",
             "kerfwright.app.daypage..",
             "kerfwright.app.kept..",
+            "kerfwright.app.teaching..",
             "kerfwright.app.horizon..")
         .should()
         .dependOnClassesThat()

@@ -50,7 +50,11 @@ class PagesAccessibilityTest {
           "/day/settings",
           "/reference/handpieces",
           "/learn/mistake/dry-on-vital",
-          "/learn/sets");
+          "/learn/sets",
+          "/teach",
+          "/teach/show/threshold",
+          "/teach/compare",
+          "/teach/number");
 
   private Served app;
   private Browser browser;

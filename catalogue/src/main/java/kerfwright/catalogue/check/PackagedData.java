@@ -3,6 +3,7 @@ package kerfwright.catalogue.check;
 import java.util.List;
 import java.util.stream.Stream;
 import kerfwright.catalogue.caution.Cautions;
+import kerfwright.catalogue.claim.Claims;
 import kerfwright.catalogue.evidence.CaseLists;
 import kerfwright.catalogue.evidence.Discrepancies;
 import kerfwright.catalogue.evidence.Evidence;
@@ -41,7 +42,9 @@ public final class PackagedData {
     Readings.load(sources, faults);
     UsualStacks.load(anatomy, materials, sources, faults);
     Discrepancies.load(faults);
-    CaseLists.load(EvidenceCases.load(Evidence.load(sources, faults), materials, faults), faults);
+    Evidence evidence = Evidence.load(sources, faults);
+    CaseLists.load(EvidenceCases.load(evidence, materials, faults), faults);
+    Claims.load(sources, evidence, faults);
     Cautions.load(sources, faults);
     SafetyLimits.load(sources, faults);
     ReprocessingFigures.load(sources, faults);

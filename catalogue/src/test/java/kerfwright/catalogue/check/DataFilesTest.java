@@ -45,6 +45,7 @@ class DataFilesTest {
         "restoration",
         "stack",
         "evidence",
+        "claim",
         "caution",
         "limit",
         "reprocessing",

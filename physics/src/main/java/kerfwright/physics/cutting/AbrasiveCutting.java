@@ -58,7 +58,7 @@ import kerfwright.physics.material.Substance;
 public final class AbrasiveCutting {
   private static final double GRAIN_SPACING = 1.6;
   private static final double HEIGHT_SCALE = 0.005;
-  private static final double INDENT_FACTOR = 12;
+  static final double INDENT_FACTOR = 12;
   private static final double PLOUGHING_RATIO = 0.3;
   private static final double RUBBING_RATIO = 0.2;
   private static final double GROOVING_RATIO = 0.4;
@@ -95,7 +95,8 @@ public final class AbrasiveCutting {
     return active > 0 ? loadN / active : 0;
   }
 
-  private static double biteM(double grainLoadN, double hardnessPa) {
+  /** How deep a sharp tip sinks in under a load. */
+  static double biteM(double grainLoadN, double hardnessPa) {
     return grainLoadN > 0 ? Math.sqrt(grainLoadN / (INDENT_FACTOR * hardnessPa)) : 0;
   }
 
@@ -156,7 +157,7 @@ public final class AbrasiveCutting {
   }
 
   /** Share of a groove that leaves as chip. */
-  private static double liftedShare(Substance work) {
+  static double liftedShare(Substance work) {
     double ductility = work.toughnessPaSqrtM() / work.hardnessPa();
     return 0.15 + 0.45 / (1 + ductility / 2e-3);
   }

@@ -44,6 +44,21 @@ public final class ChipGeometry {
     return 2 * depth * feedPerBladeM / (diameterM * angle) * Math.sin(settingAngleRad);
   }
 
+  /**
+   * Thickness of the chip at an angle behind or ahead of the finished wall, m: f sin(phi) within
+   * the engagement, nothing outside it.
+   */
+  public static double atM(
+      double feedPerBladeM, double depthOfCutM, double diameterM, double angleRad) {
+    boolean cutting = angleRad > 0 && angleRad <= engagementAngleRad(depthOfCutM, diameterM);
+    return cutting ? feedPerBladeM * Math.sin(angleRad) : 0;
+  }
+
+  /** Feed a blade whose chip of straight blades has this mean thickness, m. */
+  public static double feedPerBladeM(double meanM, double depthOfCutM, double diameterM) {
+    return meanM / meanM(1, depthOfCutM, diameterM, Math.PI / 2);
+  }
+
   /** Feed in one turn, m. */
   public static double feedPerRevolutionM(double feedMPerS, double revolutionsPerS) {
     return feedMPerS / revolutionsPerS;

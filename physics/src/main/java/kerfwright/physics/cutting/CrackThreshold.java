@@ -38,6 +38,15 @@ public final class CrackThreshold {
     return slidingFactor * k * k * k * k / (h * h * h);
   }
 
+  /**
+   * Depth at which lateral cracks run, the floor of the plastic zone: 0.43 (E/H)^(2/5) (P/H)^(1/2),
+   * m (Evans and Marshall 1981; factor from memory).
+   */
+  public static double lateralDepthM(Substance work, double grainLoadN) {
+    double h = work.hardnessPa();
+    return 0.43 * Math.pow(work.youngPa() / h, 0.4) * Math.sqrt(grainLoadN / h);
+  }
+
   /** Volume lifted by lateral cracks over a length of travel at factor one, m3/m. */
   public static double crackVolumePerLengthM2(Substance work, double grainLoadN) {
     double h = work.hardnessPa();

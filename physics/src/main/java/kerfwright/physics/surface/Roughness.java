@@ -1,5 +1,6 @@
 package kerfwright.physics.surface;
 
+import kerfwright.physics.cutting.CrackThreshold;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.material.Substance;
 
@@ -61,8 +62,6 @@ public final class Roughness {
   /** Depth the next pass must clear, m. */
   public static double damageDepthM(
       double raM, double grainLoadN, double brittleShare, Substance work) {
-    double h = work.hardnessPa();
-    double lateral = 0.43 * Math.pow(work.youngPa() / h, 0.4) * Math.sqrt(grainLoadN / h);
-    return Math.max(4 * raM, brittleShare * lateral);
+    return Math.max(4 * raM, brittleShare * CrackThreshold.lateralDepthM(work, grainLoadN));
   }
 }

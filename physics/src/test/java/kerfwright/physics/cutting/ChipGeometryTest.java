@@ -74,4 +74,27 @@ class ChipGeometryTest {
     // 60 mm/min at 288 400 1/min: 0.208 um (inputs published: leucite glass-ceramic study)
     assertEquals(0.208e-6, ChipGeometry.feedPerRevolutionM(1e-3, 288_400 / 60.0), 0.0005e-6);
   }
+
+  /** The mean of the thickness along the arc is the mean thickness; at the exit it is greatest. */
+  @Test
+  void theThicknessAlongTheArcHasTheMeanOfTheFormula() {
+    double feed = 100e-9;
+    double depth = 50e-6;
+    double diameter = 1.4e-3;
+    double end = ChipGeometry.engagementAngleRad(depth, diameter);
+    double sum = 0;
+    int parts = 10_000;
+    for (int i = 0; i < parts; i++) {
+      sum += ChipGeometry.atM(feed, depth, diameter, end * (i + 0.5) / parts);
+    }
+    double mean = ChipGeometry.meanM(feed, depth, diameter, Math.PI / 2);
+    assertEquals(mean, sum / parts, 1e-6 * mean);
+    assertEquals(
+        ChipGeometry.maximumM(feed, depth, diameter),
+        ChipGeometry.atM(feed, depth, diameter, end),
+        1e-18);
+    assertEquals(0, ChipGeometry.atM(feed, depth, diameter, -0.1));
+    assertEquals(0, ChipGeometry.atM(feed, depth, diameter, end + 0.01));
+    assertEquals(feed, ChipGeometry.feedPerBladeM(mean, depth, diameter), 1e-18);
+  }
 }

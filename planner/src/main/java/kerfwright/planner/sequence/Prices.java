@@ -6,7 +6,7 @@ import kerfwright.catalogue.instrument.InstrumentKind;
  * What wear, changes and risk are worth in seconds of chair time. All project settings, open to the
  * practice's own figures.
  */
-final class Prices {
+public final class Prices {
   private static final double LIFE_S = 60;
   private static final double SINTERED_COSTS_MORE = 3;
 
@@ -40,7 +40,7 @@ final class Prices {
   private static final double SPOILT_S = 300;
 
   /** Wear of a step: its share of an instrument. */
-  static double ofWear(InstrumentKind kind, double lives) {
+  public static double ofWear(InstrumentKind kind, double lives) {
     if (kind.bladed() && lives > EDGE_SHARE) {
       return SPOILT_S + lives * LIFE_S;
     }

@@ -28,6 +28,11 @@ public final class Against {
         sd(rate(one.instrument().part()), rate(other.instrument().part())));
   }
 
+  /** Rate of one working part over that of another, of which only the ratio is computed. */
+  public static RatioBand rates(WorkingPart one, WorkingPart other, double ratio) {
+    return RatioBand.of(ratio, sd(rate(one), rate(other)));
+  }
+
   /** Standard deviation of the logarithm of the ratio of two rates. */
   static double sd(Family one, Family other) {
     Discrepancy a = Discrepancies.packaged().of(one);

@@ -1,0 +1,34 @@
+package kerfwright.app.teaching;
+
+import java.util.List;
+import kerfwright.quantity.Finding;
+import kerfwright.quantity.SourceKey;
+
+/**
+ * What stands on a handout beside the practice's own words, on screen and on paper.
+ *
+ * @param title as it is called where the practice has no title of its own
+ * @param pictures drawings with what they show
+ * @param table rows of figures, heads first; may be empty
+ * @param says sentences with computed figures
+ * @param sources where they come from
+ * @param cautions the standing cautions that apply
+ */
+public record Sheet(
+    String title,
+    List<Picture> pictures,
+    List<List<String>> table,
+    List<String> says,
+    List<SourceKey> sources,
+    List<Finding> cautions) {
+  public Sheet {
+    pictures = List.copyOf(pictures);
+    table = List.copyOf(table);
+    says = List.copyOf(says);
+    sources = List.copyOf(sources);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** A drawing and what it shows. */
+  public record Picture(String svg, String caption) {}
+}

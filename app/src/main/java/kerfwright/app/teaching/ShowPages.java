@@ -1,0 +1,50 @@
+package kerfwright.app.teaching;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.Map;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.app.words.Say;
+import org.jspecify.annotations.Nullable;
+
+/** The lectures and the lesson on numbers, as they are shown. */
+final class ShowPages {
+  private final Templates templates;
+
+  ShowPages(Templates templates) {
+    this.templates = templates;
+  }
+
+  void routes(JavalinConfig config) {
+    config.routes.get(
+        "/teach/show", call -> templates.html(call, "teaching/show.jte", Map.of()), Role.LOCAL);
+    config.routes.get("/teach/show/{topic}", this::lecture, Role.LOCAL);
+    config.routes.get("/teach/number", this::number, Role.LOCAL);
+  }
+
+  private void lecture(Context call) {
+    Topic topic = Topic.byId(call.pathParam("topic")).orElseThrow(NotFoundResponse::new);
+    Say say = templates.say(call);
+    Lecture lecture = Lectures.of(say, topic, Scene.of(topic, name -> typed(call, name)));
+    int step = (int) Scene.number(typed(call, "step"), 1, lecture.frames().size(), 1);
+    boolean part = call.header("HX-Request") != null;
+    templates.html(
+        call,
+        part ? "teaching/frames.jte" : "teaching/lecture.jte",
+        Map.of("lecture", lecture, "step", step));
+  }
+
+  private void number(Context call) {
+    NumberLesson lesson = NumberLesson.of(templates.say(call), name -> typed(call, name));
+    boolean part = call.header("HX-Request") != null;
+    templates.html(
+        call, part ? "teaching/number-parts.jte" : "teaching/number.jte", Map.of("lesson", lesson));
+  }
+
+  static String typed(Context call, String name) {
+    @Nullable String text = call.queryParam(name);
+    return text == null ? "" : text.strip();
+  }
+}

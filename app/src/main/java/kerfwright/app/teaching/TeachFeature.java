@@ -1,0 +1,63 @@
+package kerfwright.app.teaching;
+
+import io.javalin.config.JavalinConfig;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Supplier;
+import kerfwright.app.plan.PlanDrawings;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.practice.handout.Handouts;
+import kerfwright.practice.kept.KeptCases;
+
+/** Everything to teach with, and the page that leads to it. */
+public final class TeachFeature {
+  /**
+   * What it works with.
+   *
+   * @param plans cases and their plans
+   * @param kept cases to choose from
+   * @param handouts where handouts are kept
+   * @param ids makes ids
+   * @param drawings draws plans
+   * @param more ways to teach of other features
+   */
+  public record Parts(
+      CasePlans plans,
+      KeptCases kept,
+      Handouts handouts,
+      Supplier<UUID> ids,
+      PlanDrawings drawings,
+      List<Card> more) {}
+
+  private final Templates templates;
+  private final List<Card> cards;
+  private final ShowPages show;
+  private final ComparePages compare;
+  private final HandoutPages handouts;
+
+  public TeachFeature(Parts with, Templates templates, Clock clock) {
+    this.templates = templates;
+    this.cards = new ArrayList<>(Cards.all());
+    this.cards.addAll(with.more());
+    this.show = new ShowPages(templates);
+    this.compare = new ComparePages(with.plans(), with.kept(), templates);
+    Sheets sheets = new Sheets(with.plans(), with.drawings());
+    this.handouts = new HandoutPages(sheets, with.handouts(), with.ids(), templates, clock);
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get(
+        "/teach",
+        call -> templates.html(call, "teaching/start.jte", Map.of("cards", cards)),
+        Role.LOCAL);
+    config.routes.get(
+        "/teach/claims", call -> templates.html(call, "teaching/claims.jte", Map.of()), Role.LOCAL);
+    show.routes(config);
+    compare.routes(config);
+    handouts.routes(config);
+  }
+}

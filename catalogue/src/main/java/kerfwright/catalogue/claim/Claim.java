@@ -1,0 +1,57 @@
+package kerfwright.catalogue.claim;
+
+import java.util.List;
+import kerfwright.catalogue.evidence.EvidenceRow;
+import kerfwright.quantity.Basis;
+import kerfwright.quantity.SourceKey;
+
+/**
+ * A rule of thumb; its words stand in the bundle.
+ *
+ * @param id id of the rule
+ * @param supporting findings that speak for it
+ * @param opposing findings that speak against it
+ * @param shownBy id of the lecture that shows it, may be empty
+ * @param sources where the rule itself comes from
+ * @param basis how the rule is known
+ * @param note remark, may be empty
+ */
+public record Claim(
+    String id,
+    List<EvidenceRow> supporting,
+    List<EvidenceRow> opposing,
+    String shownBy,
+    List<SourceKey> sources,
+    Basis basis,
+    String note) {
+  public Claim {
+    supporting = List.copyOf(supporting);
+    opposing = List.copyOf(opposing);
+    sources = List.copyOf(sources);
+  }
+
+  /** How far the tests carry it; it follows from the findings alone. */
+  public enum Standing {
+    TESTS_AGREE("tests-agree"),
+    TESTS_DIFFER("tests-differ"),
+    TESTS_AGAINST("tests-against"),
+    PRACTICE_ONLY("practice-only");
+
+    private final String id;
+
+    Standing(String id) {
+      this.id = id;
+    }
+
+    public String id() {
+      return id;
+    }
+  }
+
+  public Standing standing() {
+    if (opposing.isEmpty()) {
+      return supporting.isEmpty() ? Standing.PRACTICE_ONLY : Standing.TESTS_AGREE;
+    }
+    return supporting.isEmpty() ? Standing.TESTS_AGAINST : Standing.TESTS_DIFFER;
+  }
+}
