@@ -138,8 +138,7 @@ public final class WebServer {
                 open.keptCases(),
                 open.handouts(),
                 open.desk()::newId,
-                wiring.drawings(),
-                List.of()),
+                wiring.drawings()),
             templates,
             clock);
     this.chairside =
