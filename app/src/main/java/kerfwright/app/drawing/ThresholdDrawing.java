@@ -12,6 +12,9 @@ public final class ThresholdDrawing {
   private static final double AXIS = 190;
   private static final double BAR = 262;
 
+  /** The scale ends here: no grain ever carries as much. */
+  private static final double MOST_N = 1000;
+
   private final Svg svg;
   private final Say say;
   private final double from;
@@ -21,7 +24,7 @@ public final class ThresholdDrawing {
     this.say = say;
     this.svg = svg;
     this.from = -3;
-    this.decades = Math.max(1, Math.ceil(Math.log10(thresholdN) + 0.3)) - from;
+    this.decades = Math.max(1, Math.ceil(Math.log10(Math.min(MOST_N, thresholdN)))) - from;
   }
 
   /**
@@ -85,9 +88,8 @@ public final class ThresholdDrawing {
   }
 
   private String newton(double value) {
-    double exponent = Math.floor(Math.log10(value));
-    if (exponent >= 4) {
-      return say.at("drawn.kilonewton", say.whole(Math.round(value / 1000)));
+    if (value > MOST_N) {
+      return say.at("drawn.over-kilonewton");
     }
     return say.at("drawn.newton", TwoDigits.of(say, value));
   }

@@ -11,9 +11,11 @@ import kerfwright.app.drawing.TwoDigits;
 import kerfwright.app.plan.WhatIfForm;
 import kerfwright.app.plan.WhatIfView;
 import kerfwright.app.words.Say;
+import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.planner.Varied;
 import kerfwright.planner.WhatIf;
 import kerfwright.planner.uncertainty.Against;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A plan with one to three changes to one of its steps, side by side.
@@ -38,8 +40,14 @@ public record CaseComparison(String query, int steps, WhatIfForm planned, List<C
    * @param view its figures beside the plan's
    * @param rate the step's rate with it over that as planned, empty where it is refused
    * @param costS what the step costs as planned and with it, empty where it is refused
+   * @param what its instrument, null where it is refused
    */
-  public record Change(WhatIfForm asked, WhatIfView view, String rate, String costS) {
+  public record Change(
+      WhatIfForm asked,
+      WhatIfView view,
+      String rate,
+      String costS,
+      @Nullable InstrumentProperties what) {
     /** What differs, in one line. */
     public String differs(Say say) {
       String said =
@@ -84,6 +92,7 @@ public record CaseComparison(String query, int steps, WhatIfForm planned, List<C
             : TwoDigits.of(say, varied.before().cut().costS())
                 + " \u2192 "
                 + TwoDigits.of(say, after.cut().costS());
-    return new Change(asked, WhatIfView.of(say, asked, plan), rate, cost);
+    InstrumentProperties what = after == null ? null : after.cut().instrument().properties();
+    return new Change(asked, WhatIfView.of(say, asked, plan), rate, cost, what);
   }
 }

@@ -136,13 +136,18 @@ public final class Lectures {
         layer(),
         plain(mark.loadN()),
         load(threshold),
-        say.whole(Math.round(threshold / mark.loadN())));
+        times(threshold / mark.loadN()));
   }
 
+  /** A load; beyond a kilonewton the figure says nothing any more. */
   private String load(double newton) {
     return newton >= 1000
-        ? say.at("drawn.kilonewton", say.whole(Math.round(newton / 1000)))
+        ? say.at("drawn.over-kilonewton")
         : say.at("drawn.newton", plain(newton));
+  }
+
+  private String times(double ratio) {
+    return ratio >= 10_000 ? say.at("teaching.over-ten-thousand") : plain(ratio);
   }
 
   private GrainMark mark(double loadN) {
