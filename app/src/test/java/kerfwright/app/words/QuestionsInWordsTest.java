@@ -43,8 +43,7 @@ class QuestionsInWordsTest {
           }
           assertEquals(Question.OPTIONS, options.size(), language + ": " + asked + options);
           if (question.kind().equals("shape")) {
-            String drawn =
-                QuestionWords.drawing(say, question, "q").replaceAll("<[^>]+>", " ");
+            String drawn = QuestionWords.drawing(say, question, "q").replaceAll("<[^>]+>", " ");
             String right = QuestionWords.option(say, question, question.right());
             assertFalse(
                 drawn.toLowerCase(Locale.ROOT).contains(right.toLowerCase(Locale.ROOT)),
