@@ -170,6 +170,8 @@ class ArchitectureTest {
             "kerfwright.app.backup..",
             "kerfwright.app.daypage..",
             "kerfwright.app.kept..",
+            "kerfwright.app.signin..",
+            "kerfwright.app.network..",
             "kerfwright.app.horizon..")
         .should()
         .dependOnClassesThat()
