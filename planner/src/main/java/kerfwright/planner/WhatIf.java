@@ -28,6 +28,7 @@ import kerfwright.planner.sequence.Tried;
 import kerfwright.planner.uncertainty.SampledPlan;
 import kerfwright.planner.uncertainty.Sampler;
 import kerfwright.quantity.FlowRate;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.Rounded;
 import org.jspecify.annotations.Nullable;
 
@@ -77,6 +78,11 @@ public final class WhatIf {
 
   public int steps() {
     return sequence.size();
+  }
+
+  /** True where the planned cut is dry. */
+  public boolean dry() {
+    return cutCase.dry();
   }
 
   /** What a step does as planned. */
@@ -139,7 +145,7 @@ public final class WhatIf {
     WallHistory heat = quick(asked, changed);
     double peak = heat.peakK() + shownPeakK - quick.peakK();
     if (pulpLives && peak >= WallHistory.LIMIT_K) {
-      return new Varied(was, null, tooHot(peak), 0);
+      return new Varied(was, null, tooHot(asked.dry(), peak), 0);
     }
     return new Varied(was, figures(change.step(), changed, sampled(asked, changed), heat), null, 0);
   }
@@ -159,8 +165,10 @@ public final class WhatIf {
     return Exclusion.of("not-allowed-here", String.valueOf(change.instrument()));
   }
 
-  private static Exclusion tooHot(double peakK) {
-    return Exclusion.of("pulp-heat", Rounded.places(peakK, 1));
+  private static Exclusion tooHot(boolean dry, double peakK) {
+    return dry
+        ? new Exclusion("pulp-heat", Message.of("exclusion.pulp-heat-dry"))
+        : Exclusion.of("pulp-heat", Rounded.places(peakK, 1));
   }
 
   private static DrawerInstrument worn(Candidate c, Variation change, int step) {

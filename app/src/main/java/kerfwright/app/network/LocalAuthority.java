@@ -75,8 +75,7 @@ final class LocalAuthority {
   Certificates of(OwnNames names) throws IOException {
     Private.folder(folder);
     // processes that share the folder make it once
-    try (FileChannel turn =
-            FileChannel.open(Private.file(at("turn")), StandardOpenOption.WRITE);
+    try (FileChannel turn = FileChannel.open(Private.file(at("turn")), StandardOpenOption.WRITE);
         FileLock held = turn.lock()) {
       if (!Files.exists(at("authority.crt"))) {
         makeAuthority(names);

@@ -25,8 +25,7 @@ public final class SignInPages {
   private final Footprint footprint;
   private final Templates templates;
 
-  public SignInPages(
-      Guard guard, SignInDesk desk, Footprint footprint, Templates templates) {
+  public SignInPages(Guard guard, SignInDesk desk, Footprint footprint, Templates templates) {
     this.guard = guard;
     this.desk = desk;
     this.footprint = footprint;

@@ -56,7 +56,8 @@ public final class TrailPages {
     values.put("what", what);
     values.put("from", typed(call, "from"));
     values.put("until", typed(call, "until"));
-    values.put("check", call.queryParam("check") == null ? Optional.empty() : Optional.of(trail.check()));
+    values.put(
+        "check", call.queryParam("check") == null ? Optional.empty() : Optional.of(trail.check()));
     templates.html(call, "signin/trail.jte", values);
   }
 

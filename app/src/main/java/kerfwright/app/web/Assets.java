@@ -39,6 +39,7 @@ final class Assets {
           script("chair-keys.js"),
           script("chair-pace.js"),
           script("chair-show.js"),
+          script("chair-differs.js"),
           script("chair-swap.js"),
           script("chair-worker.js"),
           script("locked.js"),

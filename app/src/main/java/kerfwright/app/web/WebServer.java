@@ -15,6 +15,7 @@ import kerfwright.app.backup.BackupWarning;
 import kerfwright.app.backup.Watch;
 import kerfwright.app.chairside.ChairReports;
 import kerfwright.app.chairside.ChairsidePages;
+import kerfwright.app.chairside.EventReports;
 import kerfwright.app.daypage.DayFeature;
 import kerfwright.app.drawer.DrawerPages;
 import kerfwright.app.drawer.ImportPages;
@@ -127,7 +128,8 @@ public final class WebServer {
                 desk.runs(),
                 open.runs(),
                 open.desk().drawer(),
-                new ChairReports(open.record()::log),
+                new ChairReports(open.record()::log, new EventReports(open.runs(), open.desk())),
+                run -> KeptPages.uses(open.record().record(), run),
                 open.settings(),
                 open.desk()::newId,
                 Clock.systemUTC(),
@@ -211,7 +213,7 @@ public final class WebServer {
     config.routes.exception(
         Exception.class,
         (failure, call) -> {
-          LOG.error("{} {} failed", call.method(), call.path(), failure);
+          LOG.error("{} {} failed {}", call.method(), call.path(), Trace.of(failure));
           Optional<StorageFault> storage = StorageFault.of(failure);
           if (storage.isPresent()) {
             storageProblem(call, storage.get(), StorageFault.place(failure));

@@ -78,8 +78,7 @@ class OldDatabaseTest {
     }
     Database.file(file).close();
     Path back = folder.resolve("back.db");
-    Manifest manifest =
-        Restoration.of(backup, null, schema -> Database.file(back, schema));
+    Manifest manifest = Restoration.of(backup, null, schema -> Database.file(back, schema));
     assertEquals(ITS_SCHEMA, manifest.schema());
     try (Database database = Database.file(back, ITS_SCHEMA);
         Snapshot snapshot = Snapshot.of(database)) {
@@ -107,7 +106,6 @@ class OldDatabaseTest {
       Archive.write(database, backup, Instant.parse("2026-11-30T12:00:00Z"));
     }
     assertThrows(
-        BadInput.class,
-        () -> Restoration.of(backup, null, schema -> Database.file(file, schema)));
+        BadInput.class, () -> Restoration.of(backup, null, schema -> Database.file(file, schema)));
   }
 }

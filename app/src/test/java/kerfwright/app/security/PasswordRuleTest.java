@@ -27,7 +27,13 @@ class PasswordRuleTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"password1234", "aaaaaaaaaaaaaaaa", "qwertyuiop12", "kerfwright2026", "practice1234"})
+      strings = {
+        "password1234",
+        "aaaaaaaaaaaaaaaa",
+        "qwertyuiop12",
+        "kerfwright2026",
+        "practice1234"
+      })
   void thoseManyChooseAreNot(String password) {
     assertEquals(Optional.of("signin.password-guessed"), PasswordRule.fault(password, "AB"));
   }

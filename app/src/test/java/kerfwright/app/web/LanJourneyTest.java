@@ -41,7 +41,10 @@ class LanJourneyTest {
   private String authority(Path tls) throws Exception {
     try (InputStream in = Files.newInputStream(tls.resolve("authority.crt"))) {
       byte[] key =
-          CertificateFactory.getInstance("X.509").generateCertificate(in).getPublicKey().getEncoded();
+          CertificateFactory.getInstance("X.509")
+              .generateCertificate(in)
+              .getPublicKey()
+              .getEncoded();
       return Base64.getEncoder().encodeToString(MessageDigest.getInstance("SHA-256").digest(key));
     }
   }
@@ -117,7 +120,8 @@ class LanJourneyTest {
     Browser.shoot(page, "lan-chair-without-connection");
     assertEquals(0, entries(app).size());
     app.regain();
-    PlaywrightAssertions.assertThat(page.locator("#link")).containsText("Everything is in the record");
+    PlaywrightAssertions.assertThat(page.locator("#link"))
+        .containsText("Everything is in the record");
     List<RecordEntry> entries = entries(app);
     assertEquals(1, entries.size());
     assertEquals("OW", entries.get(0).use().by());

@@ -24,7 +24,6 @@ import javax.net.ssl.SSLContext;
 import javax.net.ssl.SSLHandshakeException;
 import javax.net.ssl.TrustManagerFactory;
 import kerfwright.app.network.Network;
-import kerfwright.app.security.Doors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -69,8 +68,7 @@ class LanTest {
   private HttpResponse<String> get(HttpClient client, String address)
       throws IOException, InterruptedException {
     return client.send(
-        HttpRequest.newBuilder(URI.create(address)).build(),
-        HttpResponse.BodyHandlers.ofString());
+        HttpRequest.newBuilder(URI.create(address)).build(), HttpResponse.BodyHandlers.ofString());
   }
 
   @Test
