@@ -92,6 +92,9 @@ class Practice:
             headers = {"Origin": "http://localhost:%d" % self.port}
             if kind:
                 headers["Content-Type"] = kind
+            start = self.data / "start-token"
+            if start.is_file():
+                headers["Cookie"] = "kerfwright-start=" + start.read_text().strip()
             line.request(method, path, body, headers)
             answer = line.getresponse()
             return answer.status, answer.read().decode("utf-8", "replace")

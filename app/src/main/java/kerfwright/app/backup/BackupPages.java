@@ -12,7 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.storage.Database;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.setting.Settings;
@@ -43,10 +43,10 @@ public final class BackupPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/backup", call -> show(call, typed(), List.of(), ""), Role.LOCAL);
-    config.routes.post("/backup/now", this::now, Role.LOCAL);
-    config.routes.post("/backup/plan", this::keepPlan, Role.LOCAL);
-    config.routes.post("/backup/export", this::export, Role.LOCAL);
+    config.routes.get("/backup", call -> show(call, typed(), List.of(), ""), Access.OWN);
+    config.routes.post("/backup/now", this::now, Access.OWN);
+    config.routes.post("/backup/plan", this::keepPlan, Access.OWN);
+    config.routes.post("/backup/export", this::export, Access.OWN);
   }
 
   private Map<String, String> typed() {

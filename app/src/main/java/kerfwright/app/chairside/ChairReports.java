@@ -8,6 +8,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import kerfwright.app.words.Say;
@@ -38,19 +39,29 @@ public final class ChairReports {
     this.events = events;
   }
 
-  ArrayNode take(JsonNode sent, Say say) {
+  /**
+   * Takes what was sent.
+   *
+   * @param signed initials of who is signed in; empty where nobody signs in
+   */
+  ArrayNode take(JsonNode sent, Optional<String> signed, Say say) {
     ArrayNode answers = JsonNodeFactory.instance.arrayNode();
     for (JsonNode one : sent) {
       ObjectNode answer = answers.addObject();
       answer.put("id", one.path("id").asText());
-      String refusal = refusal(one, say);
+      String refusal = refusal(one, signed, say);
       answer.put("stands", refusal == null);
       answer.put("reason", refusal == null ? "" : refusal);
     }
     return answers;
   }
 
-  private @Nullable String refusal(JsonNode one, Say say) {
+  private @Nullable String refusal(JsonNode one, Optional<String> signed, Say say) {
+    String by = one.path("by").asText();
+    // made before somebody else took the device: only who made it can send it
+    if (signed.isPresent() && !signed.get().equals(by)) {
+      return say.at("chairside.entry-of-another", by);
+    }
     UseReport report;
     try {
       if (one.has("event")) {

@@ -24,7 +24,8 @@ import kerfwright.app.form.Remembered;
 import kerfwright.app.form.Sent;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.plan.PlanDrawings;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
+import kerfwright.app.security.Signed;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
@@ -77,11 +78,11 @@ public final class ChairsidePages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/chairside", this::start, Role.LOCAL);
-    config.routes.post("/chairside", this::begin, Role.LOCAL);
-    config.routes.get("/chairside/run/{id}", this::run, Role.LOCAL);
-    config.routes.post("/chairside/run/{id}/swap", this::swap, Role.LOCAL);
-    config.routes.post("/chairside/log", this::log, Role.LOCAL);
+    config.routes.get("/chairside", this::start, Access.CASES);
+    config.routes.post("/chairside", this::begin, Access.WORK);
+    config.routes.get("/chairside/run/{id}", this::run, Access.CASES);
+    config.routes.post("/chairside/run/{id}/swap", this::swap, Access.WORK);
+    config.routes.post("/chairside/log", this::log, Access.WORK);
   }
 
   /** The cautions of a plan, to be read before it is begun; without a case, the runs begun last. */
@@ -103,8 +104,8 @@ public final class ChairsidePages {
           Map.of(
               "plan", plan,
               "query", query,
-              "people", Person.all(with.settings().read()),
-              "by", Remembered.of(call, BY),
+              "people", Sent.people(call, Person.all(with.settings().read())),
+              "by", Signed.initials(call).orElse(Remembered.of(call, BY)),
               "fault", fault));
     } catch (BadInput bad) {
       call.redirect("/case?" + query);
@@ -114,7 +115,7 @@ public final class ChairsidePages {
   private void begin(Context call) {
     String query = Sent.text(call, "query");
     Map<String, List<String>> fields = QueryFields.of(query);
-    String by = Sent.text(call, BY).toUpperCase(Locale.ROOT);
+    String by = Signed.initials(call).orElse(Sent.text(call, BY).toUpperCase(Locale.ROOT));
     String fault =
         !CutUse.areInitials(by)
             ? "chairside.initials-needed"
@@ -136,7 +137,9 @@ public final class ChairsidePages {
       show(call, fields, query, "");
       return;
     }
-    Remembered.keep(call, BY, by, A_YEAR);
+    if (Signed.in(call).isEmpty()) {
+      Remembered.keep(call, BY, by, A_YEAR);
+    }
     Say say = templates.say(call);
     ObjectNode sheet =
         new RunSheet(say, with.drawings(), ChairStock.of(with.drawer(), Set.of()))
@@ -161,7 +164,8 @@ public final class ChairsidePages {
         "chairside/stage.jte",
         Map.of(
             "run", run,
-            "people", Person.all(with.settings().read()),
+            "people", Sent.people(call, Person.all(with.settings().read())),
+            "signed", Signed.initials(call).orElse(""),
             "done", done(run),
             "events", with.runs().events(run.id())));
   }
@@ -201,7 +205,7 @@ public final class ChairsidePages {
     if (!(sent instanceof ArrayNode) || sent.size() > ChairReports.MOST) {
       throw new BadRequestResponse();
     }
-    ArrayNode answers = with.reports().take(sent, templates.say(call));
+    ArrayNode answers = with.reports().take(sent, Signed.initials(call), templates.say(call));
     call.contentType("application/json; charset=utf-8").result(answers.toString());
   }
 

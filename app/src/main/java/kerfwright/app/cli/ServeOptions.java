@@ -7,7 +7,13 @@ import org.jspecify.annotations.Nullable;
  * How the pages are served.
  *
  * @param demo with the invented practice
- * @param port port on loopback, 0 for any free one
+ * @param port port, 0 for any free one
  * @param data folder of the practice, or null
+ * @param network who else may reach them
  */
-public record ServeOptions(boolean demo, int port, @Nullable Path data) {}
+public record ServeOptions(boolean demo, int port, @Nullable Path data, NetworkOptions network) {
+  /** For this machine alone. */
+  public ServeOptions(boolean demo, int port, @Nullable Path data) {
+    this(demo, port, data, NetworkOptions.none());
+  }
+}

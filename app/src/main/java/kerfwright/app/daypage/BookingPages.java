@@ -14,7 +14,7 @@ import java.util.UUID;
 import java.util.function.UnaryOperator;
 import kerfwright.app.form.Sent;
 import kerfwright.app.kept.Sitting;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.practice.daylist.Booking;
@@ -49,11 +49,11 @@ public final class BookingPages {
   }
 
   void routes(JavalinConfig config) {
-    config.routes.get("/day/{date}/booking", this::form, Role.LOCAL);
-    config.routes.post("/day/{date}/booking", this::save, Role.LOCAL);
-    config.routes.post("/day/{date}/booking/remove", this::remove, Role.LOCAL);
-    config.routes.get("/day/trays", call -> trays(call, ""), Role.LOCAL);
-    config.routes.post("/day/trays", this::keep, Role.LOCAL);
+    config.routes.get("/day/{date}/booking", this::form, Access.WORK);
+    config.routes.post("/day/{date}/booking", this::save, Access.WORK);
+    config.routes.post("/day/{date}/booking/remove", this::remove, Access.WORK);
+    config.routes.get("/day/trays", call -> trays(call, ""), Access.CASES);
+    config.routes.post("/day/trays", this::keep, Access.WORK);
   }
 
   private void form(Context call) {

@@ -16,7 +16,7 @@ import kerfwright.app.drawer.Notice;
 import kerfwright.app.drawer.RefusalWords;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.kept.Sitting;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.practice.daylist.Booking;
@@ -52,18 +52,18 @@ public final class DayPages {
   }
 
   void routes(JavalinConfig config) {
-    config.routes.get("/day", call -> call.redirect("/day/" + desk.today()), Role.LOCAL);
-    config.routes.get("/day/{date}", call -> show(call, date(call), ""), Role.LOCAL);
-    config.routes.get("/day/{date}/tray", this::tray, Role.LOCAL);
-    config.routes.get("/day/{date}/board", this::board, Role.LOCAL);
-    config.routes.get("/day/{date}/move", this::effect, Role.LOCAL);
-    config.routes.post("/day/{date}/move", this::move, Role.LOCAL);
-    config.routes.post("/day/{date}/plan", this::plan, Role.LOCAL);
-    config.routes.post("/day/{date}/stop", this::stop, Role.LOCAL);
-    config.routes.post("/day/{date}/remedy", this::remedy, Role.LOCAL);
-    config.routes.post("/day/{date}/buy", this::buy, Role.LOCAL);
-    config.routes.post("/day/{date}/laid", this::laid, Role.LOCAL);
-    config.routes.post("/day/{date}/undo", this::undo, Role.LOCAL);
+    config.routes.get("/day", call -> call.redirect("/day/" + desk.today()), Access.CASES);
+    config.routes.get("/day/{date}", call -> show(call, date(call), ""), Access.CASES);
+    config.routes.get("/day/{date}/tray", this::tray, Access.CASES);
+    config.routes.get("/day/{date}/board", this::board, Access.CASES);
+    config.routes.get("/day/{date}/move", this::effect, Access.CASES);
+    config.routes.post("/day/{date}/move", this::move, Access.WORK);
+    config.routes.post("/day/{date}/plan", this::plan, Access.WORK);
+    config.routes.post("/day/{date}/stop", this::stop, Access.WORK);
+    config.routes.post("/day/{date}/remedy", this::remedy, Access.WORK);
+    config.routes.post("/day/{date}/buy", this::buy, Access.WORK);
+    config.routes.post("/day/{date}/laid", this::laid, Access.WORK);
+    config.routes.post("/day/{date}/undo", this::undo, Access.WORK);
   }
 
   static LocalDate date(Context call) {

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import kerfwright.app.form.Sent;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.daylist.BookingFault;
 import kerfwright.practice.daylist.DaySetting;
@@ -33,8 +33,8 @@ final class DaySettingPages {
 
   void routes(JavalinConfig config) {
     config.routes.get(
-        "/day/settings", call -> show(call, DaySettingForm.of(settings.read()), null), Role.LOCAL);
-    config.routes.post("/day/settings", this::write, Role.LOCAL);
+        "/day/settings", call -> show(call, DaySettingForm.of(settings.read()), null), Access.SET);
+    config.routes.post("/day/settings", this::write, Access.SET);
   }
 
   /** Days from today on with appointments that do not fit what is set. */

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import kerfwright.app.drawing.Chart;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.practice.daylist.TypeName;
@@ -41,10 +41,10 @@ public final class WeekPages {
   }
 
   void routes(JavalinConfig config) {
-    config.routes.get("/day/week", this::page, Role.LOCAL);
-    config.routes.get("/day/week/board", this::board, Role.LOCAL);
-    config.routes.post("/day/week", this::study, Role.LOCAL);
-    config.routes.post("/day/week/stop", this::stop, Role.LOCAL);
+    config.routes.get("/day/week", this::page, Access.CASES);
+    config.routes.get("/day/week/board", this::board, Access.CASES);
+    config.routes.post("/day/week", this::study, Access.WORK);
+    config.routes.post("/day/week/stop", this::stop, Access.WORK);
   }
 
   private WeekDays days() {

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.DrawerDesk;
@@ -36,9 +36,9 @@ public final class DrawerPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/drawer", this::list, Role.LOCAL);
-    config.routes.post("/drawer/move", this::move, Role.LOCAL);
-    config.routes.post("/drawer/undo", this::undo, Role.LOCAL);
+    config.routes.get("/drawer", this::list, Access.SEE);
+    config.routes.post("/drawer/move", this::move, Access.WORK);
+    config.routes.post("/drawer/undo", this::undo, Access.WORK);
   }
 
   private void list(Context call) {

@@ -11,7 +11,7 @@ import java.io.InputStream;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.stocklist.ColumnMapping;
 import kerfwright.app.stocklist.Drafts;
 import kerfwright.app.stocklist.ListFile;
@@ -39,11 +39,11 @@ public final class ImportPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/drawer/import", call -> start(call, ""), Role.LOCAL);
-    config.routes.post("/drawer/import", this::handIn, Role.LOCAL);
-    config.routes.get("/drawer/import/{id}", this::preview, Role.LOCAL);
-    config.routes.post("/drawer/import/{id}", this::confirm, Role.LOCAL);
-    config.routes.get("/drawer/import/{id}/progress", this::progress, Role.LOCAL);
+    config.routes.get("/drawer/import", call -> start(call, ""), Access.WORK);
+    config.routes.post("/drawer/import", this::handIn, Access.WORK);
+    config.routes.get("/drawer/import/{id}", this::preview, Access.WORK);
+    config.routes.post("/drawer/import/{id}", this::confirm, Access.WORK);
+    config.routes.get("/drawer/import/{id}/progress", this::progress, Access.WORK);
   }
 
   private void start(Context call, String fault) {

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.stocklist.ListedRow;
 import kerfwright.app.stocklist.RowMeaning;
 import kerfwright.app.stocklist.RowProblem;
@@ -46,11 +46,11 @@ public final class ItemPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/drawer/new", this::blank, Role.LOCAL);
-    config.routes.post("/drawer/new", this::add, Role.LOCAL);
-    config.routes.get("/drawer/item/{id}", this::item, Role.LOCAL);
-    config.routes.post("/drawer/item/{id}", this::change, Role.LOCAL);
-    config.routes.post("/drawer/item/{id}/split", this::split, Role.LOCAL);
+    config.routes.get("/drawer/new", this::blank, Access.WORK);
+    config.routes.post("/drawer/new", this::add, Access.WORK);
+    config.routes.get("/drawer/item/{id}", this::item, Access.SEE);
+    config.routes.post("/drawer/item/{id}", this::change, Access.WORK);
+    config.routes.post("/drawer/item/{id}/split", this::split, Access.WORK);
   }
 
   private void blank(Context call) {

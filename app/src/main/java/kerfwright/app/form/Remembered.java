@@ -17,6 +17,7 @@ public final class Remembered {
     String encoded = URLEncoder.encode(value, StandardCharsets.UTF_8).replace("+", "%20");
     Cookie cookie = new Cookie(name, encoded, "/", (int) howLong.toSeconds());
     cookie.setHttpOnly(true);
+    cookie.setSecure(call.scheme().equals("https"));
     cookie.setSameSite(SameSite.STRICT);
     call.cookie(cookie);
   }

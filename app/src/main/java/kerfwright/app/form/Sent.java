@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.security.Signed;
 import kerfwright.practice.drawer.Pick;
+import kerfwright.practice.setting.Person;
 import org.jspecify.annotations.Nullable;
 
 /** What a form sent, as values; whatever is none of them is left out. */
@@ -53,17 +55,33 @@ public final class Sent {
     return picks;
   }
 
-  /** Who does it; the device offers the same person next time, for a working day. */
+  /**
+   * Who does it: whoever is signed in, whatever the form says. Where nobody signs in, the form; the
+   * device offers the same person next time, for a working day.
+   */
   public static String by(Context call) {
-    String by = text(call, "by");
-    if (by.matches("[\\p{Lu}\\p{N}]{1,4}")) {
+    return by(call, "by");
+  }
+
+  /** The same for a form that calls the field otherwise. */
+  public static String by(Context call, String name) {
+    Optional<String> signed = Signed.initials(call);
+    String by = signed.orElseGet(() -> text(call, name));
+    if (signed.isEmpty() && by.matches("[\\p{Lu}\\p{N}]{1,4}")) {
       Remembered.keep(call, WHO, by, A_WORKING_DAY);
     }
     return by;
   }
 
-  /** Who did something here last, empty where nobody did. */
+  /** Who did something here last, empty where nobody did; whoever is signed in. */
   public static String lastBy(Context call) {
-    return Remembered.of(call, WHO);
+    return Signed.initials(call).orElseGet(() -> Remembered.of(call, WHO));
+  }
+
+  /** Whom a form offers: whoever is signed in alone, else all. */
+  public static List<Person> people(Context call, List<Person> all) {
+    return Signed.initials(call)
+        .map(by -> all.stream().filter(one -> one.initials().equals(by)).toList())
+        .orElse(all);
   }
 }

@@ -14,7 +14,7 @@ import kerfwright.app.drawing.LayerStrip;
 import kerfwright.app.form.Sent;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.plan.PlanDrawings;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.planner.plan.CutPlan;
@@ -53,8 +53,8 @@ public final class KeptPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/cases", this::list, Role.LOCAL);
-    config.routes.get("/cases/{id}", this::page, Role.LOCAL);
+    config.routes.get("/cases", this::list, Access.CASES);
+    config.routes.get("/cases/{id}", this::page, Access.CASES);
   }
 
   private void list(Context call) {

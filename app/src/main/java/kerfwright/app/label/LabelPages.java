@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.UUID;
 import kerfwright.app.print.PdfInk;
 import kerfwright.app.print.SvgInk;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.practice.label.OwnCode;
@@ -41,11 +41,11 @@ public final class LabelPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/labels", this::show, Role.LOCAL);
-    config.routes.post("/labels", this::show, Role.LOCAL);
-    config.routes.post("/labels/sheet", this::keepSheet, Role.LOCAL);
-    config.routes.post("/labels.pdf", this::pdf, Role.LOCAL);
-    config.routes.post("/labels.svg", this::svg, Role.LOCAL);
+    config.routes.get("/labels", this::show, Access.WORK);
+    config.routes.post("/labels", this::show, Access.WORK);
+    config.routes.post("/labels/sheet", this::keepSheet, Access.SET);
+    config.routes.post("/labels.pdf", this::pdf, Access.WORK);
+    config.routes.post("/labels.svg", this::svg, Access.WORK);
   }
 
   /** What was asked for: which labels, on which sheet, how often and from which place on. */

@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.StockItem;
@@ -48,8 +48,8 @@ public final class ScanPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/scan", this::scan, Role.LOCAL);
-    config.routes.post("/scan/belongs", this::belongs, Role.LOCAL);
+    config.routes.get("/scan", this::scan, Access.CASES);
+    config.routes.post("/scan/belongs", this::belongs, Access.WORK);
   }
 
   private void scan(Context call) {

@@ -10,7 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 
@@ -25,9 +25,9 @@ final class ChoosePages {
   }
 
   void routes(JavalinConfig config) {
-    config.routes.get("/learn/choose", this::list, Role.LOCAL);
-    config.routes.get("/learn/choose/{case}", this::choose, Role.LOCAL);
-    config.routes.get("/learn/mistake/{id}", this::mistake, Role.LOCAL);
+    config.routes.get("/learn/choose", this::list, Access.SEE);
+    config.routes.get("/learn/choose/{case}", this::choose, Access.SEE);
+    config.routes.get("/learn/mistake/{id}", this::mistake, Access.SEE);
   }
 
   private void list(Context call) {

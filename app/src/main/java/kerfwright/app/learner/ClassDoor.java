@@ -17,8 +17,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import kerfwright.app.security.Access;
 import kerfwright.app.security.ClassGate;
-import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.practice.teaching.ClassRoom;
@@ -108,7 +108,7 @@ final class ClassDoor {
           config.jetty.port = port;
           ClassGate.install(config, address);
           phones.routes(config);
-          config.routes.get("/static/{name}", this::file, Role.CLASS);
+          config.routes.get("/static/{name}", this::file, Access.CLASS);
           config.routes.exception(
               HttpResponseException.class, (failure, call) -> problem(call, failure.getStatus()));
           config.routes.exception(

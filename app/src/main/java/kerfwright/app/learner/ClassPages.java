@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import kerfwright.app.form.Sent;
 import kerfwright.app.label.QrDrawing;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.teaching.ClassRoom;
 import kerfwright.practice.teaching.Given;
@@ -35,12 +35,12 @@ final class ClassPages {
   }
 
   void routes(JavalinConfig config) {
-    config.routes.get(PAGE, this::page, Role.LOCAL);
-    config.routes.get(PAGE + "/live", this::live, Role.LOCAL);
-    config.routes.get(PAGE + "/new", this::ask, Role.LOCAL);
-    config.routes.post(PAGE, this::open, Role.LOCAL);
-    config.routes.post(PAGE + "/on", this::on, Role.LOCAL);
-    config.routes.post(PAGE + "/end", this::end, Role.LOCAL);
+    config.routes.get(PAGE, this::page, Access.WORK);
+    config.routes.get(PAGE + "/live", this::live, Access.WORK);
+    config.routes.get(PAGE + "/new", this::ask, Access.WORK);
+    config.routes.post(PAGE, this::open, Access.WORK);
+    config.routes.post(PAGE + "/on", this::on, Access.WORK);
+    config.routes.post(PAGE + "/end", this::end, Access.WORK);
   }
 
   private QuestionSet set(String sent) {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
 import kerfwright.app.Wiring;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.teaching.Lessons;
 
@@ -67,7 +67,7 @@ public final class LearnerPages {
                     "running", door.now().isPresent(),
                     "own", with.lessons().questions().size(),
                     "aliases", with.lessons().aliases().size())),
-        Role.LOCAL);
+        Access.SEE);
     choose.routes(config);
     sets.routes(config);
     own.routes(config);

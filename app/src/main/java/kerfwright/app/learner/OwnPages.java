@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import kerfwright.app.form.Sent;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.teaching.OwnQuestion;
 
@@ -27,11 +27,11 @@ final class OwnPages {
 
   void routes(JavalinConfig config) {
     config.routes.get(
-        "/learn/questions", call -> show(call, blank(with.newId().get()), List.of()), Role.LOCAL);
+        "/learn/questions", call -> show(call, blank(with.newId().get()), List.of()), Access.WORK);
     config.routes.get(
-        "/learn/questions/{id}", call -> show(call, known(call), List.of()), Role.LOCAL);
-    config.routes.post("/learn/questions/{id}", this::keep, Role.LOCAL);
-    config.routes.post("/learn/questions/{id}/delete", this::delete, Role.LOCAL);
+        "/learn/questions/{id}", call -> show(call, known(call), List.of()), Access.WORK);
+    config.routes.post("/learn/questions/{id}", this::keep, Access.WORK);
+    config.routes.post("/learn/questions/{id}/delete", this::delete, Access.WORK);
   }
 
   private static OwnQuestion blank(UUID id) {

@@ -12,7 +12,7 @@ import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import kerfwright.app.form.Sent;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.teaching.Alias;
 import kerfwright.practice.teaching.ClassRoom;
@@ -38,10 +38,10 @@ final class PhonePages {
   }
 
   void routes(JavalinConfig config) {
-    config.routes.get("/class/{code}", call -> show(call, ""), Role.CLASS);
-    config.routes.post("/class/{code}/join", this::join, Role.CLASS);
-    config.routes.get("/class/{code}/now", this::now, Role.CLASS);
-    config.routes.post("/class/{code}/answer", this::answer, Role.CLASS);
+    config.routes.get("/class/{code}", call -> show(call, ""), Access.CLASS);
+    config.routes.post("/class/{code}/join", this::join, Access.CLASS);
+    config.routes.get("/class/{code}/now", this::now, Access.CLASS);
+    config.routes.post("/class/{code}/answer", this::answer, Access.CLASS);
   }
 
   private void check(Context call) {

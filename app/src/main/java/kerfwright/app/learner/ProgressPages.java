@@ -10,7 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.form.CellText;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.teaching.Alias;
 import kerfwright.practice.teaching.Given;
@@ -29,9 +29,9 @@ final class ProgressPages {
   }
 
   void routes(JavalinConfig config) {
-    config.routes.get("/learn/progress", this::page, Role.LOCAL);
-    config.routes.post("/learn/progress/forget", this::forget, Role.LOCAL);
-    config.routes.get("/learn/answers.csv", this::csv, Role.LOCAL);
+    config.routes.get("/learn/progress", this::page, Access.SEE);
+    config.routes.post("/learn/progress/forget", this::forget, Access.WORK);
+    config.routes.get("/learn/answers.csv", this::csv, Access.WORK);
   }
 
   private static String alias(Context call) {

@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.form.Remembered;
 import kerfwright.app.form.Sent;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.teaching.Alias;
 import kerfwright.practice.teaching.Given;
@@ -50,11 +50,11 @@ final class SetPages {
   }
 
   void routes(JavalinConfig config) {
-    config.routes.get("/learn/sets", call -> form(call, List.of()), Role.LOCAL);
-    config.routes.post("/learn/sets", this::make, Role.LOCAL);
-    config.routes.get("/learn/sets/{id}", this::question, Role.LOCAL);
-    config.routes.post("/learn/sets/{id}", this::answer, Role.LOCAL);
-    config.routes.get("/learn/sets/{id}/result", this::result, Role.LOCAL);
+    config.routes.get("/learn/sets", call -> form(call, List.of()), Access.SEE);
+    config.routes.post("/learn/sets", this::make, Access.SEE);
+    config.routes.get("/learn/sets/{id}", this::question, Access.SEE);
+    config.routes.post("/learn/sets/{id}", this::answer, Access.SEE);
+    config.routes.get("/learn/sets/{id}/result", this::result, Access.SEE);
   }
 
   private void form(Context call, List<String> faults) {

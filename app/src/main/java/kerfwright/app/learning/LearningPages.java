@@ -11,7 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.planner.uncertainty.SlotCut;
 import kerfwright.practice.drawer.Drawer;
@@ -41,18 +41,18 @@ public final class LearningPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/pace", call -> show(call, "", "", OwnCutForm.fresh()), Role.LOCAL);
+    config.routes.get("/pace", call -> show(call, "", "", OwnCutForm.fresh()), Access.SEE);
     config.routes.get(
-        "/pace/reset", call -> show(call, "reset", "", OwnCutForm.fresh()), Role.LOCAL);
-    config.routes.post("/pace/reset", this::reset, Role.LOCAL);
-    config.routes.post("/pace/reset/back", this::back, Role.LOCAL);
-    config.routes.post("/pace/use", this::use, Role.LOCAL);
-    config.routes.post("/pace/cut", this::cut, Role.LOCAL);
+        "/pace/reset", call -> show(call, "reset", "", OwnCutForm.fresh()), Access.SEE);
+    config.routes.post("/pace/reset", this::reset, Access.SET);
+    config.routes.post("/pace/reset/back", this::back, Access.SET);
+    config.routes.post("/pace/use", this::use, Access.SET);
+    config.routes.post("/pace/cut", this::cut, Access.SET);
     config.routes.get(
         "/pace/cut/remove/{number}",
         call -> show(call, "remove " + number(call), "", OwnCutForm.fresh()),
-        Role.LOCAL);
-    config.routes.post("/pace/cut/remove/{number}", this::remove, Role.LOCAL);
+        Access.SEE);
+    config.routes.post("/pace/cut/remove/{number}", this::remove, Access.SET);
   }
 
   private void show(Context call, String asking, String said, OwnCutForm form) {

@@ -10,7 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.form.Sent;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
+import kerfwright.app.security.Signed;
 import kerfwright.app.template.Templates;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.practice.drawer.Drawer;
@@ -41,10 +42,10 @@ public final class EntryPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/records/new", this::blank, Role.LOCAL);
-    config.routes.post("/records/new", this::add, Role.LOCAL);
-    config.routes.get("/records/{id}/correct", this::correction, Role.LOCAL);
-    config.routes.post("/records/{id}/correct", this::correct, Role.LOCAL);
+    config.routes.get("/records/new", this::blank, Access.WORK);
+    config.routes.post("/records/new", this::add, Access.WORK);
+    config.routes.get("/records/{id}/correct", this::correction, Access.CORRECT);
+    config.routes.post("/records/{id}/correct", this::correct, Access.CORRECT);
   }
 
   private void show(Context call, EntryForm form, String fault, @Nullable RecordEntry wrong) {
@@ -52,10 +53,10 @@ public final class EntryPages {
     values.put("form", form);
     values.put("fault", fault);
     values.put("wrong", wrong);
-    values.put("people", Person.all(settings.read()));
+    values.put("people", Sent.people(call, Person.all(settings.read())));
     values.put("materials", Materials.packaged().all());
     values.put("reason", Sent.text(call, "reason"));
-    values.put("corrector", Sent.text(call, "corrector"));
+    values.put("corrector", Signed.initials(call).orElse(Sent.text(call, "corrector")));
     values.put("struck", "yes".equals(call.formParam("struck")));
     templates.html(call, "record/form.jte", values);
   }
@@ -72,6 +73,7 @@ public final class EntryPages {
 
   private void add(Context call) {
     EntryForm form = EntryForm.of(call::formParam);
+    form.values().put("by", Sent.by(call));
     Map<String, String> wrong = new LinkedHashMap<>();
     Optional<UseReport> report =
         form.report(templates.say(call), drawer, clock.getZone(), null, wrong);
@@ -109,7 +111,9 @@ public final class EntryPages {
     EntryForm form = EntryForm.of(call::formParam);
     Map<String, String> wrong = new LinkedHashMap<>();
     String reason = Sent.text(call, "reason");
-    String by = Sent.text(call, "corrector");
+    String by = Sent.by(call, "corrector");
+    // a correction says who corrects; who did what is corrected stays
+    Signed.in(call).ifPresent(any -> form.values().put("by", entry.use().by()));
     boolean struck = "yes".equals(call.formParam("struck"));
     if (reason.isEmpty() || reason.length() > 400) {
       wrong.put("reason", "record.fault-reason");

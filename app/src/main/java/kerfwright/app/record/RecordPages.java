@@ -9,7 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.form.Sent;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.kept.KeptCaseQuery;
@@ -48,10 +48,10 @@ public final class RecordPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/records", this::search, Role.LOCAL);
-    config.routes.post("/records/verify", this::verify, Role.LOCAL);
-    config.routes.get("/records/verify", this::verified, Role.LOCAL);
-    config.routes.get("/records/{id}", this::entry, Role.LOCAL);
+    config.routes.get("/records", this::search, Access.CASES);
+    config.routes.post("/records/verify", this::verify, Access.CASES);
+    config.routes.get("/records/verify", this::verified, Access.CASES);
+    config.routes.get("/records/{id}", this::entry, Access.CASES);
   }
 
   private void search(Context call) {

@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import kerfwright.app.form.Sent;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.Pick;
@@ -61,17 +61,17 @@ public final class LoadPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/reprocessing/load/new", this::blank, Role.LOCAL);
-    config.routes.post("/reprocessing/load/new", this::start, Role.LOCAL);
-    config.routes.post("/reprocessing/load/{id}/test", this::test, Role.LOCAL);
-    config.routes.post("/reprocessing/load/{id}/return", this::returned, Role.LOCAL);
+    config.routes.get("/reprocessing/load/new", this::blank, Access.WORK);
+    config.routes.post("/reprocessing/load/new", this::start, Access.WORK);
+    config.routes.post("/reprocessing/load/{id}/test", this::test, Access.WORK);
+    config.routes.post("/reprocessing/load/{id}/return", this::returned, Access.WORK);
     config.routes.get(
-        "/reprocessing/load/{id}", call -> show(call, known(call), List.of()), Role.LOCAL);
-    config.routes.post("/reprocessing/load/{id}/read", this::read, Role.LOCAL);
-    config.routes.post("/reprocessing/load/{id}/release", this::release, Role.LOCAL);
+        "/reprocessing/load/{id}", call -> show(call, known(call), List.of()), Access.CASES);
+    config.routes.post("/reprocessing/load/{id}/read", this::read, Access.WORK);
+    config.routes.post("/reprocessing/load/{id}/release", this::release, Access.WORK);
     config.routes.get(
-        "/reprocessing/load/{id}/fail", call -> ask(call, known(call), List.of()), Role.LOCAL);
-    config.routes.post("/reprocessing/load/{id}/fail", this::fail, Role.LOCAL);
+        "/reprocessing/load/{id}/fail", call -> ask(call, known(call), List.of()), Access.WORK);
+    config.routes.post("/reprocessing/load/{id}/fail", this::fail, Access.WORK);
   }
 
   private Load known(Context call) {
@@ -107,8 +107,8 @@ public final class LoadPages {
     values.put("own", own);
     values.put(
         "locked", own.sterilisers().stream().filter(one -> desk.lock(one).isPresent()).toList());
-    values.put("people", Person.all(set));
-    values.put("by", again ? Sent.text(call, "by") : Sent.lastBy(call));
+    values.put("people", Sent.people(call, Person.all(set)));
+    values.put("by", again ? Sent.by(call) : Sent.lastBy(call));
     values.put("steriliser", again ? Sent.text(call, "steriliser") : "");
     values.put("cycle", again ? Sent.text(call, "cycle") : own.usual().id());
     values.put("ticked", ticked);
@@ -151,8 +151,8 @@ public final class LoadPages {
     Map<String, Object> values = new HashMap<>();
     values.put("load", load);
     values.put("now", now);
-    values.put("people", Person.all(set));
-    values.put("releasers", own.releasers(set));
+    values.put("people", Sent.people(call, Person.all(set)));
+    values.put("releasers", Sent.people(call, own.releasers(set)));
     values.put("by", Sent.lastBy(call));
     values.put("refusals", refusals);
     values.put("recall", desk.recall(load));
@@ -206,7 +206,7 @@ public final class LoadPages {
     Map<String, Object> values = new HashMap<>();
     values.put("load", load);
     values.put("recall", desk.recall(load));
-    values.put("people", Person.all(settings.read()));
+    values.put("people", Sent.people(call, Person.all(settings.read())));
     values.put("by", Sent.lastBy(call));
     values.put("reason", Sent.text(call, "reason"));
     values.put("refusals", refusals);

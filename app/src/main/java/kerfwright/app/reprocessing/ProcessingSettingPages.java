@@ -11,7 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerfwright.app.form.Sent;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.reprocessing.Cycle;
 import kerfwright.practice.reprocessing.ProcessingStep;
@@ -31,8 +31,8 @@ public final class ProcessingSettingPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/reprocessing/settings", call -> show(call, ""), Role.LOCAL);
-    config.routes.post("/reprocessing/settings", this::write, Role.LOCAL);
+    config.routes.get("/reprocessing/settings", call -> show(call, ""), Access.SET);
+    config.routes.post("/reprocessing/settings", this::write, Access.SET);
   }
 
   private void show(Context call, String fault) {

@@ -9,7 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.form.Sent;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.InstrumentState;
@@ -41,11 +41,11 @@ public final class ReprocessingPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/reprocessing", call -> show(call, List.of()), Role.LOCAL);
+    config.routes.get("/reprocessing", call -> show(call, List.of()), Access.SEE);
     config.routes.post(
-        "/reprocessing/clean", call -> move(call, InstrumentState.CLEANING), Role.LOCAL);
+        "/reprocessing/clean", call -> move(call, InstrumentState.CLEANING), Access.WORK);
     config.routes.post(
-        "/reprocessing/discard", call -> move(call, InstrumentState.WITHDRAWN), Role.LOCAL);
+        "/reprocessing/discard", call -> move(call, InstrumentState.WITHDRAWN), Access.WORK);
   }
 
   private void show(Context call, List<Obstacle> obstacles) {

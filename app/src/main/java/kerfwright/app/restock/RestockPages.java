@@ -11,7 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import kerfwright.app.print.Paper;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.practice.restock.RestockOptions;
@@ -30,11 +30,11 @@ public final class RestockPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/restock", this::show, Role.LOCAL);
-    config.routes.post("/restock/wish", this::keep, Role.LOCAL);
-    config.routes.post("/restock/wish/drop", this::drop, Role.LOCAL);
-    config.routes.get("/restock.csv", this::csv, Role.LOCAL);
-    config.routes.get("/restock.pdf", this::pdf, Role.LOCAL);
+    config.routes.get("/restock", this::show, Access.CASES);
+    config.routes.post("/restock/wish", this::keep, Access.WORK);
+    config.routes.post("/restock/wish/drop", this::drop, Access.WORK);
+    config.routes.get("/restock.csv", this::csv, Access.ORDER_API);
+    config.routes.get("/restock.pdf", this::pdf, Access.CASES);
   }
 
   private static RestockOptions options(Context call) {

@@ -10,8 +10,8 @@ import org.eclipse.jetty.ee10.servlet.FilterHolder;
 
 /**
  * Stands before a listener that phones on the same network reach, open only while a class is. It
- * knows no page of the practice: a route answers only where it names {@link Role#CLASS}. Calls come
- * by the address shown (against DNS rebinding), answers from its own pages, bodies are small.
+ * knows no page of the practice: a route answers only where it names {@link Access#CLASS}. Calls
+ * come by the address shown (against DNS rebinding), answers from its own pages, bodies are small.
  */
 public final class ClassGate {
   private static final long LARGEST_BODY = 2048;
@@ -36,7 +36,7 @@ public final class ClassGate {
         });
     config.routes.before(
         call -> {
-          Gate.headers(call);
+          Gate.plainHeaders(call);
           String host = call.header("Host");
           if (host == null || !host.replaceFirst(":\\d{1,5}$", "").equals(address)) {
             throw new ForbiddenResponse("Only by the address shown");
@@ -47,7 +47,7 @@ public final class ClassGate {
 
   private static void matchedCall(Context call) {
     boolean reads = call.method() == HandlerType.GET || call.method() == HandlerType.HEAD;
-    if (!call.routeRoles().contains(Role.CLASS) || !reads && !Gate.fromOwnPage(call)) {
+    if (!call.routeRoles().contains(Access.CLASS) || !reads && !Gate.fromOwnPage(call, false)) {
       throw new ForbiddenResponse("Not from here");
     }
   }

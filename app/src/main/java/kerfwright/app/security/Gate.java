@@ -13,12 +13,11 @@ import java.util.Set;
 import org.eclipse.jetty.ee10.servlet.FilterHolder;
 
 /**
- * Stands before every route. Denied by default: a route that names no role answers 403. Further:
- * only calls from this machine, only under a loopback host name (against DNS rebinding), changes
- * and API calls only from our own pages or as JSON, and no page may load anything from elsewhere.
+ * Lets calls in. Only by the names of this server; only who the route allows; forms and API calls
+ * only from our own pages or as JSON; and no page may load anything from elsewhere.
  */
 public final class Gate {
-  /** Address listened on: nothing outside this machine reaches it. */
+  /** Address listened on where nothing outside this machine is to reach it. */
   public static final String LOOPBACK = "127.0.0.1";
 
   /** Largest request body, in bytes. */
@@ -33,11 +32,21 @@ public final class Gate {
       "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src"
           + " 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
-  private Gate() {}
+  private static final String A_YEAR_OF_TLS = "max-age=31536000; includeSubDomains";
+
+  private final Doors doors;
+  private final Guard guard;
+
+  public Gate(Doors doors, Guard guard) {
+    this.doors = doors;
+    this.guard = guard;
+  }
 
   /** Puts the gate before everything else of this server. */
-  public static void install(JavalinConfig config) {
-    config.jetty.host = LOOPBACK;
+  public void install(JavalinConfig config) {
+    if (doors.onlyThisMachine()) {
+      config.jetty.host = LOOPBACK;
+    }
     config.http.maxRequestSize = LARGEST_BODY;
     config.jetty.multipartConfig.maxFileSize(LARGEST_FILE_MB, SizeUnit.MB);
     config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_FILE_MB + 1, SizeUnit.MB);
@@ -52,29 +61,50 @@ public final class Gate {
           plain.setAsyncSupported(true);
           handler.addFilter(plain, "/*", EnumSet.of(DispatcherType.REQUEST));
         });
-    config.routes.before(Gate::everyCall);
-    config.routes.beforeMatched(Gate::matchedCall);
+    config.routes.before(this::everyCall);
+    config.routes.beforeMatched(this::matchedCall);
   }
 
-  private static void everyCall(Context call) {
+  private void everyCall(Context call) {
     headers(call);
-    if (!fromThisMachine(call.ip()) || !loopbackName(call.header("Host"))) {
-      throw new ForbiddenResponse("Only this machine may call, by the name localhost");
+    if (doors.onlyThisMachine() && !fromThisMachine(call.ip())) {
+      throw new ForbiddenResponse("Only this machine may call");
+    }
+    if (!doors.answersTo(call.header("Host"))) {
+      throw new ForbiddenResponse("Called by a name that is not of this server");
+    }
+    boolean plain = doors.kind() == Doors.Kind.NETWORK && !call.scheme().equals("https");
+    if (plain && !call.path().matches("/pair(/authority\\.crt)?|/static/[^/]+|/theme\\.css")) {
+      throw new ForbiddenResponse("Only the pairing page is there without TLS");
     }
   }
 
-  private static void matchedCall(Context call) {
-    if (!call.routeRoles().contains(Role.LOCAL)) {
-      throw new ForbiddenResponse("No role may call this");
+  private void matchedCall(Context call) {
+    Access access = access(call);
+    boolean changes = call.method() != HandlerType.GET && call.method() != HandlerType.HEAD;
+    if (changes && !fromOwnPage(call, doors.secure())) {
+      throw new ForbiddenResponse("Only pages of this program may send this");
     }
-    if (call.method() != HandlerType.GET && call.method() != HandlerType.HEAD) {
-      if (!fromOwnPage(call)) {
-        throw new ForbiddenResponse("Only pages of this program may send this");
-      }
+    guard.let(call, access);
+  }
+
+  /** The one right the route names; a route that names none, or several, is shut. */
+  private static Access access(Context call) {
+    if (call.routeRoles().size() == 1
+        && call.routeRoles().iterator().next() instanceof Access access) {
+      return access;
+    }
+    throw new ForbiddenResponse("No role may call this");
+  }
+
+  private void headers(Context call) {
+    plainHeaders(call);
+    if (doors.kind() == Doors.Kind.PROXY || call.scheme().equals("https")) {
+      call.header("Strict-Transport-Security", A_YEAR_OF_TLS);
     }
   }
 
-  static void headers(Context call) {
+  static void plainHeaders(Context call) {
     call.header("Content-Security-Policy", CONTENT_POLICY);
     call.header("X-Content-Type-Options", "nosniff");
     call.header("X-Frame-Options", "DENY");
@@ -93,21 +123,14 @@ public final class Gate {
     }
   }
 
-  static boolean loopbackName(@org.jspecify.annotations.Nullable String host) {
-    if (host == null) {
-      return false;
-    }
-    String name = host.replaceFirst(":\\d{1,5}$", "");
-    return Set.of("localhost", "127.0.0.1", "[::1]").contains(name);
-  }
-
-  static boolean fromOwnPage(Context call) {
+  static boolean fromOwnPage(Context call, boolean secure) {
     String site = call.header("Sec-Fetch-Site");
-    if (site != null && !site.equals("same-origin") && !site.equals("none")) {
+    if (site != null && !Set.of("same-origin", "none").contains(site)) {
       return false;
     }
     String origin = call.header("Origin");
-    if (origin != null && !origin.equals("http://" + call.header("Host"))) {
+    String own = (secure ? "https://" : "http://") + call.header("Host");
+    if (origin != null && !origin.equals(own)) {
       return false;
     }
     // a page elsewhere cannot send this type without asking first, and the answer is no

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import kerfwright.app.form.Remembered;
 import kerfwright.app.form.Sent;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Language;
 import kerfwright.practice.setting.Person;
@@ -36,11 +36,11 @@ public final class SettingPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/settings", call -> show(call, settings.read(), ""), Role.LOCAL);
-    config.routes.post("/settings/look", this::look, Role.LOCAL);
-    config.routes.post("/settings/person", this::person, Role.LOCAL);
-    config.routes.post("/settings/person/remove", this::removePerson, Role.LOCAL);
-    config.routes.get("/theme.css", call -> look(call, theme(call)), Role.LOCAL);
+    config.routes.get("/settings", call -> show(call, settings.read(), ""), Access.SEE);
+    config.routes.post("/settings/look", this::look, Access.SET);
+    config.routes.post("/settings/person", this::person, Access.SET);
+    config.routes.post("/settings/person/remove", this::removePerson, Access.SET);
+    config.routes.get("/theme.css", call -> look(call, theme(call)), Access.OPEN);
   }
 
   private void show(Context call, SettingValues set, String fault) {

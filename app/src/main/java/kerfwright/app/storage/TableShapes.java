@@ -20,6 +20,9 @@ import java.util.TreeSet;
 final class TableShapes {
   private static final String OF_MIGRATION = "flyway_schema_history";
 
+  /** What is of the day alone: sessions, pauses after wrong passwords. */
+  private static final String PASSING = "passing_";
+
   private final DatabaseMetaData data;
   private final String schema;
 
@@ -38,7 +41,9 @@ final class TableShapes {
     try (ResultSet tables = data.getTables(null, pattern(), "%", new String[] {"TABLE"})) {
       while (tables.next()) {
         String name = tables.getString("TABLE_NAME");
-        if (!name.equals(OF_MIGRATION) && !name.startsWith("sqlite_")) {
+        if (!name.equals(OF_MIGRATION)
+            && !name.startsWith(PASSING)
+            && !name.startsWith("sqlite_")) {
           names.add(name);
         }
       }

@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.Map;
 import kerfwright.app.chairside.QueryFields;
 import kerfwright.app.input.BadInput;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.planner.WhatIf;
 import kerfwright.planner.casework.CutCase;
@@ -28,8 +28,8 @@ final class ComparePages {
   }
 
   void routes(JavalinConfig config) {
-    config.routes.get("/teach/compare", this::layer, Role.LOCAL);
-    config.routes.get("/teach/compare/case", this::ofCase, Role.LOCAL);
+    config.routes.get("/teach/compare", this::layer, Access.SEE);
+    config.routes.get("/teach/compare/case", this::ofCase, Access.CASES);
   }
 
   private void layer(Context call) {

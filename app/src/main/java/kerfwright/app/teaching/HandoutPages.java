@@ -14,7 +14,7 @@ import java.util.function.Supplier;
 import kerfwright.app.form.Sent;
 import kerfwright.app.print.OnePage;
 import kerfwright.app.print.Paper;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.practice.handout.Handout;
@@ -46,11 +46,11 @@ final class HandoutPages {
   }
 
   void routes(JavalinConfig config) {
-    config.routes.get("/teach/handouts", this::list, Role.LOCAL);
-    config.routes.get("/teach/handouts/new", this::fresh, Role.LOCAL);
-    config.routes.post("/teach/handouts", this::keep, Role.LOCAL);
-    config.routes.get("/teach/handouts/{id}", this::page, Role.LOCAL);
-    config.routes.get("/teach/handouts/{id}/pdf", this::pdf, Role.LOCAL);
+    config.routes.get("/teach/handouts", this::list, Access.CASES);
+    config.routes.get("/teach/handouts/new", this::fresh, Access.CASES);
+    config.routes.post("/teach/handouts", this::keep, Access.WORK);
+    config.routes.get("/teach/handouts/{id}", this::page, Access.CASES);
+    config.routes.get("/teach/handouts/{id}/pdf", this::pdf, Access.CASES);
   }
 
   private void list(Context call) {

@@ -4,7 +4,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.Map;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import org.jspecify.annotations.Nullable;
@@ -19,9 +19,9 @@ final class ShowPages {
 
   void routes(JavalinConfig config) {
     config.routes.get(
-        "/teach/show", call -> templates.html(call, "teaching/show.jte", Map.of()), Role.LOCAL);
-    config.routes.get("/teach/show/{topic}", this::lecture, Role.LOCAL);
-    config.routes.get("/teach/number", this::number, Role.LOCAL);
+        "/teach/show", call -> templates.html(call, "teaching/show.jte", Map.of()), Access.SEE);
+    config.routes.get("/teach/show/{topic}", this::lecture, Access.SEE);
+    config.routes.get("/teach/number", this::number, Access.SEE);
   }
 
   private void lecture(Context call) {

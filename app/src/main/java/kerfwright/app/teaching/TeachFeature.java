@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.function.Supplier;
 import kerfwright.app.plan.PlanDrawings;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.handout.Handouts;
 import kerfwright.practice.kept.KeptCases;
@@ -49,9 +49,9 @@ public final class TeachFeature {
     config.routes.get(
         "/teach",
         call -> templates.html(call, "teaching/start.jte", Map.of("cards", cards)),
-        Role.LOCAL);
+        Access.SEE);
     config.routes.get(
-        "/teach/claims", call -> templates.html(call, "teaching/claims.jte", Map.of()), Role.LOCAL);
+        "/teach/claims", call -> templates.html(call, "teaching/claims.jte", Map.of()), Access.SEE);
     show.routes(config);
     compare.routes(config);
     handouts.routes(config);

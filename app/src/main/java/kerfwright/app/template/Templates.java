@@ -4,9 +4,11 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Function;
+import kerfwright.app.security.Signed;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.tooth.ToothSystem;
@@ -18,6 +20,7 @@ public final class Templates {
   private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(ContentType.Html);
 
   private static final String PLACE_OF_WARNING = "<div data-warning></div>";
+  private static final String PLACE_OF_WHO = "<div data-who></div>";
 
   private final Settings settings;
   private final Function<Say, String> warning;
@@ -42,7 +45,19 @@ public final class Templates {
   /** The text of a page, see {@link #html}. */
   public String page(Context call, String name, Map<String, Object> values) {
     Say say = say(call);
-    return render(say, name, values).replace(PLACE_OF_WARNING, warning.apply(say));
+    return render(say, name, values)
+        .replace(PLACE_OF_WARNING, warning.apply(say))
+        .replace(PLACE_OF_WHO, who(call, say));
+  }
+
+  /** Who is signed in, with the button that locks; empty where nobody signs in. */
+  private static String who(Context call, Say say) {
+    String query = call.queryString();
+    boolean asks = call.method() == HandlerType.GET;
+    String here = asks ? call.path() + (query == null ? "" : "?" + query) : "/";
+    return Signed.initials(call)
+        .map(one -> render(say, "signin/who.jte", Map.of("initials", one, "here", here)))
+        .orElse("");
   }
 
   /** How this call is answered: the practice's language, else what the browser prefers. */

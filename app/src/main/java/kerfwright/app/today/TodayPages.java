@@ -14,7 +14,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Supplier;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
+import kerfwright.app.security.Signed;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
@@ -69,27 +70,29 @@ public final class TodayPages {
   }
 
   public void routes(JavalinConfig config) {
-    config.routes.get("/", call -> show(call, ""), Role.LOCAL);
-    config.routes.post("/start/language", this::language, Role.LOCAL);
-    config.routes.post("/start/handpieces", this::handpieces, Role.LOCAL);
-    config.routes.post("/start/usual-set", this::usualSet, Role.LOCAL);
-    config.routes.post("/start/people", this::people, Role.LOCAL);
-    config.routes.post("/start/sterilisers", this::sterilisers, Role.LOCAL);
-    config.routes.post("/start/put-aside", this::putAside, Role.LOCAL);
+    config.routes.get("/", call -> show(call, ""), Access.SEE);
+    config.routes.post("/start/language", this::language, Access.SET);
+    config.routes.post("/start/handpieces", this::handpieces, Access.SET);
+    config.routes.post("/start/usual-set", this::usualSet, Access.SET);
+    config.routes.post("/start/people", this::people, Access.SET);
+    config.routes.post("/start/sterilisers", this::sterilisers, Access.SET);
+    config.routes.post("/start/put-aside", this::putAside, Access.SET);
   }
 
   private void show(Context call, String fault) {
     Say say = templates.say(call);
     SettingValues set = parts.settings().read();
     Optional<FirstStart.Question> question =
-        parts.demo() ? Optional.empty() : FirstStart.next(set, parts.stock().drawer());
+        parts.demo() || !Signed.may(call, Access.SET)
+            ? Optional.empty()
+            : FirstStart.next(set, parts.stock().drawer());
     List<Matter> matters = new ArrayList<>();
     parts.matters().forEach(one -> matters.addAll(one.today(say)));
     matters.sort(Comparator.comparing(Matter::urgent).reversed());
     Map<InstrumentState, Integer> pieces = parts.stock().drawer().pieces();
     Map<String, Object> values = new LinkedHashMap<>();
     values.put("day", LocalDate.now(clock));
-    values.put("visits", parts.visits().next(say));
+    values.put("visits", Signed.may(call, Access.CASES) ? parts.visits().next(say) : List.of());
     values.put("matters", matters);
     values.put("record", parts.record().get());
     values.put("examples", parts.examples());

@@ -35,6 +35,7 @@ import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Newest;
 import kerfwright.app.storage.Private;
 import kerfwright.app.storage.Seal;
+import kerfwright.app.storage.StoredAccounts;
 import kerfwright.app.storage.StoredDays;
 import kerfwright.app.storage.StoredDrafts;
 import kerfwright.app.storage.StoredDrawer;
@@ -148,6 +149,10 @@ public final class OpenPractice implements AutoCloseable {
       open = kept(folder.toAbsolutePath());
     }
     try {
+      if (options.demo() && !new StoredAccounts(open.database).all().isEmpty()) {
+        throw new BadInput(
+            "--demo", "opens a practice without sign-in, and people sign in to this one");
+      }
       open.fill(folder, options.demo());
       return open;
     } catch (BadInput | RuntimeException failed) {

@@ -16,7 +16,7 @@ import kerfwright.app.reference.NumberAnswer;
 import kerfwright.app.reference.Place;
 import kerfwright.app.reference.ToothFaults;
 import kerfwright.app.reference.TypedInstrument;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.material.Material;
@@ -43,14 +43,14 @@ final class ReferencePages {
   }
 
   void routes(JavalinConfig config) {
-    config.routes.get("/reference", call -> show(call, "start", Map.of()), Role.LOCAL);
-    config.routes.get(Place.NUMBERS.path(), this::numbers, Role.LOCAL);
-    config.routes.get(Place.ALIKE.path(), this::alike, Role.LOCAL);
-    config.routes.get(Place.TEETH.path(), this::teeth, Role.LOCAL);
-    config.routes.get(Place.LAYERS.path(), this::layers, Role.LOCAL);
-    config.routes.get("/reference/material", this::material, Role.LOCAL);
-    config.routes.get(Place.PLOT.path(), this::plot, Role.LOCAL);
-    config.routes.get("/reference/source", this::source, Role.LOCAL);
+    config.routes.get("/reference", call -> show(call, "start", Map.of()), Access.SEE);
+    config.routes.get(Place.NUMBERS.path(), this::numbers, Access.SEE);
+    config.routes.get(Place.ALIKE.path(), this::alike, Access.SEE);
+    config.routes.get(Place.TEETH.path(), this::teeth, Access.SEE);
+    config.routes.get(Place.LAYERS.path(), this::layers, Access.SEE);
+    config.routes.get("/reference/material", this::material, Access.SEE);
+    config.routes.get(Place.PLOT.path(), this::plot, Access.SEE);
+    config.routes.get("/reference/source", this::source, Access.SEE);
     for (Place place :
         List.of(
             Place.GRIT,
@@ -60,7 +60,7 @@ final class ReferencePages {
             Place.LIMITS,
             Place.SOURCES)) {
       String template = place.path().substring("/reference/".length());
-      config.routes.get(place.path(), call -> show(call, template, Map.of()), Role.LOCAL);
+      config.routes.get(place.path(), call -> show(call, template, Map.of()), Access.SEE);
     }
   }
 

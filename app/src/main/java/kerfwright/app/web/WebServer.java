@@ -23,9 +23,9 @@ import kerfwright.app.drawer.ItemPages;
 import kerfwright.app.kept.KeptDesk;
 import kerfwright.app.kept.KeptPages;
 import kerfwright.app.learner.LearnerPages;
+import kerfwright.app.network.Network;
 import kerfwright.app.reprocessing.LoadMatters;
-import kerfwright.app.security.Gate;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.setting.SettingPages;
 import kerfwright.app.storage.Newest;
 import kerfwright.app.storage.StorageFault;
@@ -64,11 +64,16 @@ public final class WebServer {
   private final RoundPages round;
   private final LearnerPages learner;
   private final TeachFeature teach;
+  private final PeopleFeature people;
 
-  private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
+  private WebServer(
+      Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo, Entrance entrance) {
     PlanDesk desk = new PlanDesk(wiring, open.desk().drawer(), open.learning());
     this.templates =
-        new Templates(open.settings(), new BackupWarning(open.backups(), open.watch()));
+        new Templates(
+            open.settings(),
+            new OpenWarning(entrance.doors(), new BackupWarning(open.backups(), open.watch())));
+    this.people = new PeopleFeature(open, entrance, templates, Clock.systemDefaultZone());
     this.day =
         new DayFeature(
             open.days(),
@@ -156,20 +161,34 @@ public final class WebServer {
             templates);
   }
 
-  /** A server ready to start; it listens on loopback, whatever the caller wants. */
-  public static Javalin create(
-      Wiring wiring, OpenPractice drawer, List<CutCase> examples, boolean demo, int port) {
-    WebServer server = new WebServer(wiring, drawer, examples, demo);
+  /** A server ready to start. */
+  static Javalin create(
+      Wiring wiring, OpenPractice drawer, List<CutCase> examples, boolean demo, Entrance entrance) {
+    WebServer server = new WebServer(wiring, drawer, examples, demo, entrance);
     return Javalin.create(
         config -> {
           config.startup.showJavalinBanner = false;
           config.startup.startupWatcherEnabled = false;
-          config.jetty.port = port;
-          Gate.install(config);
+          config.jetty.port = entrance.port();
+          server.people.gate().install(config);
+          listen(config, entrance);
           config.routes.beforeMatched(call -> refuseToWrite(call, drawer.watch()));
           server.routes(config);
           server.failures(config);
         });
+  }
+
+  private static void listen(JavalinConfig config, Entrance entrance) {
+    Network network = entrance.network();
+    if (network != null) {
+      config.jetty.addConnector((server, http) -> network.secure(server, http, entrance.port()));
+      network
+          .fingerprint()
+          .ifPresent(
+              own ->
+                  config.jetty.addConnector(
+                      (server, http) -> Network.plain(server, http, entrance.plainPort())));
+    }
   }
 
   /** Where the file is damaged or gone, nothing more is taken in; what only computes goes on. */
@@ -186,16 +205,16 @@ public final class WebServer {
   private void routes(JavalinConfig config) {
     today.routes(config);
     day.routes(config);
-    config.routes.get("/case", cases::form, Role.LOCAL);
-    config.routes.get("/plan", plans::page, Role.LOCAL);
-    config.routes.post("/plan", plans::keep, Role.LOCAL);
-    config.routes.get("/plan/preview", plans::preview, Role.LOCAL);
-    config.routes.get("/plan.json", plans::json, Role.LOCAL);
-    config.routes.get("/plan.pdf", plans::pdf, Role.LOCAL);
-    config.routes.get("/plan.txt", plans::text, Role.LOCAL);
+    config.routes.get("/case", cases::form, Access.SEE);
+    config.routes.get("/plan", plans::page, Access.SEE);
+    config.routes.post("/plan", plans::keep, Access.WORK);
+    config.routes.get("/plan/preview", plans::preview, Access.SEE);
+    config.routes.get("/plan.json", plans::json, Access.SEE);
+    config.routes.get("/plan.pdf", plans::pdf, Access.SEE);
+    config.routes.get("/plan.txt", plans::text, Access.SEE);
     kept.routes(config);
     whatIf.routes(config);
-    config.routes.post("/api/plan", plans::api, Role.LOCAL);
+    config.routes.post("/api/plan", plans::api, Access.PLAN_API);
     reference.routes(config);
     drawer.routes(config);
     items.routes(config);
@@ -204,12 +223,13 @@ public final class WebServer {
     round.routes(config);
     chairside.routes(config);
     config.routes.get(
-        "/chairside/worker.js", call -> assets.serve(call, "chair-worker.js"), Role.LOCAL);
+        "/chairside/worker.js", call -> assets.serve(call, "chair-worker.js"), Access.OPEN);
     around.routes(config);
     learner.routes(config);
     teach.routes(config);
-    config.routes.get("/static/arch.css", Assets::arch, Role.LOCAL);
-    config.routes.get("/static/{name}", assets::serve, Role.LOCAL);
+    people.routes(config);
+    config.routes.get("/static/arch.css", Assets::arch, Access.OPEN);
+    config.routes.get("/static/{name}", assets::serve, Access.OPEN);
   }
 
   private void failures(JavalinConfig config) {
@@ -219,7 +239,7 @@ public final class WebServer {
     config.routes.exception(
         Exception.class,
         (failure, call) -> {
-          LOG.error("{} {} failed", call.method(), call.path(), failure);
+          LOG.error("{} {} failed {}", call.method(), call.path(), Trace.of(failure));
           Optional<StorageFault> storage = StorageFault.of(failure);
           if (storage.isPresent()) {
             storageProblem(call, storage.get(), StorageFault.place(failure));
@@ -243,7 +263,11 @@ public final class WebServer {
   private void problem(Context call, int status, @Nullable String detail) {
     String words =
         switch (status) {
-          case 403, 404, 413, 500, 503 -> "page.problem-" + status;
+          case 403 ->
+              "start".equals(detail)
+                  ? "signin.needs-address"
+                  : "role".equals(detail) ? "signin.not-allowed" : "page.problem-403";
+          case 404, 413, 500, 503 -> "page.problem-" + status;
           default -> "page.problem-other";
         };
     call.status(status);

@@ -8,7 +8,7 @@ import java.util.Optional;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.plan.WhatIfForm;
 import kerfwright.app.plan.WhatIfView;
-import kerfwright.app.security.Role;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.planner.WhatIf;
@@ -25,8 +25,8 @@ final class WhatIfPages {
   }
 
   void routes(JavalinConfig config) {
-    config.routes.get("/plan/what-if", call -> answer(call, false), Role.LOCAL);
-    config.routes.get("/plan/what-if/panel", call -> answer(call, true), Role.LOCAL);
+    config.routes.get("/plan/what-if", call -> answer(call, false), Access.SEE);
+    config.routes.get("/plan/what-if/panel", call -> answer(call, true), Access.SEE);
   }
 
   private void answer(Context call, boolean fresh) {

@@ -225,6 +225,7 @@ export async function send(now) {
       keepalive: true,
       body: JSON.stringify(due.slice(0, 50)),
     });
+    if (answer.status === 401) return { connected: false, locked: true };
     if (!answer.ok) return { connected: false };
     const told = await answer.json();
     await inTurn(async () => {
@@ -254,8 +255,8 @@ function change(which, to) {
 }
 
 /** Entries the record refused are tried again when somebody asks for it. */
-export function again() {
-  return change((one) => one.refused, { refused: "" });
+export function again(which = () => true) {
+  return change((one) => one.refused && which(one), { refused: "" });
 }
 
 /** A random UUID, also where the page is not a secure context. */

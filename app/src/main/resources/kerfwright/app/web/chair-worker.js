@@ -26,8 +26,10 @@ self.addEventListener("message", (event) => {
 async function keep(cache, request) {
   try {
     const answer = await fetch(request);
-    if (answer.ok) await cache.put(request, answer);
-    return answer.ok;
+    // led elsewhere, as to the sign-in: that is not this page
+    const itself = answer.ok && !answer.redirected;
+    if (itself) await cache.put(request, answer);
+    return itself;
   } catch (lost) {
     return Boolean(await cache.match(request));
   }
@@ -48,7 +50,7 @@ async function answer(request) {
   const late = new Promise((_, no) => setTimeout(no, PATIENCE_MS));
   try {
     const fresh = await Promise.race([fetch(request), late]);
-    if (fresh.ok) await cache.put(request, fresh.clone());
+    if (fresh.ok && !fresh.redirected) await cache.put(request, fresh.clone());
     return fresh;
   } catch (lost) {
     const kept = await cache.match(request, { ignoreVary: true });

@@ -31,6 +31,12 @@ if (!state) {
 } else if (served.version > state.version && Object.keys(state.steps).length === 0) {
   state = { ...state, version: served.version, sheet: served.sheet };
 }
+// who did it is whoever is signed in; what they logged before is tried again
+const signed = document.body.dataset.signed;
+if (signed) {
+  state.by = signed;
+  await store.again((entry) => entry.by === signed);
+}
 // what another device has logged of this run stands here as logged
 for (const done of JSON.parse(one("done").value)) {
   const of = state.steps[done.order] || (state.steps[done.order] = {});
@@ -40,6 +46,7 @@ const open = state.sheet.steps.findIndex((step) => !(state.steps[step.order] || 
 if (state.steps[now().order]?.entry && open > state.at) state.at = open;
 let last = { where: "", cutting: true };
 let lost = false;
+let locked = false;
 let logging = false;
 let undoTold = false;
 
@@ -181,7 +188,9 @@ function release() {
 }
 
 async function send() {
-  const { connected } = await store.send(false);
+  const answer = await store.send(false);
+  const { connected } = answer;
+  locked = Boolean(answer.locked);
   if (connected !== null) lost = !connected;
   if (store.waiting().length === 0) {
     lost = false;
@@ -208,12 +217,15 @@ function link() {
   }
   const words = alone.entries > 0
     ? show.say("unkept", alone.entries)
+    : locked
+    ? show.say("locked", held.length)
     : lost
     ? show.say("offline", held.length)
     : held.length > 0
       ? show.say("waiting", held.length)
       : show.say("safe");
   if (one("link").textContent !== words) one("link").textContent = words;
+  one("unlock").hidden = !locked;
   one("link").dataset.state = lost || full ? "lost" : held.length > 0 ? "waiting" : "safe";
   const mayUndo = !logging && waits.some((w) => state.last && w.id === state.last.id && w.holdUntil > Date.now());
   one("undo").hidden = !mayUndo;
@@ -354,7 +366,7 @@ document.querySelectorAll("[data-by]").forEach((button) =>
     button.closest("dialog").close();
   }),
 );
-one("by-other").addEventListener("submit", (event) => {
+one("by-other")?.addEventListener("submit", (event) => {
   const typed = one("by-typed").value.normalize("NFC").trim().toUpperCase();
   if (/^[\p{L}\p{N}.-]{1,12}$/u.test(typed)) {
     state.by = typed;

@@ -172,6 +172,8 @@ class ArchitectureTest {
             "kerfwright.app.daypage..",
             "kerfwright.app.kept..",
             "kerfwright.app.teaching..",
+            "kerfwright.app.signin..",
+            "kerfwright.app.network..",
             "kerfwright.app.horizon..")
         .should()
         .dependOnClassesThat()

@@ -33,6 +33,8 @@ class PagesAccessibilityTest {
           "/scan",
           "/labels",
           "/backup",
+          "/people",
+          "/trail",
           "/restock",
           "/pace",
           "/reprocessing",

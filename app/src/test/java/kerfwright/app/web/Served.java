@@ -12,6 +12,11 @@ import java.util.List;
 import kerfwright.app.Wiring;
 import kerfwright.app.cli.ServeOptions;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.network.Network;
+import kerfwright.app.security.Doors;
+import org.eclipse.jetty.server.Connector;
+import org.eclipse.jetty.server.ServerConnector;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The whole application on a free port, with the demo practice unless an empty one is asked for.
@@ -20,6 +25,9 @@ final class Served implements AutoCloseable {
   private Javalin server;
   private int port;
   private final boolean demo;
+  private final Doors doors;
+  private final @Nullable String code;
+  private final @Nullable Network network;
   private final OpenPractice drawer;
   private final HttpClient client = HttpClient.newHttpClient();
 
@@ -28,9 +36,28 @@ final class Served implements AutoCloseable {
   }
 
   private Served(boolean demo) throws BadInput {
+    this(demo, Doors.open(), null);
+  }
+
+  /** With the doors of a practice that is no demo. */
+  Served(boolean demo, Doors doors, @Nullable String code) throws BadInput {
+    this(demo, doors, code, null);
+  }
+
+  private Served(boolean demo, Doors doors, @Nullable String code, @Nullable Network network)
+      throws BadInput {
+    this.network = network;
     this.demo = demo;
+    this.doors = doors;
+    this.code = code;
     drawer = OpenPractice.of(new ServeOptions(demo, 0, null));
     start(0);
+  }
+
+  /** The invented practice on a network, on loopback's ports: people sign in. */
+  static Served onNetwork(Network network) throws BadInput {
+    Doors doors = Doors.reached(Doors.Kind.NETWORK, network.names());
+    return new Served(true, doors, "ABCD-EFGH-JKLM", network);
   }
 
   /** A practice that starts for the first time: nothing set, nothing in the drawer. */
@@ -42,7 +69,11 @@ final class Served implements AutoCloseable {
     Wiring wiring = Wiring.production();
     server =
         WebServer.create(
-            wiring, drawer, demo ? wiring.demoCases().read() : List.of(), demo, wanted);
+            wiring,
+            drawer,
+            demo ? wiring.demoCases().read() : List.of(),
+            demo,
+            new Entrance(doors, wanted, code, network));
     server.start();
   }
 
@@ -52,7 +83,7 @@ final class Served implements AutoCloseable {
 
   /** Stops answering, as when the machine of the practice is out of reach. */
   void lose() {
-    port = server.port();
+    port = port(0);
     server.stop();
   }
 
@@ -67,7 +98,17 @@ final class Served implements AutoCloseable {
   }
 
   String address(String path) {
-    return "http://localhost:" + server.port() + path;
+    return (network == null ? "http" : "https") + "://localhost:" + port(0) + path;
+  }
+
+  /** Where devices are made to trust the authority. */
+  String plainAddress() {
+    return "http://localhost:" + port(1);
+  }
+
+  private int port(int connector) {
+    Connector[] all = server.jettyServer().server().getConnectors();
+    return ((ServerConnector) all[connector]).getLocalPort();
   }
 
   HttpResponse<String> get(String path) throws IOException, InterruptedException {

@@ -1,0 +1,54 @@
+package kerfwright.app.network;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.security.GeneralSecurityException;
+import java.security.KeyStore;
+import java.security.MessageDigest;
+import java.security.PrivateKey;
+import java.security.cert.X509Certificate;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the server shows, and its key.
+ *
+ * @param chain the server's certificate first
+ * @param key its key
+ * @param authority the practice's own authority, null where the certificate was given
+ */
+record Certificates(
+    List<X509Certificate> chain, PrivateKey key, @Nullable X509Certificate authority) {
+  Certificates {
+    chain = List.copyOf(chain);
+  }
+
+  /** A certificate with its chain and a key, as PEM files. */
+  static Certificates given(Path certificate, Path key) throws IOException {
+    return new Certificates(Pem.certificates(certificate), Pem.key(key), null);
+  }
+
+  /** In memory only: it needs no password, and is given an empty one. */
+  KeyStore store() {
+    try {
+      KeyStore store = KeyStore.getInstance("PKCS12");
+      store.load(null, new char[0]);
+      store.setKeyEntry("server", key, new char[0], chain.toArray(X509Certificate[]::new));
+      return store;
+    } catch (GeneralSecurityException | IOException unfit) {
+      throw new IllegalStateException("certificate and key do not fit", unfit);
+    }
+  }
+
+  /** SHA-256 of a certificate, as browsers and devices show it. */
+  static String fingerprint(X509Certificate certificate) {
+    try {
+      byte[] sum = MessageDigest.getInstance("SHA-256").digest(certificate.getEncoded());
+      return HexFormat.ofDelimiter(":").formatHex(sum).toUpperCase(Locale.ROOT);
+    } catch (GeneralSecurityException unreadable) {
+      throw new IllegalStateException(unreadable);
+    }
+  }
+}

@@ -1,0 +1,145 @@
+package kerfwright.app.signin;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.ForbiddenResponse;
+import io.javalin.http.HttpStatus;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Supplier;
+import kerfwright.app.form.Sent;
+import kerfwright.app.security.Access;
+import kerfwright.app.security.Guard;
+import kerfwright.app.security.PasswordHash;
+import kerfwright.app.security.PasswordRule;
+import kerfwright.app.security.SignInDesk;
+import kerfwright.app.security.Signed;
+import kerfwright.app.template.Templates;
+import kerfwright.practice.people.Account;
+import kerfwright.practice.people.Role;
+import kerfwright.practice.setting.Person;
+import kerfwright.practice.setting.Settings;
+import org.jspecify.annotations.Nullable;
+
+/** One's own password and digits, and the first owner. */
+public final class AccountPages {
+  private final Guard guard;
+  private final SignInDesk desk;
+  private final Settings settings;
+  private final @Nullable String firstCode;
+  private final Supplier<UUID> ids;
+  private final Templates templates;
+
+  /**
+   * @param firstCode what makes the first owner, null where nobody is to be made
+   */
+  public AccountPages(
+      Guard guard,
+      SignInDesk desk,
+      Settings settings,
+      @Nullable String firstCode,
+      Supplier<UUID> ids,
+      Templates templates) {
+    this.guard = guard;
+    this.desk = desk;
+    this.settings = settings;
+    this.firstCode = firstCode;
+    this.ids = ids;
+    this.templates = templates;
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get("/first", call -> first(call, ""), Access.OPEN);
+    config.routes.post("/first", this::makeFirst, Access.OPEN);
+    config.routes.get("/account", call -> account(call, "", false), Access.SELF);
+    config.routes.post("/account", this::choose, Access.SELF);
+  }
+
+  private void first(Context call, String fault) {
+    if (firstCode == null || guard.hasPeople()) {
+      call.redirect("/", HttpStatus.SEE_OTHER);
+      return;
+    }
+    templates.html(
+        call, "signin/first.jte", Map.of("initials", Sent.text(call, "initials"), "fault", fault));
+  }
+
+  /** The code was printed where the program was started: whoever reads it may begin. */
+  private void makeFirst(Context call) {
+    String initials = Sent.text(call, "initials").toUpperCase(java.util.Locale.ROOT);
+    String code = Sent.text(call, "code").toUpperCase(java.util.Locale.ROOT);
+    String password = SignInPages.password(call);
+    String pin = Sent.text(call, "pin");
+    String fault = "";
+    if (firstCode == null
+        || guard.hasPeople()
+        || !desk.isCode(firstCode, code, guard.address(call))) {
+      fault = "signin.wrong-code";
+    } else if (!Person.initialsAreSound(initials)) {
+      fault = "setting.initials-needed";
+    } else {
+      fault = fault(password, pin, initials).orElse("");
+    }
+    if (!fault.isEmpty()) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      first(call, fault);
+      return;
+    }
+    String pinHash = pin.isEmpty() ? "" : PasswordHash.of(pin);
+    Account owner =
+        new Account(
+            ids.get(), 1, initials, Role.OWNER, true, PasswordHash.of(password), pinHash, null);
+    if (!desk.accounts().addFirst(owner)) {
+      call.redirect("/sign-in", HttpStatus.SEE_OTHER);
+      return;
+    }
+    NamedPeople.name(settings, owner);
+    guard.hold(call, desk.begin(owner).token());
+    call.redirect("/people", HttpStatus.SEE_OTHER);
+  }
+
+  /** The key of what is wrong with a new password or digits. */
+  private static Optional<String> fault(String password, String pin, String initials) {
+    return PasswordRule.fault(password, initials)
+        .or(
+            () ->
+                pin.isEmpty() || PasswordRule.arePin(pin)
+                    ? Optional.empty()
+                    : Optional.of("signin.pin-rule"));
+  }
+
+  private static Signed signed(Context call) {
+    return Signed.in(call).orElseThrow(() -> new ForbiddenResponse("role"));
+  }
+
+  private void account(Context call, String fault, boolean done) {
+    Account account = signed(call).account();
+    Map<String, Object> values = new HashMap<>();
+    values.put("account", account);
+    values.put("fault", fault);
+    values.put("done", done || call.queryParam("done") != null);
+    templates.html(call, "signin/account.jte", values);
+  }
+
+  private void choose(Context call) {
+    Signed signed = signed(call);
+    Account account = signed.account();
+    String password = SignInPages.password(call);
+    String now = Optional.ofNullable(call.formParam("now")).orElse("");
+    String pin = Sent.text(call, "pin");
+    Optional<String> fault = fault(password, pin, account.initials());
+    if (!account.mustChoose() && !desk.holds(signed, now, guard.address(call))) {
+      fault = Optional.of("signin.wrong-password");
+    } else if (fault.isEmpty() && !desk.choose(signed, password, pin)) {
+      fault = Optional.of("setting.changed-elsewhere");
+    }
+    if (fault.isPresent()) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      account(call, fault.get(), false);
+      return;
+    }
+    call.redirect(account.mustChoose() ? "/" : "/account?done=1", HttpStatus.SEE_OTHER);
+  }
+}

@@ -1,0 +1,187 @@
+package kerfwright.app.signin;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Supplier;
+import kerfwright.app.form.Sent;
+import kerfwright.app.security.Access;
+import kerfwright.app.security.PasswordHash;
+import kerfwright.app.security.Secrets;
+import kerfwright.app.security.SignInDesk;
+import kerfwright.app.security.Signed;
+import kerfwright.app.template.Templates;
+import kerfwright.practice.people.Account;
+import kerfwright.practice.people.ProgramToken;
+import kerfwright.practice.people.ProgramTokens;
+import kerfwright.practice.people.Role;
+import kerfwright.practice.setting.Person;
+import kerfwright.practice.setting.Settings;
+
+/** Who signs in and what they may do; tokens of programs. */
+public final class PeoplePages {
+  private static final Duration CODE_HOLDS = Duration.ofHours(24);
+  private static final int MOST_DAYS = 365;
+
+  /**
+   * What the pages work with.
+   *
+   * @param desk people and their sessions
+   * @param tokens tokens of programs
+   * @param settings the people of the practice
+   * @param ids fresh ids
+   * @param clock the time
+   * @param pairing true where devices are made to trust the practice's authority
+   */
+  public record Parts(
+      SignInDesk desk,
+      ProgramTokens tokens,
+      Settings settings,
+      Supplier<UUID> ids,
+      Clock clock,
+      boolean pairing) {}
+
+  /** Shown once: a code for somebody, or a token. */
+  public record Shown(String whom, String secret, boolean token) {
+    static final Shown NOTHING = new Shown("", "", false);
+  }
+
+  private final Parts with;
+  private final Templates templates;
+
+  public PeoplePages(Parts with, Templates templates) {
+    this.with = with;
+    this.templates = templates;
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get("/people", call -> show(call, Shown.NOTHING, ""), Access.OWN);
+    config.routes.post("/people/add", this::add, Access.OWN);
+    config.routes.post("/people/{id}/role", this::role, Access.OWN);
+    config.routes.post("/people/{id}/code", this::code, Access.OWN);
+    config.routes.post("/people/token", this::makeToken, Access.OWN);
+    config.routes.post("/people/token/{id}/end", this::endToken, Access.OWN);
+  }
+
+  private void show(Context call, Shown shown, String fault) {
+    Map<String, Object> values = new HashMap<>();
+    values.put("people", with.desk().accounts().all());
+    values.put("tokens", with.tokens().all());
+    values.put("own", Signed.initials(call).orElse(""));
+    values.put("now", with.clock().instant());
+    values.put("pairing", with.pairing());
+    values.put("shown", shown);
+    values.put("fault", fault);
+    templates.html(call, "signin/people.jte", values);
+  }
+
+  private void refuse(Context call, String fault) {
+    call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+    show(call, Shown.NOTHING, fault);
+  }
+
+  private void add(Context call) {
+    String initials = Sent.text(call, "initials").toUpperCase(Locale.ROOT);
+    Optional<Role> role = Role.byId(Sent.text(call, "role"));
+    if (Signed.in(call).isEmpty()) {
+      refuse(call, "signin.owner-first");
+    } else if (!Person.initialsAreSound(initials) || role.isEmpty()) {
+      refuse(call, "setting.initials-needed");
+    } else {
+      String code = Secrets.code();
+      Account account =
+          new Account(
+              with.ids().get(),
+              1,
+              initials,
+              role.get(),
+              true,
+              PasswordHash.of(code),
+              "",
+              with.clock().instant().plus(CODE_HOLDS));
+      if (!with.desk().accounts().add(account)) {
+        refuse(call, "signin.initials-taken");
+        return;
+      }
+      NamedPeople.name(with.settings(), account);
+      show(call, new Shown(initials, code, false), "");
+    }
+  }
+
+  private Account known(Context call) {
+    return Sent.id(call.pathParam("id"))
+        .flatMap(with.desk().accounts()::find)
+        .orElseThrow(NotFoundResponse::new);
+  }
+
+  /** Another role, or gone; whatever they have open ends. */
+  private void role(Context call) {
+    Account account = known(call);
+    String chosen = Sent.text(call, "role");
+    Account next =
+        Role.byId(chosen)
+            .map(role -> account.as(role, true))
+            .orElse(account.as(account.role(), false));
+    change(call, account, next, Shown.NOTHING);
+  }
+
+  private void change(Context call, Account account, Account next, Shown shown) {
+    if (account.version() != Sent.version(call) || !with.desk().accounts().change(next)) {
+      refuse(call, "signin.not-changed");
+      return;
+    }
+    NamedPeople.name(with.settings(), next);
+    if (!Signed.initials(call).equals(Optional.of(account.initials()))) {
+      with.desk().endAll(next);
+    }
+    if (shown.secret().isEmpty()) {
+      call.redirect("/people", HttpStatus.SEE_OTHER);
+    } else {
+      show(call, shown, "");
+    }
+  }
+
+  /** A code in place of a forgotten password. */
+  private void code(Context call) {
+    Account account = known(call);
+    String code = Secrets.code();
+    Account next = account.withCode(PasswordHash.of(code), with.clock().instant().plus(CODE_HOLDS));
+    change(call, account, next, new Shown(account.initials(), code, false));
+  }
+
+  private void makeToken(Context call) {
+    String name = Sent.text(call, "name");
+    String days = Sent.text(call, "days");
+    Optional<ProgramToken.Scope> scope = ProgramToken.Scope.byId(Sent.text(call, "scope"));
+    if (name.isEmpty() || name.length() > 60 || scope.isEmpty() || !days.matches("[1-9]\\d{0,2}")) {
+      refuse(call, "signin.token-fault");
+      return;
+    }
+    String token = Secrets.token();
+    var now = with.clock().instant();
+    with.tokens()
+        .add(
+            new ProgramToken(
+                with.ids().get(),
+                name,
+                scope.get(),
+                Secrets.hash(token),
+                Signed.initials(call).orElse("-"),
+                now,
+                now.plus(Duration.ofDays(Math.min(MOST_DAYS, Integer.parseInt(days))))));
+    show(call, new Shown(name, token, true), "");
+  }
+
+  private void endToken(Context call) {
+    Sent.id(call.pathParam("id")).ifPresent(with.tokens()::end);
+    call.redirect("/people", HttpStatus.SEE_OTHER);
+  }
+}

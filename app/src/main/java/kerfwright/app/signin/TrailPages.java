@@ -1,0 +1,106 @@
+package kerfwright.app.signin;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import kerfwright.app.form.CellText;
+import kerfwright.app.security.Access;
+import kerfwright.app.template.Templates;
+import kerfwright.practice.people.Trail;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/** Who saw, exported and changed what: searched, checked, handed out; to the owner alone. */
+public final class TrailPages {
+  private static final int SHOWN = 200;
+  private static final Instant EVER = Instant.parse("2200-01-01T00:00:00Z");
+
+  private final Trail trail;
+  private final Templates templates;
+  private final Clock clock;
+
+  public TrailPages(Trail trail, Templates templates, Clock clock) {
+    this.trail = trail;
+    this.templates = templates;
+    this.clock = clock;
+  }
+
+  public void routes(JavalinConfig config) {
+    config.routes.get("/trail", this::show, Access.OWN);
+    config.routes.get("/trail.csv", this::csv, Access.OWN);
+  }
+
+  private void show(Context call) {
+    String who = typed(call, "who").toUpperCase(Locale.ROOT);
+    String what = typed(call, "what");
+    Trail.Query query =
+        new Trail.Query(
+            who,
+            what,
+            day(typed(call, "from")).map(this::begin).orElse(Instant.EPOCH),
+            day(typed(call, "until")).map(one -> begin(one.plusDays(1))).orElse(EVER));
+    Map<String, Object> values = new HashMap<>();
+    values.put("lines", trail.find(query, SHOWN));
+    values.put("most", SHOWN);
+    values.put("who", who);
+    values.put("what", what);
+    values.put("from", typed(call, "from"));
+    values.put("until", typed(call, "until"));
+    values.put(
+        "check", call.queryParam("check") == null ? Optional.empty() : Optional.of(trail.check()));
+    templates.html(call, "signin/trail.jte", values);
+  }
+
+  private static String typed(Context call, String name) {
+    String value = call.queryParam(name);
+    return value == null ? "" : value.strip();
+  }
+
+  private Instant begin(LocalDate day) {
+    return day.atStartOfDay(clock.getZone()).toInstant();
+  }
+
+  private static Optional<LocalDate> day(String typed) {
+    try {
+      return typed.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(typed));
+    } catch (DateTimeException none) {
+      return Optional.empty();
+    }
+  }
+
+  private void csv(Context call) {
+    StringWriter text = new StringWriter();
+    try (CSVPrinter csv = new CSVPrinter(text, CSVFormat.RFC4180)) {
+      csv.printRecord("number", "at", "who", "act", "what", "sha256");
+      trail.walk(
+          line -> {
+            Trail.Entry one = line.entry();
+            try {
+              csv.printRecord(
+                  line.number(),
+                  one.at(),
+                  CellText.of(one.who()),
+                  one.act().id(),
+                  CellText.of(one.what()),
+                  line.hash());
+            } catch (IOException never) {
+              throw new UncheckedIOException(never);
+            }
+          });
+    } catch (IOException never) {
+      throw new UncheckedIOException(never);
+    }
+    call.header("Content-Disposition", "attachment; filename=\"trail.csv\"");
+    call.contentType("text/csv; charset=utf-8").result(text.toString());
+  }
+}

@@ -1,0 +1,168 @@
+package kerfwright.app.storage;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.UnaryOperator;
+import kerfwright.practice.people.Session;
+import kerfwright.practice.people.Sessions;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+
+/** Sessions and pauses in a database: every process on it knows them. */
+public final class StoredSessions implements Sessions {
+  private final Jdbi jdbi;
+
+  public StoredSessions(Database database) {
+    this.jdbi = database.jdbi();
+  }
+
+  @Override
+  public Optional<Session> find(String hash) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery("SELECT * FROM passing_session WHERE hash = :hash")
+                .bind("hash", hash)
+                .map((row, context) -> session(row))
+                .findOne());
+  }
+
+  @Override
+  public void begin(Session session) {
+    jdbi.useHandle(handle -> insert(handle, session));
+  }
+
+  private static void insert(Handle handle, Session session) {
+    handle
+        .createUpdate(
+            "INSERT INTO passing_session (hash, account, begun_micros, used_micros,"
+                + " confirmed_micros, locked, wrong_pins) VALUES (:hash, :account, :begun, :used,"
+                + " :confirmed, :locked, :pins)")
+        .bind("hash", session.hash())
+        .bind("account", session.account().toString())
+        .bind("begun", StoredAccounts.micros(session.begun()))
+        .bind("used", StoredAccounts.micros(session.used()))
+        .bind("confirmed", StoredAccounts.micros(session.confirmed()))
+        .bind("locked", session.locked() ? 1 : 0)
+        .bind("pins", session.wrongPins())
+        .execute();
+  }
+
+  @Override
+  public boolean replace(String hash, Session next) {
+    return jdbi.inTransaction(
+        handle -> {
+          boolean there = delete(handle, hash) == 1;
+          if (there) {
+            insert(handle, next);
+          }
+          return there;
+        });
+  }
+
+  @Override
+  public void end(String hash) {
+    jdbi.useHandle(handle -> delete(handle, hash));
+  }
+
+  private static int delete(Handle handle, String hash) {
+    return handle
+        .createUpdate("DELETE FROM passing_session WHERE hash = :hash")
+        .bind("hash", hash)
+        .execute();
+  }
+
+  @Override
+  public void endAll(UUID account, String save) {
+    jdbi.useHandle(
+        handle ->
+            handle
+                .createUpdate(
+                    "DELETE FROM passing_session WHERE account = :account AND hash <> :save")
+                .bind("account", account.toString())
+                .bind("save", save)
+                .execute());
+  }
+
+  @Override
+  public void tidy(Instant before) {
+    jdbi.useHandle(
+        handle -> {
+          Long micros = StoredAccounts.micros(before);
+          handle
+              .createUpdate("DELETE FROM passing_session WHERE begun_micros < :before")
+              .bind("before", micros)
+              .execute();
+          handle
+              .createUpdate("DELETE FROM passing_wait WHERE until_micros < :before")
+              .bind("before", micros)
+              .execute();
+        });
+  }
+
+  @Override
+  public int countPin(String hash) {
+    return jdbi.inTransaction(
+        handle -> {
+          handle
+              .createUpdate(
+                  "UPDATE passing_session SET wrong_pins = wrong_pins + 1 WHERE hash = :hash")
+              .bind("hash", hash)
+              .execute();
+          return handle
+              .createQuery("SELECT wrong_pins FROM passing_session WHERE hash = :hash")
+              .bind("hash", hash)
+              .mapTo(Integer.class)
+              .findOne()
+              .orElse(Integer.MAX_VALUE);
+        });
+  }
+
+  @Override
+  public Wait change(String place, UnaryOperator<Wait> change) {
+    return jdbi.inTransaction(
+        handle -> {
+          // takes the row, so that others wait for it
+          handle
+              .createUpdate(
+                  "INSERT INTO passing_wait (place, failures, until_micros) VALUES (:place, 0, 0)"
+                      + " ON CONFLICT (place) DO UPDATE SET failures = passing_wait.failures")
+              .bind("place", place)
+              .execute();
+          Wait before =
+              handle
+                  .createQuery("SELECT * FROM passing_wait WHERE place = :place")
+                  .bind("place", place)
+                  .map(
+                      (row, context) ->
+                          new Wait(
+                              row.getInt("failures"),
+                              StoredAccounts.instant(row.getLong("until_micros"))))
+                  .one();
+          Wait after = change.apply(before);
+          handle
+              .createUpdate(
+                  "UPDATE passing_wait SET failures = :failures, until_micros = :until"
+                      + " WHERE place = :place")
+              .bind("place", place)
+              .bind("failures", after.failures())
+              .bind("until", StoredAccounts.micros(after.until()))
+              .execute();
+          return before;
+        });
+  }
+
+  private static Session session(ResultSet row) throws SQLException {
+    return new Session(
+        row.getString("hash"),
+        UUID.fromString(row.getString("account")),
+        StoredAccounts.instant(row.getLong("begun_micros")),
+        StoredAccounts.instant(row.getLong("used_micros")),
+        StoredAccounts.instant(row.getLong("confirmed_micros")),
+        row.getInt("locked") == 1,
+        row.getInt("wrong_pins"));
+  }
+}

@@ -1,0 +1,153 @@
+package kerfwright.app.storage;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import kerfwright.practice.people.Trail;
+import kerfwright.practice.record.Chain;
+import kerfwright.practice.record.ChainCheck;
+import org.jdbi.v3.core.Jdbi;
+import org.jspecify.annotations.Nullable;
+
+/** The trail in a database. */
+public final class StoredTrail implements Trail {
+  private final Jdbi jdbi;
+
+  public StoredTrail(Database database) {
+    this.jdbi = database.jdbi();
+  }
+
+  @Override
+  public void add(Entry entry) {
+    jdbi.useTransaction(
+        handle -> {
+          handle.execute("UPDATE trail_end SET number = number");
+          Chain next =
+              handle
+                  .createQuery("SELECT number, hash FROM trail_end")
+                  .map((row, context) -> new Chain(row.getLong("number"), row.getString("hash")))
+                  .one()
+                  .after(entry.line());
+          handle
+              .createUpdate(
+                  "INSERT INTO trail (number, at_micros, who, act, what, line, hash)"
+                      + " VALUES (:number, :at, :who, :act, :what, :line, :hash)")
+              .bind("number", next.number())
+              .bind("at", StoredAccounts.micros(entry.at()))
+              .bind("who", entry.who())
+              .bind("act", entry.act().id())
+              .bind("what", entry.what())
+              .bind("line", entry.line())
+              .bind("hash", next.hash())
+              .execute();
+          handle
+              .createUpdate("UPDATE trail_end SET number = :number, hash = :hash")
+              .bind("number", next.number())
+              .bind("hash", next.hash())
+              .execute();
+        });
+  }
+
+  @Override
+  public List<Line> find(Query query, int most) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    "SELECT * FROM trail WHERE (:who = '' OR who = :who) AND (:what = '' OR"
+                        + " LOWER(what) LIKE :part ESCAPE '!') AND at_micros >= :from AND at_micros"
+                        + " < :until ORDER BY number DESC LIMIT :most")
+                .bind("who", query.who())
+                .bind("what", query.what())
+                .bind("part", "%" + escaped(query.what().toLowerCase(Locale.ROOT)) + "%")
+                .bind("from", StoredAccounts.micros(query.from()))
+                .bind("until", StoredAccounts.micros(query.until()))
+                .bind("most", most)
+                .map((row, context) -> line(row))
+                .list());
+  }
+
+  private static String escaped(String part) {
+    return part.replace("!", "!!").replace("%", "!%").replace("_", "!_");
+  }
+
+  @Override
+  public void walk(Consumer<Line> each) {
+    jdbi.useTransaction(
+        handle -> {
+          try (Stream<Line> all =
+              handle
+                  .createQuery("SELECT * FROM trail ORDER BY number")
+                  .map((row, context) -> line(row))
+                  .stream()) {
+            all.forEach(each);
+          }
+        });
+  }
+
+  @Override
+  public ChainCheck check() {
+    return jdbi.inTransaction(
+        handle -> {
+          Chain end =
+              handle
+                  .createQuery("SELECT number, hash FROM trail_end")
+                  .map((row, context) -> new Chain(row.getLong("number"), row.getString("hash")))
+                  .one();
+          Look look = new Look();
+          try (Stream<Stored> all =
+              handle
+                  .createQuery("SELECT * FROM trail ORDER BY number")
+                  .map((row, context) -> new Stored(line(row), row.getString("line")))
+                  .stream()) {
+            all.forEach(look::at);
+          }
+          return look.upTo(end);
+        });
+  }
+
+  private record Stored(Line line, String text) {}
+
+  /** Goes along the chain, to the first line that is not as it was written. */
+  private static final class Look {
+    private Chain sound = Chain.EMPTY;
+    private ChainCheck.@Nullable Break broken;
+
+    void at(Stored one) {
+      if (broken != null) {
+        return;
+      }
+      Chain after = sound.after(one.text());
+      long number = one.line().number();
+      if (number != after.number()) {
+        broken = new ChainCheck.Break(after.number(), ChainCheck.Kind.MISSING);
+      } else if (!after.hash().equals(one.line().hash())) {
+        broken = new ChainCheck.Break(number, ChainCheck.Kind.CHANGED);
+      } else if (!one.line().entry().line().equals(one.text())) {
+        broken = new ChainCheck.Break(number, ChainCheck.Kind.FOUND_WRONGLY);
+      } else {
+        sound = after;
+      }
+    }
+
+    ChainCheck upTo(Chain end) {
+      if (broken == null && !sound.equals(end)) {
+        broken = new ChainCheck.Break(sound.number() + 1, ChainCheck.Kind.END);
+      }
+      return new ChainCheck(sound, broken);
+    }
+  }
+
+  private static Line line(ResultSet row) throws SQLException {
+    Entry entry =
+        new Entry(
+            StoredAccounts.instant(row.getLong("at_micros")),
+            row.getString("who"),
+            Act.byId(row.getString("act")).orElse(Act.REFUSED),
+            row.getString("what"));
+    return new Line(row.getLong("number"), entry, row.getString("hash"));
+  }
+}

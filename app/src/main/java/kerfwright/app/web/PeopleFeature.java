@@ -1,0 +1,68 @@
+package kerfwright.app.web;
+
+import io.javalin.config.JavalinConfig;
+import java.time.Clock;
+import kerfwright.app.network.PairingPages;
+import kerfwright.app.security.Footprint;
+import kerfwright.app.security.Gate;
+import kerfwright.app.security.Guard;
+import kerfwright.app.security.SignInDesk;
+import kerfwright.app.signin.AccountPages;
+import kerfwright.app.signin.PeoplePages;
+import kerfwright.app.signin.SignInPages;
+import kerfwright.app.signin.TrailPages;
+import kerfwright.app.storage.StoredAccounts;
+import kerfwright.app.storage.StoredSessions;
+import kerfwright.app.storage.StoredTokens;
+import kerfwright.app.storage.StoredTrail;
+import kerfwright.app.template.Templates;
+
+/** Who may come in: the gate, and the pages around it. */
+final class PeopleFeature {
+  private final Gate gate;
+  private final SignInPages signIn;
+  private final AccountPages account;
+  private final PeoplePages people;
+  private final TrailPages trail;
+  private final PairingPages pairing;
+
+  PeopleFeature(OpenPractice open, Entrance entrance, Templates templates, Clock clock) {
+    StoredTokens tokens = new StoredTokens(open.database());
+    SignInDesk desk =
+        new SignInDesk(
+            new StoredAccounts(open.database()), new StoredSessions(open.database()), clock);
+    StoredTrail trail = new StoredTrail(open.database());
+    Footprint footprint = new Footprint(trail, clock);
+    Guard guard = new Guard(entrance.doors(), desk, tokens, footprint, clock);
+    this.gate = new Gate(entrance.doors(), guard);
+    this.signIn = new SignInPages(guard, desk, footprint, templates);
+    this.account =
+        new AccountPages(
+            guard, desk, open.settings(), entrance.firstCode(), open.desk()::newId, templates);
+    this.people =
+        new PeoplePages(
+            new PeoplePages.Parts(
+                desk,
+                tokens,
+                open.settings(),
+                open.desk()::newId,
+                clock,
+                entrance.network() != null && entrance.network().fingerprint().isPresent()),
+            templates);
+    this.trail = new TrailPages(trail, templates, clock);
+    this.pairing =
+        new PairingPages(entrance.network(), entrance.port(), entrance.plainPort(), templates);
+  }
+
+  Gate gate() {
+    return gate;
+  }
+
+  void routes(JavalinConfig config) {
+    signIn.routes(config);
+    account.routes(config);
+    people.routes(config);
+    trail.routes(config);
+    pairing.routes(config);
+  }
+}

@@ -1,0 +1,120 @@
+package kerfwright.app.storage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import kerfwright.practice.people.Account;
+import kerfwright.practice.people.ProgramToken;
+import kerfwright.practice.people.Role;
+import kerfwright.practice.people.Session;
+import kerfwright.practice.people.Sessions;
+import kerfwright.practice.people.Trail;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** People, sessions, tokens and the trail, on both databases, opened twice as by two processes. */
+class PeopleStorageTest {
+  private static final Instant NOON = Instant.parse("2026-03-02T12:00:00.123456Z");
+
+  @TempDir private Path folder;
+
+  private static Account account(String initials, Role role) {
+    return new Account(UUID.randomUUID(), 1, initials, role, true, "hash", "", null);
+  }
+
+  @Test
+  void onSqlite() throws Exception {
+    Path file = folder.resolve("people.db");
+    try (Database one = Database.file(file);
+        Database other = Database.file(file)) {
+      keepsPeople(one, other);
+      sharesSessions(one, other);
+      chainsTheTrail(one, other);
+    }
+  }
+
+  @Test
+  void onPostgres() throws Exception {
+    String url = PostgresOfTests.newDatabase();
+    try (Database one = Database.server(url);
+        Database other = Database.server(url)) {
+      keepsPeople(one, other);
+      sharesSessions(one, other);
+      chainsTheTrail(one, other);
+    }
+  }
+
+  private static void keepsPeople(Database one, Database other) {
+    StoredAccounts here = new StoredAccounts(one);
+    StoredAccounts there = new StoredAccounts(other);
+    Account owner = account("OW", Role.OWNER);
+    assertTrue(here.addFirst(owner));
+    assertFalse(there.addFirst(account("XX", Role.OWNER)), "only the first");
+    assertFalse(there.add(account("OW", Role.STUDENT)), "initials are taken");
+    assertEquals(Optional.of(owner), there.find(owner.id()));
+    assertFalse(here.change(owner.as(Role.STUDENT, true)), "no owner would be left");
+    Account second = account("AB", Role.OWNER).withCode("code", NOON);
+    assertTrue(here.add(second));
+    assertEquals(Optional.of(second), there.named("AB"));
+    assertTrue(here.change(owner.as(Role.CLINICIAN, true)));
+    assertFalse(there.change(owner.as(Role.STUDENT, true)), "somebody was quicker");
+    assertEquals(List.of("AB", "OW"), there.all().stream().map(Account::initials).toList());
+    StoredTokens tokens = new StoredTokens(one);
+    ProgramToken token =
+        new ProgramToken(
+            UUID.randomUUID(),
+            "lists",
+            ProgramToken.Scope.ORDER,
+            "h",
+            "OW",
+            NOON,
+            NOON.plusSeconds(9));
+    tokens.add(token);
+    assertEquals(Optional.of(token), new StoredTokens(other).find("h"));
+    tokens.end(token.id());
+    assertEquals(List.of(), new StoredTokens(other).all());
+  }
+
+  private static void sharesSessions(Database one, Database other) {
+    StoredSessions here = new StoredSessions(one);
+    StoredSessions there = new StoredSessions(other);
+    UUID who = UUID.randomUUID();
+    Session session = new Session("a", who, NOON, NOON, NOON, false, 0);
+    here.begin(session);
+    assertEquals(Optional.of(session), there.find("a"));
+    Session next = new Session("b", who, NOON, NOON, Instant.EPOCH, true, 0);
+    assertTrue(there.replace("a", next));
+    assertFalse(here.replace("a", next), "that one is gone");
+    assertEquals(1, here.countPin("b"));
+    assertEquals(2, there.countPin("b"));
+    assertEquals(Sessions.Wait.NONE, here.change("x", any -> new Sessions.Wait(3, NOON)));
+    assertEquals(new Sessions.Wait(3, NOON), there.change("x", any -> any));
+    here.begin(new Session("c", who, NOON, NOON, NOON, false, 0));
+    there.endAll(who, "c");
+    assertTrue(here.find("b").isEmpty());
+    here.tidy(NOON.plusSeconds(1));
+    assertTrue(there.find("c").isEmpty());
+  }
+
+  private static void chainsTheTrail(Database one, Database other) {
+    StoredTrail here = new StoredTrail(one);
+    StoredTrail there = new StoredTrail(other);
+    for (int i = 0; i < 6; i++) {
+      Trail.Act act = i % 2 == 0 ? Trail.Act.SAW : Trail.Act.CHANGED;
+      (i % 2 == 0 ? here : there)
+          .add(new Trail.Entry(NOON.plusSeconds(i), "AB", act, "GET /records/" + i + "_% K-1"));
+    }
+    assertTrue(here.check().holds());
+    assertEquals(6, there.check().sound().number());
+    Trail.Query part = new Trail.Query("AB", "/3_% k", Instant.EPOCH, NOON.plusSeconds(60));
+    assertEquals(1, there.find(part, 10).size());
+    Trail.Query early = new Trail.Query("", "", Instant.EPOCH, NOON.plusSeconds(2));
+    assertEquals(List.of(2L, 1L), here.find(early, 10).stream().map(Trail.Line::number).toList());
+  }
+}
