@@ -51,9 +51,9 @@ final class SetPages {
 
   void routes(JavalinConfig config) {
     config.routes.get("/learn/sets", call -> form(call, List.of()), Access.SEE);
-    config.routes.post("/learn/sets", this::make, Access.SEE);
+    config.routes.post("/learn/sets", this::make, Access.LEARN);
     config.routes.get("/learn/sets/{id}", this::question, Access.SEE);
-    config.routes.post("/learn/sets/{id}", this::answer, Access.SEE);
+    config.routes.post("/learn/sets/{id}", this::answer, Access.LEARN);
     config.routes.get("/learn/sets/{id}/result", this::result, Access.SEE);
   }
 

@@ -29,6 +29,8 @@ public enum Access implements RouteRole {
   SET(EnumSet.of(Role.OWNER, Role.CLINICIAN)),
   /** People, tokens, trail, backups, export: the owner, who gave the password just now. */
   OWN(EnumSet.of(Role.OWNER)),
+  /** Answers questions under an alias; nothing of the practice is changed. */
+  LEARN(EnumSet.allOf(Role.class)),
   /** Phones of a class, by a listener of its own; no route of the practice names it. */
   CLASS(EnumSet.noneOf(Role.class)),
   /** Plans for people and for programs with a token of this scope. */
