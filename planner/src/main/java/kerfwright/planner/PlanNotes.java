@@ -113,15 +113,19 @@ final class PlanNotes {
   }
 
   /** The refusal where nothing keeps the pulp cool. */
-  static Finding tooHot(CoolSequence hot, Remedies remedies) {
+  static Finding tooHot(CoolSequence hot, Remedies remedies, boolean dry) {
     double withWater = remedies.peakWithWaterK(hot.sequence(), USUAL_WATER_ML_PER_MIN);
     Message water =
         withWater < WallHistory.LIMIT_K
-            ? Message.of("finding.pulp-heat-water", Rounded.figure(withWater))
+            ? dry
+                ? Message.of("finding.pulp-heat-use-water")
+                : Message.of("finding.pulp-heat-water", Rounded.figure(withWater))
             : Message.of("finding.pulp-heat-visits");
     return Finding.refuse(
         "pulp-heat",
-        Message.of("finding.pulp-heat", Rounded.figure(hot.shown().peakK()), water),
+        dry
+            ? Message.of("finding.pulp-heat-dry", water)
+            : Message.of("finding.pulp-heat", Rounded.figure(hot.shown().peakK()), water),
         PULP_LIMIT);
   }
 

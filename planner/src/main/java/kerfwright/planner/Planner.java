@@ -210,7 +210,7 @@ public final class Planner {
     CoolSequence found = CoolSequence.of(wall, remedies, planned, pulpLives, quick);
     PlanNotes.remedies(remedies.taken()).ifPresent(findings::add);
     if (pulpLives && found.shown().peakK() >= WallHistory.LIMIT_K) {
-      return PlanNotes.tooHot(found, remedies);
+      return PlanNotes.tooHot(found, remedies, cutCase.dry());
     }
     cool = found;
     return null;

@@ -28,6 +28,7 @@ import kerfwright.planner.sequence.Tried;
 import kerfwright.planner.uncertainty.SampledPlan;
 import kerfwright.planner.uncertainty.Sampler;
 import kerfwright.quantity.FlowRate;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.Rounded;
 import org.jspecify.annotations.Nullable;
 
@@ -77,6 +78,26 @@ public final class WhatIf {
 
   public int steps() {
     return sequence.size();
+  }
+
+  /** True where the planned cut is dry. */
+  public boolean dry() {
+    return cutCase.dry();
+  }
+
+  /** The steps as planned. */
+  List<TimedCut> sequence() {
+    return sequence;
+  }
+
+  /** Whether a pulp is to live under it. */
+  boolean pulpLives() {
+    return pulpLives;
+  }
+
+  /** What the axisymmetric result lies above the quick column for the plan, K. */
+  double aboveQuickK() {
+    return shownPeakK - quick.peakK();
   }
 
   /** What a step does as planned. */
@@ -139,7 +160,7 @@ public final class WhatIf {
     WallHistory heat = quick(asked, changed);
     double peak = heat.peakK() + shownPeakK - quick.peakK();
     if (pulpLives && peak >= WallHistory.LIMIT_K) {
-      return new Varied(was, null, tooHot(peak), 0);
+      return new Varied(was, null, tooHot(asked.dry(), peak), 0);
     }
     return new Varied(was, figures(change.step(), changed, sampled(asked, changed), heat), null, 0);
   }
@@ -159,8 +180,10 @@ public final class WhatIf {
     return Exclusion.of("not-allowed-here", String.valueOf(change.instrument()));
   }
 
-  private static Exclusion tooHot(double peakK) {
-    return Exclusion.of("pulp-heat", Rounded.places(peakK, 1));
+  private static Exclusion tooHot(boolean dry, double peakK) {
+    return dry
+        ? new Exclusion("pulp-heat", Message.of("exclusion.pulp-heat-dry"))
+        : Exclusion.of("pulp-heat", Rounded.places(peakK, 1));
   }
 
   private static DrawerInstrument worn(Candidate c, Variation change, int step) {

@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -22,6 +23,7 @@ import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
 import kerfwright.planner.choice.Candidate;
+import kerfwright.planner.choice.Exclusion;
 import kerfwright.planner.choice.LastResort;
 import kerfwright.planner.operation.Work;
 import kerfwright.planner.plan.Purpose;
@@ -83,6 +85,8 @@ class RuleTableTest {
       slip            | veneer  | finish-walls    | diamond,taper round end,fine,1.2,6,FG,450000   | 1to5    | allow
       finisher        | filling | finish-carbide  | carbide,flame,8,1.2,4,FG,300000                | 1to5    | refuse blades-not-for-this
       finisher        | filling | finish-carbide  | carbide,flame,16,1.2,4,FG,300000               | 1to5    | allow
+      finisher        | openFilling | finish-carbide | carbide,flame,12,1.2,4,FG,300000            | 1to5    | allow
+      finisher        | openFilling | finish-carbide | carbide,flame,40,1.2,4,FG,300000            | 1to5    | allow
       finisher        | openFilling | finish-carbide | carbide,flame,8,1.2,4,FG,300000             | 1to5    | refuse not-a-finisher
       finisher        | openFilling | finish-carbide | diamond,flame,medium,1.2,4,FG,300000        | 1to5    | refuse not-a-finisher
       decay           | decay   | excavate-floor  | carbide,round,6,1.8,1.7,RA,40000               | 1to1    | allow
@@ -144,6 +148,33 @@ class RuleTableTest {
       test-margin-finish              | crown   | finish-walls   | carbide,taper round end,16,1.4,8,FG,300000    | 1to5    | against
       makers-light-load               | molar   | straighten-walls | diamond,taper round end,medium,1.2,8,FG,450000,yes | 1to5 | for
       makers-light-load               | molar   | outline-enamel | diamond,round,coarse,1.2,1.1,FG,450000        | turbine | against
+      practice-diamond-for-brittle    | molar   | deepen-dentine | carbide,round,6,1.4,1.3,FG,450000             | turbine | silent
+      practice-diamond-for-brittle    | metalCeramic | open-porcelain | diamond,round,medium,1.2,1.1,FG,450000   | turbine | for
+      practice-diamond-for-brittle    | composite | core-out     | diamond,cylinder round end,medium,1.2,4,FG,450000 | turbine | for
+      practice-carbide-for-ductile    | molar   | outline-enamel | carbide,round,6,1.2,1.1,FG,450000             | turbine | silent
+      practice-carbide-for-ductile    | metalCeramic | pierce-metal | carbide,round,6,1.2,1.1,FG,450000          | turbine | for
+      practice-sintered-for-zirconia  | molar   | outline-enamel | diamond,round,coarse,1.2,1.1,FG,450000        | turbine | silent
+      practice-against-rotation       | filling | finish-carbide | carbide,flame,16,1.2,4,FG,300000              | 1to5    | silent
+      practice-with-rotation-finish   | molar   | straighten-walls | diamond,taper round end,medium,1.2,8,FG,450000,yes | 1to5 | silent
+      practice-cavity-blades          | molar   | deepen-dentine | carbide,round,6,1.4,1.3,FG,450000             | turbine | silent
+      practice-cavity-blades          | decay   | open-enamel    | carbide,round,8,1.0,0.9,FG,450000             | turbine | for
+      practice-few-blades-metal       | molar   | deepen-dentine | carbide,round,6,1.4,1.3,FG,450000             | turbine | silent
+      practice-few-blades-metal       | metalCeramic | pierce-metal | carbide,round,8,1.2,1.1,FG,450000          | turbine | for
+      practice-adhesive-clean-up      | filling | finish-carbide | carbide,flame,16,1.2,4,FG,300000              | 1to5    | silent
+      practice-rounded-corners        | molar   | deepen-dentine | carbide,round,6,1.4,1.3,FG,450000             | turbine | silent
+      practice-slow-over-pulp         | molar   | outline-enamel | diamond,round,coarse,1.2,1.1,FG,450000        | turbine | silent
+      practice-slow-over-pulp         | molar   | approach-roof  | carbide,round,6,1.4,1.3,FG,450000             | 1to5    | for
+      practice-slow-over-pulp         | deadMolar | approach-roof | carbide,round,6,1.4,1.3,FG,450000            | 1to5    | silent
+      test-diamond-on-ni-cr           | metalCeramic | pierce-metal | carbide,round,6,1.2,1.1,FG,450000          | turbine | silent
+      test-carbide-cooler-in-composite| molar   | outline-enamel | diamond,round,coarse,1.2,1.1,FG,450000        | turbine | silent
+      test-zirconia-speed             | molar   | outline-enamel | diamond,round,coarse,1.2,1.1,FG,450000        | turbine | silent
+      test-zirconia-speed             | finishZirconia | polish-fine | polisher,cup,fine,5,5,RA,15000,,diamond    | 1to1    | silent
+      test-coarse-grit-zirconia       | molar   | outline-enamel | diamond,round,coarse,1.2,1.1,FG,450000        | turbine | silent
+      test-fine-grit-zirconia         | molar   | outline-enamel | diamond,round,coarse,1.2,1.1,FG,450000        | turbine | silent
+      test-carbide-lasts-in-glass     | molar   | outline-enamel | diamond,round,coarse,1.2,1.1,FG,450000        | turbine | silent
+      test-margin-finish              | filling | finish-carbide | carbide,flame,16,1.2,4,FG,300000              | 1to5    | silent
+      test-composite-finish           | crown   | finish-walls   | diamond,taper round end,fine,1.4,8,FG,300000  | 1to5    | silent
+      makers-light-load               | molar   | deepen-dentine | carbide,round,6,1.4,1.3,FG,450000             | turbine | silent
       """;
 
   private static final Map<String, Supplier<ACase>> CASES = new LinkedHashMap<>();
@@ -151,6 +182,7 @@ class RuleTableTest {
   static {
     CASES.put("molar", RuleTableTest::molar);
     CASES.put("molarDry", () -> molar().water(0));
+    CASES.put("deadMolar", () -> molar().pulp(PulpState.NON_VITAL));
     CASES.put("deadMolarDry", () -> molar().water(0).pulp(PulpState.NON_VITAL));
     CASES.put("zirconiaSlot", RuleTableTest::zirconiaSlot);
     CASES.put("zirconiaDry", () -> zirconiaSlot().water(0));
@@ -401,12 +433,105 @@ class RuleTableTest {
     assertTrue(rule.on(led(one, Stroke.AXIAL), context).isEmpty());
   }
 
+  /** The texts end by the side they speak for. */
+  @Test
+  void everyRuleIsToldByTheSideItSpeaksFor() {
+    for (EvidenceRule rule : EvidenceRules.all()) {
+      String side = rule.speaks() == EvidenceRule.Speaks.AGAINST ? "-against" : "-for";
+      assertEquals("reason." + rule.code() + side, rule.message().key());
+    }
+    CutCase c = molar().build();
+    Work w = work(c, "outline-enamel");
+    for (Candidate one : candidates(c, w, "carbide,round,6,1.2,1.1,FG,450000")) {
+      assertEquals(
+          "reason.practice-diamond-for-brittle-against",
+          evidence("practice-diamond-for-brittle")
+              .on(one, new RuleContext(c))
+              .orElseThrow()
+              .message()
+              .key());
+    }
+  }
+
+  private static double figure(Exclusion told, int place) {
+    return Double.parseDouble(told.message().values().get(place).toString());
+  }
+
+  @Test
+  void aRefusedSizeTellsTheHeadAndWhatFits() {
+    CutCase c = molar().build();
+    Work w = work(c, "outline-enamel");
+    Exclusion wide = refused(c, w, "diamond,round,coarse,1.8,1.7,FG,450000");
+    assertEquals(1.8, figure(wide, 0), 1e-9);
+    assertEquals(Math.max(w.headMostM(), w.slotWidthM()) * 1e3, figure(wide, 1), 0.06);
+    Exclusion small = refused(c, w, "diamond,round,coarse,0.8,0.7,FG,450000");
+    assertEquals(0.8, figure(small, 0), 1e-9);
+    assertEquals(w.headLeastM() * 1e3, figure(small, 1), 0.06);
+  }
+
+  private static Exclusion refused(CutCase c, Work work, String what) {
+    return new CandidateSearch(c, List.of(instrument(what)), List.of(), OwnPace.NONE)
+        .on(work)
+        .out()
+        .get("X");
+  }
+
+  @Test
+  void aStepOfHalfAnHourIsRefusedAndItsMinutesTold() {
+    Veto veto = veto("too-slow");
+    CutCase c = surface(Procedure.FINISH_CERAMIC, "zirconia-3y").build();
+    List<Candidate> all =
+        candidates(
+            c,
+            work(c, "smooth-fine-diamond"),
+            "polisher,flame,fine,2,4,RA,15000,,diamond",
+            "diamond,flame,fine,1.2,4,FG,300000");
+    Set<Boolean> seen = new HashSet<>();
+    for (Candidate one : all) {
+      Optional<Exclusion> told = veto.against(one, new RuleContext(c));
+      seen.add(told.isPresent());
+      assertEquals(one.cutS() > 1800, told.isPresent());
+      told.ifPresent(e -> assertEquals(one.cutS() / 60, figure(e, 0), 0.6));
+    }
+    assertEquals(Set.of(true, false), seen);
+  }
+
+  /** A finish line is cut no faster than the reduction before it, in rpm. */
+  @Test
+  void theFinishLineIsCutSlowerThanTheReduction() {
+    CutCase c = crown().build();
+    String fine = "diamond,taper round end,fine,1.4,8,FG,300000";
+    String coarse = "diamond,taper round end,coarse,1.4,8,FG,450000";
+    List<Candidate> bulk = candidates(c, work(c, "reduce-occlusal"), coarse);
+    List<Candidate> line = candidates(c, work(c, "finish-line"), fine);
+    Set<Boolean> seen = new HashSet<>();
+    for (Candidate one : bulk) {
+      for (Candidate after : line) {
+        for (double share : List.of(0.9, 1.0, 1.1)) {
+          Candidate before = altered(one, after.setRpm() * share, one.stroke());
+          boolean allowed = OrderRules.allow(before, after);
+          seen.add(allowed);
+          assertEquals(share >= 1, allowed);
+        }
+      }
+    }
+    assertEquals(Set.of(true, false), seen);
+    // after another finish line, or after what cuts nothing of the bulk, any speed will do
+    for (Candidate before : line) {
+      line.forEach(after -> assertTrue(OrderRules.allow(before, after)));
+    }
+  }
+
   private static Candidate led(Candidate c, Stroke stroke) {
+    return altered(c, c.setRpm(), stroke);
+  }
+
+  private static Candidate altered(Candidate c, double setRpm, Stroke stroke) {
     return new Candidate(
         c.instrument(),
         c.handpiece(),
         c.work(),
-        c.setRpm(),
+        setRpm,
         c.loadN(),
         stroke,
         c.underLoadRpm(),
@@ -468,6 +593,12 @@ class RuleTableTest {
       boolean refused = veto.against(one, new RuleContext(c)).isPresent();
       seen.add(refused);
       assertEquals(one.slipM() > middle, refused);
+      veto.against(one, new RuleContext(c))
+          .ifPresent(
+              told -> {
+                assertEquals(one.slipM() * 1e3, figure(told, 0), 0.006);
+                assertEquals(2 * middle * 1e3, figure(told, 1), 0.006);
+              });
     }
     assertEquals(Set.of(true, false), seen);
     CutCase bulk = crown().build();
@@ -519,7 +650,13 @@ class RuleTableTest {
       boolean alike = one.cut().removalM3PerS() < 3 * enamel.removalM3PerS();
       boolean deep = context.slipM(one, enamel) > 10e-6;
       seen.add(alike ? "alike" : deep ? "deep" : "fine");
-      assertEquals(alike || deep, veto.against(one, context).isPresent());
+      Optional<Exclusion> told = veto.against(one, context);
+      assertEquals(alike || deep, told.isPresent());
+      // what is cut before the hand reacts, over the foot of the contact
+      double foot = one.contact().engagedLengthM() * one.contact().diameterM();
+      double slip = 0.3 * enamel.removalM3PerS() / foot;
+      assertEquals(slip, context.slipM(one, enamel), 1e-12 + 1e-9 * slip);
+      told.ifPresent(exclusion -> assertEquals(slip * 1e6, figure(exclusion, 1), 0.6));
     }
     assertTrue(seen.containsAll(Set.of("alike", "fine")), seen.toString());
     CutCase open = oldFilling().build();
@@ -561,6 +698,22 @@ class RuleTableTest {
     Candidate f = by(search.on(work(c, "polish-fine")), "F");
     assertTrue(OrderRules.allow(m, f));
     assertFalse(OrderRules.allow(by(coarse, "F"), by(search.on(work(c, "polish-fine")), "M")));
+    // the same grain again is no coarser; a polisher is not measured by a diamond's grain
+    assertTrue(OrderRules.allow(by(coarse, "F"), f));
+    Candidate diamond =
+        candidates(c, work(c, "smooth-fine-diamond"), "diamond,flame,fine,1.2,4,FG,300000").get(0);
+    assertTrue(OrderRules.allow(diamond, m));
+  }
+
+  @Test
+  void fewerBladesNeverFollowMoreOnOneFace() {
+    CutCase c = surface(Procedure.FINISH_COMPOSITE, "composite").build();
+    Work w = work(c, "finish-carbide");
+    Candidate twelve = candidates(c, w, "carbide,flame,12,1.2,4,FG,300000").get(0);
+    Candidate thirty = candidates(c, w, "carbide,flame,30,1.2,4,FG,300000").get(0);
+    assertTrue(OrderRules.allow(twelve, thirty));
+    assertTrue(OrderRules.allow(twelve, twelve));
+    assertFalse(OrderRules.allow(thirty, twelve));
   }
 
   private static Candidate by(Found found, String id) {

@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseFile;
 import kerfwright.app.input.BadInput;
@@ -61,6 +62,7 @@ public final class PlanBench {
     line(json, "warm", figures(cutCase, usual, options));
     line(json, "firstLook", figures(cutCase, usual, new PlanOptions(64, 1, true)));
     line(json, "whatIf", whatIf(cutCase, usual));
+    line(json, "byCase", byCase(wiring, Path.of(arguments[0]).toAbsolutePath().getParent(), usual));
     json.append("  \"byDrawer\": [\n");
     for (int i = 0; i < DRAWERS.length; i++) {
       row(json, figures(cutCase, drawerOf(demo, DRAWERS[i]), options), i + 1 < DRAWERS.length);
@@ -98,6 +100,27 @@ public final class PlanBench {
         "{\"samples\": 64, \"medianS\": %.4f, \"bestS\": %.4f}",
         seconds.get(seconds.size() / 2),
         seconds.get(0));
+  }
+
+  /** Every case beside the one asked for: a crown of twelve operations takes longest. */
+  private static String byCase(Wiring wiring, Path folder, DrawerSnapshot drawer)
+      throws BadInput, IOException {
+    List<Path> cases;
+    try (Stream<Path> files = Files.list(folder)) {
+      cases = files.filter(file -> file.toString().endsWith(".yaml"))
+              .filter(file -> !file.getFileName().toString().startsWith("day-"))
+              .sorted().toList();
+    }
+    StringBuilder rows = new StringBuilder("{\n");
+    for (int i = 0; i < cases.size(); i++) {
+      CutCase one = new CaseFile(wiring.cases()).read(cases.get(i));
+      rows.append("    \"")
+          .append(cases.get(i).getFileName().toString().replace(".yaml", ""))
+          .append("\": ")
+          .append(figures(one, drawer, new PlanOptions(256, 1)))
+          .append(i + 1 < cases.size() ? ",\n" : "\n");
+    }
+    return rows.append("  }").toString();
   }
 
   private static void line(StringBuilder json, String name, String value) {

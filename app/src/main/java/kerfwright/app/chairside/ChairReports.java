@@ -30,10 +30,12 @@ public final class ChairReports {
   private static final Instant LAST = Instant.parse("2200-01-01T00:00:00Z");
 
   private final Function<UseReport, Logged> record;
+  private final EventReports events;
 
-  /** Takes them to a record. */
-  public ChairReports(Function<UseReport, Logged> record) {
+  /** Takes uses to a record, and what else happened to where it is kept. */
+  public ChairReports(Function<UseReport, Logged> record, EventReports events) {
     this.record = record;
+    this.events = events;
   }
 
   ArrayNode take(JsonNode sent, Say say) {
@@ -51,6 +53,14 @@ public final class ChairReports {
   private @Nullable String refusal(JsonNode one, Say say) {
     UseReport report;
     try {
+      if (one.has("event")) {
+        Instant at = Instant.parse(one.path("at").asText());
+        if (at.isBefore(FIRST) || at.isAfter(LAST)) {
+          return say.at("chairside.entry-no-time");
+        }
+        events.take(one, say);
+        return null;
+      }
       report = report(one);
     } catch (IllegalArgumentException | DateTimeException unsound) {
       return say.at("chairside.entry-unsound");

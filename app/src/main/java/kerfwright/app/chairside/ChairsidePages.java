@@ -18,6 +18,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import kerfwright.app.form.Remembered;
 import kerfwright.app.form.Sent;
@@ -31,6 +32,8 @@ import kerfwright.practice.chairside.CutRun;
 import kerfwright.practice.chairside.CutRuns;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.record.CutUse;
+import kerfwright.practice.record.PlanStep;
+import kerfwright.practice.record.RecordEntry;
 import kerfwright.practice.setting.Person;
 import kerfwright.practice.setting.Settings;
 
@@ -48,6 +51,7 @@ public final class ChairsidePages {
    * @param runs keeps runs
    * @param drawer the stock
    * @param reports takes log entries
+   * @param uses what the record has of a run
    * @param settings people of the practice
    * @param ids fresh ids
    * @param clock the time
@@ -58,6 +62,7 @@ public final class ChairsidePages {
       CutRuns runs,
       Drawer drawer,
       ChairReports reports,
+      Function<CutRun, List<RecordEntry>> uses,
       Settings settings,
       Supplier<UUID> ids,
       Clock clock,
@@ -150,10 +155,32 @@ public final class ChairsidePages {
   }
 
   private void run(Context call) {
+    CutRun run = known(call);
     templates.html(
         call,
         "chairside/stage.jte",
-        Map.of("run", known(call), "people", Person.all(with.settings().read())));
+        Map.of(
+            "run", run,
+            "people", Person.all(with.settings().read()),
+            "done", done(run),
+            "events", with.runs().events(run.id())));
+  }
+
+  /** The steps the record has, for a device that did not log them. */
+  private String done(CutRun run) {
+    ArrayNode all = JSON.createArrayNode();
+    for (RecordEntry entry : with.uses().apply(run)) {
+      PlanStep step = entry.use().step();
+      if (step != null) {
+        Double seconds = entry.use().cut().totalSeconds();
+        all.addObject()
+            .put("order", step.order())
+            .put("entry", entry.id().toString())
+            .put("item", String.valueOf(entry.use().instrument().id()))
+            .put("spentMs", seconds == null ? 0 : Math.round(seconds * 1000));
+      }
+    }
+    return all.toString();
   }
 
   /** Plans the rest with another instrument in a step; the client keeps what it has done. */

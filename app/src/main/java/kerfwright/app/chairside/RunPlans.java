@@ -13,6 +13,9 @@ public interface RunPlans {
   /** The case the fields of an address name. */
   CutCase read(Map<String, List<String>> fields) throws BadInput;
 
+  /** The fields of an address that name a case. */
+  String query(CutCase cutCase);
+
   /** The plan as its page shows it. */
   CutPlan plan(CutCase cutCase);
 

@@ -1,5 +1,6 @@
 package kerfwright.app.chairside;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
@@ -15,6 +16,9 @@ import kerfwright.app.words.Say;
 import kerfwright.planner.PlanOptions;
 import kerfwright.planner.Planner;
 import kerfwright.planner.WhatIf;
+import kerfwright.planner.casework.ChamberDepth;
+import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.plan.Cue;
 import kerfwright.planner.plan.CutPlan;
@@ -66,6 +70,8 @@ public final class RunSheet {
       others(open, plan, step).forEach(others::add);
       steps.add(sheet);
     }
+    borders(json.putArray("borders"), plan.cutCase());
+    json.put("entersPulp", plan.cutCase().procedure().equals(Procedure.ACCESS_CAVITY));
     var cues = json.putArray("cues");
     for (Cue cue : plan.cues()) {
       cues.addObject()
@@ -74,6 +80,31 @@ public final class RunSheet {
           .put("text", Words.cue(say, cue));
     }
     return json;
+  }
+
+  /** Where one layer ends and the next begins, and the roof of the chamber: what may be seen. */
+  private void borders(ArrayNode all, CutCase c) {
+    double mm = 0;
+    for (int i = 0; i + 1 < c.layers().size(); i++) {
+      mm += c.layers().get(i).thickness().typical().millimetres();
+      all.addObject()
+          .put("border", i)
+          .put("mm", mm)
+          .put(
+              "words",
+              say.at(
+                  "chairside.border",
+                  Labels.material(say, c.layers().get(i + 1).material().id()),
+                  Figures.plain(say, mm)));
+    }
+    ChamberDepth roof = c.condition().chamber();
+    if (roof != null) {
+      double at = roof.below().typical().millimetres();
+      all.addObject()
+          .put("border", Seen.ROOF)
+          .put("mm", at)
+          .put("words", say.at("chairside.border-roof", Figures.plain(say, at)));
+    }
   }
 
   /** Warnings of this plan alone. */

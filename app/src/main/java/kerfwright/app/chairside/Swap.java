@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import kerfwright.planner.Settled;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A swap as the chair tells it.
@@ -17,8 +18,15 @@ import kerfwright.planner.Settled;
  * @param label which one
  * @param out labels of instruments no longer at hand
  * @param items the items this run has used so far
+ * @param seen where the tooth was found to differ, or null
  */
-record Swap(List<Settled.Taken> done, int step, String label, Set<String> out, Set<UUID> items) {
+record Swap(
+    List<Settled.Taken> done,
+    int step,
+    String label,
+    Set<String> out,
+    Set<UUID> items,
+    @Nullable Seen seen) {
 
   static Swap of(JsonNode json) {
     List<Settled.Taken> done = new ArrayList<>();
@@ -41,6 +49,13 @@ record Swap(List<Settled.Taken> done, int step, String label, Set<String> out, S
     if (step != done.size() + 1 || label.isEmpty()) {
       throw new BadRequestResponse();
     }
-    return new Swap(done, step, label, out, items);
+    JsonNode seen = json.path("seen");
+    return new Swap(
+        done,
+        step,
+        label,
+        out,
+        items,
+        seen.isObject() ? new Seen(seen.path("border").asInt(), seen.path("mm").asDouble()) : null);
   }
 }

@@ -35,6 +35,15 @@ final class SwapDesk {
   ObjectNode answer(CutRun run, Swap swap) throws BadInput {
     String query = query(run);
     CutCase cutCase = with.plans().read(QueryFields.of(query));
+    Seen seen = swap.seen();
+    if (seen != null) {
+      Optional<CutCase> found = seen.in(cutCase);
+      if (found.isEmpty()) {
+        return refused(say.at("chairside.seen-impossible"));
+      }
+      query = with.plans().query(found.get());
+      cutCase = with.plans().read(QueryFields.of(query));
+    }
     ChairStock stock = ChairStock.of(with.drawer(), swap.items());
     CutPlan plan = null;
     for (Handpiece handpiece : fitting(cutCase, stock.item(swap.label()))) {
@@ -43,24 +52,32 @@ final class SwapDesk {
         plan = tried;
       }
     }
-    ObjectNode answer = JsonNodeFactory.instance.objectNode();
     if (plan == null) {
-      answer.putArray("refused").add(say.at("chairside.swap-not-at-hand", swap.label()));
-      return answer;
+      return refused(say.at("chairside.swap-not-at-hand", swap.label()));
     }
     if (plan.refused()) {
-      var reasons = answer.putArray("refused");
-      plan.findings().stream()
-          .filter(one -> one.severity() == Finding.Severity.REFUSE)
-          .forEach(one -> reasons.add(say.of(one.message())));
-      return answer;
+      return refused(
+          plan.findings().stream()
+              .filter(one -> one.severity() == Finding.Severity.REFUSE)
+              .map(one -> say.of(one.message()))
+              .toArray(String[]::new));
     }
+    ObjectNode answer = JsonNodeFactory.instance.objectNode();
     ObjectNode sheet = new RunSheet(say, with.drawings(), stock).json(plan, query);
     CutRun changed = run.with(sheet.toString());
     // somebody swapped on another device: what is planned here counts for this one all the same
     with.runs().change(changed);
     answer.put("version", changed.version());
     answer.set("sheet", sheet);
+    return answer;
+  }
+
+  private static ObjectNode refused(String... reasons) {
+    ObjectNode answer = JsonNodeFactory.instance.objectNode();
+    var told = answer.putArray("refused");
+    for (String reason : reasons) {
+      told.add(reason);
+    }
     return answer;
   }
 

@@ -16,7 +16,9 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.security.Role;
 import kerfwright.app.template.Templates;
+import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.planner.plan.CutPlan;
+import kerfwright.practice.chairside.CutRun;
 import kerfwright.practice.chairside.CutRuns;
 import kerfwright.practice.kept.KeptCase;
 import kerfwright.practice.record.CutRecord;
@@ -66,12 +68,15 @@ public final class KeptPages {
         Sent.id(call.pathParam("id"))
             .flatMap(with.desk().cases()::find)
             .orElseThrow(NotFoundResponse::new);
-    List<RecordEntry> uses = uses(kept);
+    List<RecordEntry> uses = uses(with.record(), kept.reference(), kept.tooth());
     Map<String, Object> values = new HashMap<>();
     values.put("kept", kept);
     values.put("changes", KeptChange.of(with.desk().cases().versions(kept.id())));
     values.put("uses", uses);
-    values.put("runs", with.runs().of(kept.reference(), kept.tooth()));
+    List<CutRun> runs = with.runs().of(kept.reference(), kept.tooth());
+    values.put("runs", runs);
+    values.put(
+        "events", runs.stream().flatMap(run -> with.runs().events(run.id()).stream()).toList());
     values.put("picture", picture(call, kept));
     values.put("today", LocalDate.now(clock));
     values.put("fields", QueryFields.of(kept.form()));
@@ -79,13 +84,17 @@ public final class KeptPages {
     templates.html(call, "kept/case.jte", values);
   }
 
-  private List<RecordEntry> uses(KeptCase kept) {
+  /** What the record has of a run, corrections applied. */
+  public static List<RecordEntry> uses(CutRecord record, CutRun run) {
+    return uses(record, run.caseReference(), run.tooth()).stream()
+        .filter(one -> one.use().step() != null && run.planName().equals(one.use().step().plan()))
+        .toList();
+  }
+
+  private static List<RecordEntry> uses(CutRecord record, String reference, Tooth tooth) {
     List<RecordEntry> entries =
-        with.record()
-            .list(
-                new RecordQuery(
-                    kept.reference(), kept.tooth(), null, null, null, null, null, MOST_ENTRIES));
-    var corrections = with.record().correctionsOf(entries.stream().map(RecordEntry::id).toList());
+        record.list(new RecordQuery(reference, tooth, null, null, null, null, null, MOST_ENTRIES));
+    var corrections = record.correctionsOf(entries.stream().map(RecordEntry::id).toList());
     return entries.stream()
         .filter(one -> !corrections.containsKey(one.id()) && !one.strikes())
         .toList();

@@ -6,8 +6,11 @@ import kerfwright.app.drawing.Chart;
 import kerfwright.app.drawing.WhatIfChart;
 import kerfwright.app.words.Say;
 import kerfwright.planner.Varied;
+import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.choice.Exclusion;
+import kerfwright.planner.heat.WallHistory;
 import kerfwright.planner.plan.Estimate;
+import kerfwright.planner.plan.PulpBand;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,7 +44,7 @@ public record WhatIfView(int step, String refusal, List<Row> rows, @Nullable Cha
     }
   }
 
-  static WhatIfView of(Say say, int step, Varied varied) {
+  static WhatIfView of(Say say, int step, Varied varied, boolean dry) {
     Exclusion no = varied.refusal();
     String refusal =
         no == null
@@ -66,7 +69,7 @@ public record WhatIfView(int step, String refusal, List<Row> rows, @Nullable Cha
             was.totalTimeS(),
             is == null ? null : is.totalTimeS(),
             e -> Figures.time(say, e)));
-    rows.add(heat(say, was.peakRiseK(), is == null ? null : is.peakRiseK()));
+    rows.add(heat(say, was.peakRiseK(), is == null ? null : is.peakRiseK(), dry));
     rows.add(
         row(
             say,
@@ -87,7 +90,8 @@ public record WhatIfView(int step, String refusal, List<Row> rows, @Nullable Cha
 
   /** Reads a view of what was asked. */
   public static WhatIfView of(Say say, WhatIfForm asked, kerfwright.planner.WhatIf plan) {
-    return of(say, asked.step(), plan.ask(asked.variation()));
+    boolean dry = plan.dry() || asked.water() < CutCase.DRY_ML_PER_MIN;
+    return of(say, asked.step(), plan.ask(asked.variation()), dry);
   }
 
   private static Row row(
@@ -108,8 +112,13 @@ public record WhatIfView(int step, String refusal, List<Row> rows, @Nullable Cha
         way(share, SAME));
   }
 
-  private static Row heat(Say say, Estimate was, @Nullable Estimate is) {
-    String before = Figures.withRange(say, was, "K");
+  /** Cut dry, a figure would promise too much: the three words stand alone. */
+  private static Row heat(Say say, Estimate was, @Nullable Estimate is, boolean dry) {
+    java.util.function.Function<Estimate, String> words =
+        dry
+            ? e -> say.at("plan.pulp-dry-" + PulpBand.of(e, WallHistory.LIMIT_K).id())
+            : e -> Figures.withRange(say, e, "K");
+    String before = words.apply(was);
     if (is == null) {
       return new Row("whatif.pulp", before, "\u2013", "", "same");
     }
@@ -117,8 +126,8 @@ public record WhatIfView(int step, String refusal, List<Row> rows, @Nullable Cha
     return new Row(
         "whatif.pulp",
         before,
-        Figures.withRange(say, is, "K"),
-        Math.abs(more) < 0.05 ? "" : signed(say, more, "K"),
+        words.apply(is),
+        dry || Math.abs(more) < 0.05 ? "" : signed(say, more, "K"),
         way(more, 0.05));
   }
 

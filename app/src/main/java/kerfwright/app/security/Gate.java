@@ -74,7 +74,7 @@ public final class Gate {
     }
   }
 
-  private static void headers(Context call) {
+  static void headers(Context call) {
     call.header("Content-Security-Policy", CONTENT_POLICY);
     call.header("X-Content-Type-Options", "nosniff");
     call.header("X-Frame-Options", "DENY");
@@ -101,7 +101,7 @@ public final class Gate {
     return Set.of("localhost", "127.0.0.1", "[::1]").contains(name);
   }
 
-  private static boolean fromOwnPage(Context call) {
+  static boolean fromOwnPage(Context call) {
     String site = call.header("Sec-Fetch-Site");
     if (site != null && !site.equals("same-origin") && !site.equals("none")) {
       return false;

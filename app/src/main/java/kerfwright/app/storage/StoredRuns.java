@@ -10,6 +10,7 @@ import java.util.UUID;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.chairside.CutRun;
 import kerfwright.practice.chairside.CutRuns;
+import kerfwright.practice.chairside.RunEvent;
 import org.jdbi.v3.core.Jdbi;
 
 /** The runs in a database. */
@@ -93,6 +94,53 @@ public final class StoredRuns implements CutRuns {
                 .bind("most", most)
                 .map((row, context) -> run(row))
                 .list());
+  }
+
+  @Override
+  public boolean add(RunEvent event) {
+    return jdbi.inTransaction(
+        handle ->
+            handle
+                    .createUpdate(
+                        "INSERT INTO run_event (id, run_id, step, what, label, depth_mm,"
+                            + " by_initials, at_micros) VALUES (:id, :run, :step, :what, :label,"
+                            + " :depth, :by, :at) ON CONFLICT (id) DO NOTHING")
+                    .bind("id", event.id().toString())
+                    .bind("run", event.run().toString())
+                    .bind("step", event.step())
+                    .bind("what", event.what().id())
+                    .bind("label", event.label())
+                    .bind("depth", event.depthMm())
+                    .bind("by", event.by())
+                    .bind("at", ChronoUnit.MICROS.between(Instant.EPOCH, event.at()))
+                    .execute()
+                == 1);
+  }
+
+  @Override
+  public List<RunEvent> events(UUID run) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    "SELECT id, run_id, step, what, label, depth_mm, by_initials, at_micros FROM"
+                        + " run_event WHERE run_id = :run ORDER BY at_micros, id")
+                .bind("run", run.toString())
+                .map((row, context) -> event(row))
+                .list());
+  }
+
+  private static RunEvent event(ResultSet row) throws SQLException {
+    double depth = row.getDouble("depth_mm");
+    return new RunEvent(
+        UUID.fromString(row.getString("id")),
+        UUID.fromString(row.getString("run_id")),
+        row.getInt("step"),
+        RunEvent.What.byId(row.getString("what")).orElseThrow(),
+        row.getString("label"),
+        depth > 0 ? depth : null,
+        row.getString("by_initials"),
+        Instant.EPOCH.plus(row.getLong("at_micros"), ChronoUnit.MICROS));
   }
 
   private static CutRun run(ResultSet row) throws SQLException {

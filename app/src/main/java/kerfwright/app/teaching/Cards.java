@@ -17,6 +17,11 @@ final class Cards {
         card("compare", "compare", say -> TopicPictures.of(say, Topic.FLUTES)),
         card("claims", "claims", say -> TopicPictures.of(say, Topic.THRESHOLD)),
         card("number", "number", Cards::instrument),
+        new Card(
+            "/learn",
+            "learner.title",
+            "learner.lead",
+            say -> TopicPictures.of(say, Topic.PLOUGHED)),
         card("handouts", "handouts", say -> TopicPictures.of(say, Topic.CHIP)));
   }
 

@@ -2,7 +2,6 @@ package kerfwright.app.teaching;
 
 import io.javalin.config.JavalinConfig;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -23,15 +22,13 @@ public final class TeachFeature {
    * @param handouts where handouts are kept
    * @param ids makes ids
    * @param drawings draws plans
-   * @param more ways to teach of other features
    */
   public record Parts(
       CasePlans plans,
       KeptCases kept,
       Handouts handouts,
       Supplier<UUID> ids,
-      PlanDrawings drawings,
-      List<Card> more) {}
+      PlanDrawings drawings) {}
 
   private final Templates templates;
   private final List<Card> cards;
@@ -41,8 +38,7 @@ public final class TeachFeature {
 
   public TeachFeature(Parts with, Templates templates, Clock clock) {
     this.templates = templates;
-    this.cards = new ArrayList<>(Cards.all());
-    this.cards.addAll(with.more());
+    this.cards = Cards.all();
     this.show = new ShowPages(templates);
     this.compare = new ComparePages(with.plans(), with.kept(), templates);
     Sheets sheets = new Sheets(with.plans(), with.drawings());

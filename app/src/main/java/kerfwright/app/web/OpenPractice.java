@@ -40,6 +40,7 @@ import kerfwright.app.storage.StoredDrafts;
 import kerfwright.app.storage.StoredDrawer;
 import kerfwright.app.storage.StoredHandouts;
 import kerfwright.app.storage.StoredKeptCases;
+import kerfwright.app.storage.StoredLessons;
 import kerfwright.app.storage.StoredLoads;
 import kerfwright.app.storage.StoredOrigins;
 import kerfwright.app.storage.StoredPackages;
@@ -64,6 +65,7 @@ import kerfwright.practice.reprocessing.LoadDesk;
 import kerfwright.practice.reprocessing.Reach;
 import kerfwright.practice.restock.Wishes;
 import kerfwright.practice.setting.Settings;
+import kerfwright.practice.teaching.Lessons;
 import org.jspecify.annotations.Nullable;
 
 /** The practice's data while the program runs: opened, filled the first time, closed at the end. */
@@ -309,6 +311,11 @@ public final class OpenPractice implements AutoCloseable {
   /** Cases kept when they were planned. */
   public KeptCases keptCases() {
     return new StoredKeptCases(database);
+  }
+
+  /** Questions, sets and answers of learners. */
+  public Lessons lessons() {
+    return new StoredLessons(database);
   }
 
   public Handouts handouts() {

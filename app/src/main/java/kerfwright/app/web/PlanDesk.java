@@ -144,6 +144,11 @@ final class PlanDesk {
       }
 
       @Override
+      public String query(CutCase cutCase) {
+        return FilledForm.of(cutCase).query();
+      }
+
+      @Override
       public CutPlan plan(CutCase cutCase) {
         return PlanDesk.this.plan(cutCase);
       }

@@ -15,12 +15,14 @@ import kerfwright.app.backup.BackupWarning;
 import kerfwright.app.backup.Watch;
 import kerfwright.app.chairside.ChairReports;
 import kerfwright.app.chairside.ChairsidePages;
+import kerfwright.app.chairside.EventReports;
 import kerfwright.app.daypage.DayFeature;
 import kerfwright.app.drawer.DrawerPages;
 import kerfwright.app.drawer.ImportPages;
 import kerfwright.app.drawer.ItemPages;
 import kerfwright.app.kept.KeptDesk;
 import kerfwright.app.kept.KeptPages;
+import kerfwright.app.learner.LearnerPages;
 import kerfwright.app.reprocessing.LoadMatters;
 import kerfwright.app.security.Gate;
 import kerfwright.app.security.Role;
@@ -60,6 +62,7 @@ public final class WebServer {
   private final ChairsidePages chairside;
   private final AroundPages around;
   private final RoundPages round;
+  private final LearnerPages learner;
   private final TeachFeature teach;
 
   private WebServer(Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo) {
@@ -118,6 +121,16 @@ public final class WebServer {
     this.settings = new SettingPages(open.settings(), templates);
     this.lists = new ImportPages(open.desk(), open.drafts(), templates);
     this.round = new RoundPages(open, day::loadsChanged, templates, clock);
+    this.learner =
+        new LearnerPages(
+            wiring,
+            new LearnerPages.Parts(
+                open.lessons(),
+                open.desk()::newId,
+                clock,
+                LearnerPages::networkAddress,
+                assets::serve),
+            templates);
     this.teach =
         new TeachFeature(
             new TeachFeature.Parts(
@@ -125,8 +138,7 @@ public final class WebServer {
                 open.keptCases(),
                 open.handouts(),
                 open.desk()::newId,
-                wiring.drawings(),
-                List.of()),
+                wiring.drawings()),
             templates,
             clock);
     this.chairside =
@@ -135,7 +147,8 @@ public final class WebServer {
                 desk.runs(),
                 open.runs(),
                 open.desk().drawer(),
-                new ChairReports(open.record()::log),
+                new ChairReports(open.record()::log, new EventReports(open.runs(), open.desk())),
+                run -> KeptPages.uses(open.record().record(), run),
                 open.settings(),
                 open.desk()::newId,
                 Clock.systemUTC(),
@@ -193,6 +206,7 @@ public final class WebServer {
     config.routes.get(
         "/chairside/worker.js", call -> assets.serve(call, "chair-worker.js"), Role.LOCAL);
     around.routes(config);
+    learner.routes(config);
     teach.routes(config);
     config.routes.get("/static/arch.css", Assets::arch, Role.LOCAL);
     config.routes.get("/static/{name}", assets::serve, Role.LOCAL);

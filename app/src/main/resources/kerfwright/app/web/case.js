@@ -25,6 +25,20 @@
     const there = document.querySelectorAll("#layer-box select[name=layer_material]").length;
     if (asked !== there) event.detail.shouldSwap = false;
   });
+  // usual values that come after somebody typed into their fields are let go: what is typed stays
+  let asked = 0;
+  const typedAt = {};
+  const boxOf = (target) => target instanceof Element && target.closest("#outline-box, #layers");
+  document.addEventListener("input", (event) => {
+    const box = boxOf(event.target);
+    if (box && event.target.matches("input")) typedAt[box.id] = performance.now();
+  });
+  document.addEventListener("htmx:beforeRequest", (event) => {
+    if (event.detail.target.id === "asked") asked = performance.now();
+  });
+  document.addEventListener("htmx:oobBeforeSwap", (event) => {
+    if (typedAt[event.detail.target.id] > asked) event.detail.shouldSwap = false;
+  });
   // typed before this ran, or brought back by the browser
   const typed = document.querySelectorAll("form.case input:not([type=radio], [type=checkbox], [type=hidden])");
   if ([...typed].some((field) => field.value !== field.defaultValue)) follow();
@@ -36,6 +50,7 @@
   const GRID = 0.05;
   const COARSE = 0.5;
   const LEAST = 0.05;
+  const MOST = 20;
   const TALL = 280;
   const MOST_PER_MM = 70;
   let box = document.getElementById("stack");
@@ -77,17 +92,12 @@
     row.mm = mm;
   }
 
-  /** Moves the lower side of a layer; the layer below gives way, so that the pulp stays where it is. */
+  /** Moves the lower side of a layer; what lies below moves with it and stays as thick as it is. */
   function move(index, mm) {
-    const all = rows();
-    const row = all[index];
-    const below = all[index + 1];
-    const most = below ? row.mm + below.mm - LEAST : 20;
-    const to = Math.round(Math.max(LEAST, Math.min(most, mm)) / GRID) * GRID;
-    const by = to - row.mm;
-    if (Math.abs(by) < GRID / 10) return;
+    const row = rows()[index];
+    const to = Math.round(Math.max(LEAST, Math.min(MOST, mm)) / GRID) * GRID;
+    if (Math.abs(to - row.mm) < GRID / 10) return;
     set(row, to);
-    if (below) set(below, Math.max(LEAST / 5, below.mm - by));
     draw();
     row.fields.typical.dispatchEvent(new Event("input", { bubbles: true }));
   }
@@ -109,7 +119,7 @@
     }
     one.setAttribute("aria-label", below ? said("between", row.name, below.name) : said("under", row.name));
     one.setAttribute("aria-valuemin", LEAST);
-    one.setAttribute("aria-valuemax", written(below ? row.mm + below.mm - LEAST : 20));
+    one.setAttribute("aria-valuemax", MOST);
     one.setAttribute("aria-valuenow", written(row.mm));
     one.setAttribute("aria-valuetext", said("thick", row.name, shown(row.mm)));
     return one;

@@ -41,11 +41,11 @@ export function swaps(chair) {
     };
   }
 
-  async function ask(state, order, label, out) {
+  async function ask(state, order, label, out, seen) {
     const answer = await fetch("/chairside/run/" + chair.run + "/swap", {
       method: "POST",
       headers: { "Content-Type": "application/json" },
-      body: JSON.stringify({ step: order, label, done: done(state, order), out, items: items(state) }),
+      body: JSON.stringify({ step: order, label, done: done(state, order), out, items: items(state), seen }),
     });
     if (!answer.ok) throw new Error(String(answer.status));
     return answer.json();
@@ -57,9 +57,37 @@ export function swaps(chair) {
     return { ...fresh, steps: [...before, ...fresh.steps.filter((step) => step.order >= order)] };
   }
 
+  /** Why the planned one is not taken, in one tap; false while that is open. */
+  function reason() {
+    const why = document.querySelector("#swap input[name=why]:checked");
+    const pieces = document.querySelector("#swap input[name=pieces]:checked");
+    const words = !why ? say("whyFirst") : why.value === "broken" && !pieces ? say("piecesFirst") : "";
+    one("swap-fault").textContent = words;
+    one("swap-fault").hidden = !words;
+    if (words) return "";
+    return why.value === "broken" && pieces.value === "missing" ? "pieces-missing" : why.value;
+  }
+
+  /** Plans the rest with what was seen in the tooth; tells why it cannot. */
+  async function planRest(seen) {
+    const state = chair.state();
+    const now = chair.now();
+    try {
+      const answer = await ask(state, now.order, now.label, state.out, seen);
+      if (answer.refused) return answer.refused.join(" ");
+      chair.change({ ...state, version: answer.version, sheet: joined(state, answer.sheet, now.order) });
+      return "";
+    } catch (lost) {
+      return say("seenOffline");
+    }
+  }
+
   async function take(other) {
     if (working) return;
+    const why = reason();
+    if (!why) return;
     working = true;
+    const item = chair.now().item;
     const order = chair.now().order;
     const gone = chair.now().label;
     const state = chair.state();
@@ -79,8 +107,7 @@ export function swaps(chair) {
         version: answer.version,
         sheet: joined(state, answer.sheet, order),
       });
-      one("swap").close();
-      chair.alarm("");
+      gave(why, gone, item);
       one("told").textContent = say("swapped", other.label);
     } catch (lost) {
       if (!other.setRpm) {
@@ -95,12 +122,18 @@ export function swaps(chair) {
         unsettled: { order, label: other.label },
         sheet: provisional(state.sheet, order, other),
       });
-      one("swap").close();
+      gave(why, gone, item);
       one("told").textContent = say("swappedOffline", other.label);
     } finally {
       busy(false);
       working = false;
     }
+  }
+
+  function gave(why, label, item) {
+    one("swap").close();
+    chair.event(why, { label, item });
+    chair.alarm(why === "pieces-missing" ? say("piecesAlarm", label) : "");
   }
 
   function busy(on) {
@@ -141,6 +174,8 @@ export function swaps(chair) {
   function open() {
     const step = chair.now();
     one("swap-fault").hidden = true;
+    document.querySelectorAll("#swap input[type=radio]").forEach((radio) => { radio.checked = false; });
+    one("pieces").hidden = true;
     one("swap-of").textContent = say("swapOf", step.label);
     one("swap-list").replaceChildren(
       ...step.others.map((other) => {
@@ -168,6 +203,12 @@ export function swaps(chair) {
   }
 
   one("open-swap").addEventListener("click", open);
+  document.querySelectorAll("#swap input[name=why]").forEach((radio) =>
+    radio.addEventListener("change", () => {
+      one("pieces").hidden = radio.value !== "broken";
+      one("swap-fault").hidden = true;
+    }),
+  );
   one("swap-type").addEventListener("submit", (event) => {
     event.preventDefault();
     byCode(one("swap-typed").value.trim());
@@ -182,6 +223,7 @@ export function swaps(chair) {
 
   return {
     settle,
+    planRest,
     /** A label scanned while the choice is open is the choice. */
     scanned(code) {
       if (!one("swap").open) return false;

@@ -4,6 +4,7 @@ import * as store from "./chair-store.js";
 import { listen } from "./chair-keys.js";
 import { beep, soundOff, soundOn } from "./chair-pace.js";
 import * as show from "./chair-show.js";
+import { differs } from "./chair-differs.js";
 import { swaps } from "./chair-swap.js";
 
 const HOLD_MS = 6000;
@@ -30,9 +31,17 @@ if (!state) {
 } else if (served.version > state.version && Object.keys(state.steps).length === 0) {
   state = { ...state, version: served.version, sheet: served.sheet };
 }
+// what another device has logged of this run stands here as logged
+for (const done of JSON.parse(one("done").value)) {
+  const of = state.steps[done.order] || (state.steps[done.order] = {});
+  if (!of.entry) Object.assign(of, { entry: done.entry, item: done.item, spentMs: done.spentMs });
+}
+const open = state.sheet.steps.findIndex((step) => !(state.steps[step.order] || {}).entry);
+if (state.steps[now().order]?.entry && open > state.at) state.at = open;
 let last = { where: "", cutting: true };
 let lost = false;
 let logging = false;
+let undoTold = false;
 
 function keep() {
   store.save(run, state).then(link);
@@ -54,6 +63,7 @@ function elapsedS(of) {
 function go(index) {
   stopClock();
   state.at = Math.max(0, Math.min(state.sheet.steps.length - 1, index));
+  one("told").textContent = "";
   alarm("");
   keep();
   draw();
@@ -136,6 +146,22 @@ async function log() {
   if (!kept) send();
 }
 
+/** Writes down what happened beside the cuts, as safely as a step. */
+async function event(what, about) {
+  const entry = {
+    id: store.newId(),
+    run,
+    step: now().order,
+    event: what,
+    label: "",
+    ...about,
+    by: state.by,
+    at: new Date().toISOString(),
+  };
+  await store.log(entry, run, state);
+  send();
+}
+
 function takeBack() {
   const waits = state.last && store.waiting().find((entry) => entry.id === state.last.id);
   if (!waits || (waits.holdUntil || 0) <= Date.now()) return;
@@ -191,7 +217,10 @@ function link() {
   one("link").dataset.state = lost || full ? "lost" : held.length > 0 ? "waiting" : "safe";
   const mayUndo = !logging && waits.some((w) => state.last && w.id === state.last.id && w.holdUntil > Date.now());
   one("undo").hidden = !mayUndo;
-  one("told").textContent = mayUndo && alone.entries === 0 ? show.say("loggedStep", state.last.order) : "";
+  const toldLogged = mayUndo && alone.entries === 0;
+  if (toldLogged) one("told").textContent = show.say("loggedStep", state.last.order);
+  else if (undoTold) one("told").textContent = "";
+  undoTold = toldLogged;
 }
 
 function alarm(words) {
@@ -283,6 +312,18 @@ const swap = swaps({
   now,
   mine,
   alarm,
+  event,
+});
+differs({
+  state: () => state,
+  now,
+  event,
+  planRest: swap.planRest,
+  stop() {
+    stopClock();
+    keep();
+    draw();
+  },
 });
 
 one("forward").addEventListener("click", forward);
@@ -339,6 +380,7 @@ draw();
 frame();
 send();
 one("stage-step").hidden = false;
+if (open < 0) finish();
 document.body.dataset.ready = "yes";
 
 if (navigator.wakeLock) {

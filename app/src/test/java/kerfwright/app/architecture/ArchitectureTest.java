@@ -167,6 +167,7 @@ class ArchitectureTest {
             "kerfwright.app.label..",
             "kerfwright.app.restock..",
             "kerfwright.app.learning..",
+            "kerfwright.app.learner..",
             "kerfwright.app.backup..",
             "kerfwright.app.daypage..",
             "kerfwright.app.kept..",

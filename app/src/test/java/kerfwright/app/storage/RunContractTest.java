@@ -11,6 +11,7 @@ import java.util.UUID;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.chairside.CutRun;
 import kerfwright.practice.chairside.CutRuns;
+import kerfwright.practice.chairside.RunEvent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -75,5 +76,29 @@ abstract class RunContractTest {
     runs.begin(late);
     assertEquals(List.of(late, early), runs.newest(5));
     assertEquals(List.of(late), runs.newest(1));
+  }
+
+  @Test
+  void whatHappenedIsKeptOnceAndInItsOrder() {
+    CutRun run = run(EIGHT);
+    runs.begin(run);
+    RunEvent seen =
+        new RunEvent(
+            new UUID(1, 1), run.id(), 2, RunEvent.What.SEEN, "", 1.35, "ÖZ", EIGHT.plusSeconds(9));
+    RunEvent broken =
+        new RunEvent(
+            new UUID(1, 2),
+            run.id(),
+            1,
+            RunEvent.What.BROKEN,
+            "B04",
+            null,
+            "AB",
+            EIGHT.plusSeconds(5));
+    assertTrue(runs.add(seen));
+    assertTrue(runs.add(broken));
+    assertFalse(runs.add(seen), "sent twice");
+    assertEquals(List.of(broken, seen), runs.events(run.id()));
+    assertEquals(List.of(), runs.events(new UUID(9, 9)));
   }
 }

@@ -1,7 +1,6 @@
 package kerfwright.app.web;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
@@ -15,7 +14,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
@@ -27,6 +25,8 @@ import org.junit.jupiter.api.Assumptions;
 final class Browser implements AutoCloseable {
   private static final List<Path> PLACES =
       List.of(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"));
+
+  private static final String AXE = AxeBuilder.getAxeScript();
 
   private static com.microsoft.playwright.@Nullable Browser running;
 
@@ -108,7 +108,11 @@ final class Browser implements AutoCloseable {
     return List.copyOf(complaints);
   }
 
+  /** A picture to look at, where {@code -Dscreenshots=true} asks for it. */
   static void shoot(Page page, String name) {
+    if (!Boolean.getBoolean("screenshots")) {
+      return;
+    }
     // hiding the caret would add a style of its own, which the pages forbid
     page.screenshot(
         new Page.ScreenshotOptions()
@@ -119,7 +123,7 @@ final class Browser implements AutoCloseable {
 
   /** A picture of a page at the end of a test that needs no browser itself. */
   static void picture(Served app, String path, String name) {
-    if (PLACES.stream().anyMatch(Files::isExecutable)) {
+    if (Boolean.getBoolean("screenshots") && PLACES.stream().anyMatch(Files::isExecutable)) {
       try (Browser browser = start()) {
         Page page = browser.page();
         page.navigate(app.address(path));
@@ -130,21 +134,27 @@ final class Browser implements AutoCloseable {
 
   /** What the accessibility check (WCAG 2.2, levels A and AA) finds; empty where all is well. */
   static String barriers(Page page) {
-    return new AxeBuilder(page)
-            .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
-            .analyze()
-            .getViolations()
-            .stream()
-            .map(Browser::inWords)
-            .collect(Collectors.joining("\n"));
+    return violations(
+        page, "{type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']}");
   }
 
   /** What is too pale to read, the colours alone. */
   static String paleness(Page page) {
-    return new AxeBuilder(page)
-        .withRules(List.of("color-contrast")).analyze().getViolations().stream()
-            .map(Browser::inWords)
-            .collect(Collectors.joining("\n"));
+    return violations(page, "{type: 'rule', values: ['color-contrast']}");
+  }
+
+  /**
+   * Run in the page itself and told in words there: nothing of what is well is sent back. Of a long
+   * table the first rows stand for all.
+   */
+  private static String violations(Page page, String only) {
+    page.evaluate(AXE);
+    return (String)
+        page.evaluate(
+            "() => axe.run({exclude: [['tbody tr:nth-child(n+7)']]}, {resultTypes: ['violations'], runOnly: "
+                + only
+                + "}).then(found => found.violations.map(rule => rule.id + ': ' + rule.help + ' '"
+                + " + rule.nodes.slice(0, 3).map(node => node.html).join(', ')).join('\\n'))");
   }
 
   /** What reaches beyond the window, so that the page scrolls sideways; empty where all fits. */
@@ -161,14 +171,6 @@ final class Browser implements AutoCloseable {
                 + " + [...document.body.querySelectorAll('*')]"
                 + ".filter(one => beyond(one) && !scrolled(one) && ![...one.children].some(beyond))"
                 + ".slice(0, 5).map(one => one.outerHTML.slice(0, 160)).join(' | '); }");
-  }
-
-  private static String inWords(Rule rule) {
-    return rule.getId()
-        + ": "
-        + rule.getHelp()
-        + " "
-        + rule.getNodes().stream().map(node -> node.getHtml()).limit(3).toList();
   }
 
   @Override

@@ -12,6 +12,8 @@ import com.microsoft.playwright.options.ColorScheme;
 import java.util.ArrayList;
 import java.util.List;
 import kerfwright.app.input.BadInput;
+import kerfwright.practice.chairside.RunEvent;
+import kerfwright.practice.drawer.DrawerQuery;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.label.OwnCode;
 import kerfwright.practice.record.RecordEntry;
@@ -231,7 +233,15 @@ class ChairsideJourneyTest {
     Browser.shoot(page, "journey-04-chair-swap");
     assertEquals("", Browser.barriers(page));
     choice.click();
+    PlaywrightAssertions.assertThat(page.locator("#swap-fault")).containsText("why it is swapped");
+    why(page, "broken");
+    choice.click();
+    PlaywrightAssertions.assertThat(page.locator("#swap-fault")).containsText("all pieces");
+    page.locator("#pieces .pick").last().click();
+    choice.click();
     PlaywrightAssertions.assertThat(page.locator("#label")).containsText(other);
+    PlaywrightAssertions.assertThat(page.locator("#alarm")).containsText("Pieces of " + gone);
+    page.locator("#alarm-close").click();
     for (int i = 0; i < steps(page); i++) {
       page.locator("#dots button").nth(i).click();
       assertNotEquals(gone, page.locator("#label").innerText(), "step " + (i + 1));
@@ -240,6 +250,8 @@ class ChairsideJourneyTest {
     page.locator("#log").click();
     forward(page);
     everythingIsInTheRecord(page);
+    assertEquals(InstrumentState.WITHDRAWN, state(gone));
+    assertEquals(List.of(RunEvent.What.PIECES_MISSING), events("K-7106"));
     assertEquals(other, entries("K-7106").get(0).use().instrument().label());
     page.reload();
     ready(page);
@@ -254,6 +266,7 @@ class ChairsideJourneyTest {
     page.locator("#open-swap").click();
     Locator choice = page.locator(".swap-choice").first();
     String other = choice.locator("b").innerText();
+    why(page, "dropped");
     choice.click();
     PlaywrightAssertions.assertThat(page.locator("#label")).containsText(other);
     PlaywrightAssertions.assertThat(page.locator("#step-cautions"))
@@ -266,6 +279,105 @@ class ChairsideJourneyTest {
         .not()
         .containsText("Swapped without connection");
     assertEquals(other, entries("K-7107").get(0).use().instrument().label());
+  }
+
+  private static void why(Page page, String why) {
+    page.locator(".pick:has(input[name=why][value='" + why + "'])").click();
+  }
+
+  private InstrumentState state(String label) {
+    return app.practice().desk().drawer().list(DrawerQuery.all(500)).items().stream()
+        .filter(item -> item.label().equals(label))
+        .findFirst()
+        .orElseThrow()
+        .state();
+  }
+
+  private List<RunEvent.What> events(String reference) {
+    return app.practice().runs().newest(50).stream()
+        .filter(run -> run.caseReference().equals(reference))
+        .flatMap(run -> app.practice().runs().events(run.id()).stream())
+        .map(RunEvent::what)
+        .toList();
+  }
+
+  @Test
+  void aDroppedOneIsUsedAndOneThatIsNotThereGoesToQuarantine() {
+    for (String why : List.of("dropped", "not-here", "blunt")) {
+      Page page = begun("K-7201-" + why, 820, 1180, ColorScheme.LIGHT);
+      String gone = page.locator("#label").innerText();
+      page.locator("#open-swap").click();
+      why(page, why);
+      page.locator(".swap-choice").first().click();
+      PlaywrightAssertions.assertThat(page.locator("#label")).not().containsText(gone);
+      everythingIsInTheRecord(page);
+      PlaywrightAssertions.assertThat(page.locator("#told")).containsText("planned again");
+      page.waitForCondition(() -> !events("K-7201-" + why).isEmpty());
+      InstrumentState expected =
+          switch (why) {
+            case "dropped" -> InstrumentState.USED;
+            case "blunt" -> InstrumentState.WITHDRAWN;
+            default -> InstrumentState.QUARANTINE;
+          };
+      assertEquals(expected, state(gone), gone + " " + why);
+      page.context().close();
+    }
+  }
+
+  @Test
+  void aLayerSeenEarlyPlansTheRestAnew() {
+    Page page = begun("K-7202", 820, 1180, ColorScheme.LIGHT);
+    forward(page);
+    page.locator("[data-opens=differs]").click();
+    page.locator("[data-branch=seen]").click();
+    Browser.shoot(page, "journey-04-chair-differs");
+    assertEquals("", Browser.barriers(page));
+    page.locator("#branch-seen button.main").click();
+    PlaywrightAssertions.assertThat(page.locator("#seen-fault")).containsText("depth in mm");
+    String planned = page.locator("#borders .pick").first().innerText();
+    page.locator("#borders .pick").first().click();
+    page.locator("#seen-mm").fill("0,7");
+    page.locator("#branch-seen button.main").click();
+    PlaywrightAssertions.assertThat(page.locator("#told")).containsText("from what you saw");
+    page.locator("[data-opens=differs]").click();
+    page.locator("[data-branch=seen]").click();
+    String now = page.locator("#borders .pick").first().innerText();
+    assertNotEquals(planned, now);
+    assertTrue(now.contains("0.70 mm") || now.contains("0.7 mm"), now);
+    page.waitForCondition(() -> !events("K-7202").isEmpty());
+    assertEquals(List.of(RunEvent.What.SEEN), events("K-7202"));
+  }
+
+  @Test
+  void aPerforationStopsTheClockTellsWhatToDoAndIsWrittenDown() {
+    Page page = begun("K-7203", 390, 844, ColorScheme.LIGHT);
+    forward(page);
+    page.locator("[data-opens=differs]").click();
+    page.locator("[data-branch=perforation]").click();
+    PlaywrightAssertions.assertThat(page.locator("#branch-perforation"))
+        .containsText("force no irrigant");
+    Browser.shoot(page, "journey-04-chair-perforation");
+    page.locator("[data-event=perforation]").click();
+    PlaywrightAssertions.assertThat(page.locator("#forward-words")).containsText("Begin");
+    page.waitForCondition(() -> !events("K-7203").isEmpty());
+    assertEquals(List.of(RunEvent.What.PERFORATION), events("K-7203"));
+  }
+
+  @Test
+  void aFinishedRunOpensAsFinishedOnAnotherDevice() {
+    Page page = begun("K-7204", 1180, 820, ColorScheme.LIGHT);
+    int steps = steps(page);
+    for (int i = 0; i < steps; i++) {
+      page.locator("#log").click();
+      PlaywrightAssertions.assertThat(page.locator("#dots button.done")).hasCount(i + 1);
+    }
+    forward(page);
+    everythingIsInTheRecord(page);
+    Page other = browser.page(390, 844, true, ColorScheme.LIGHT);
+    other.navigate(page.url());
+    ready(other);
+    PlaywrightAssertions.assertThat(other.locator("#end")).isVisible();
+    PlaywrightAssertions.assertThat(other.locator("#dots button.done")).hasCount(steps);
   }
 
   @Test

@@ -164,19 +164,17 @@ class PlanPageTest {
 
   @Test
   void everyExamplePrintsOnTwoSheetsOfA4WithItsCautions() throws Exception {
+    CaseReader reader = new CaseReader(Wiring.production().cases());
+    Page page = browser.page(1280, 900, true, ColorScheme.LIGHT);
     try (Stream<Path> files = Files.list(Path.of("../examples"))) {
       for (Path file : files.sorted().toList()) {
         String name = file.getFileName().toString();
         if (!name.endsWith(".yaml") || name.startsWith("day-")) {
           continue;
         }
-        CutCase cutCase =
-            new CaseReader(Wiring.production().cases())
-                .read(TreeReader.yaml(SourceText.of(file)), "case");
-        Page page = browser.page(1280, 900, true, ColorScheme.LIGHT);
+        CutCase cutCase = reader.read(TreeReader.yaml(SourceText.of(file)), "case");
         page.navigate(app.address("/plan?" + FilledForm.of(cutCase).query()));
         byte[] pdf = page.pdf(new Page.PdfOptions().setFormat("A4").setPreferCSSPageSize(true));
-        page.context().close();
         try (PDDocument document = Loader.loadPDF(pdf)) {
           assertTrue(
               document.getNumberOfPages() <= 2,

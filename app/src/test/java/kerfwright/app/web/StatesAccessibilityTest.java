@@ -49,12 +49,15 @@ class StatesAccessibilityTest {
   private Served app;
   private Served empty;
   private Browser browser;
+  private Page page;
   private String day;
   private String plan;
 
   @BeforeAll
   void start() throws Exception {
     browser = Browser.start();
+    page = browser.page(320, 720, true, ColorScheme.DARK);
+    page.setExtraHTTPHeaders(Map.of("Accept-Language", "de"));
     app = new Served();
     empty = Served.empty();
     day = "/day/" + java.time.LocalDate.now();
@@ -247,8 +250,6 @@ class StatesAccessibilityTest {
   @ParameterizedTest
   @MethodSource("names")
   void isFreeOfBarriersInGermanAndFits(String name) {
-    Page page = browser.page(320, 720, true, ColorScheme.DARK);
-    page.setExtraHTTPHeaders(Map.of("Accept-Language", "de"));
     states.get(name).accept(page);
     assertEquals("de", page.locator("html").getAttribute("lang"), name);
     assertEquals("", Browser.over(page), name + " scrolls sideways at 320");
@@ -256,15 +257,6 @@ class StatesAccessibilityTest {
     if (!name.startsWith("/")) {
       assertEquals("", Browser.barriers(page), name + " in the dark");
       Browser.shoot(page, "state-" + name.replaceAll("[^a-z0-9]+", "-"));
-      inTheLightOnADesk(page, name);
     }
-    page.context().close();
-  }
-
-  private static void inTheLightOnADesk(Page page, String name) {
-    page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
-    assertEquals("", Browser.paleness(page), name + " in the light");
-    page.setViewportSize(1180, 820);
-    assertEquals("", Browser.over(page), name + " scrolls sideways at 1180");
   }
 }

@@ -130,6 +130,7 @@ class BundlesTest {
             "src/main/java",
             "src/main/jte",
             "../planner/src/main/java",
+            "../practice/src/main/java",
             "../catalogue/src/main/java")) {
       try (Stream<Path> files = Files.walk(Path.of(root))) {
         for (Path file : files.filter(Files::isRegularFile).toList()) {

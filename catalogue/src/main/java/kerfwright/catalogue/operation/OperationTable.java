@@ -127,6 +127,15 @@ public final class OperationTable {
     return List.copyOf(operations.keySet());
   }
 
+  /** The procedure a variant is a way of; the first where it serves several. */
+  public String procedureOf(String variant) {
+    return variants.stream()
+        .filter(one -> one.id().equals(variant))
+        .findFirst()
+        .orElseThrow()
+        .procedure();
+  }
+
   /** The variant a case gets: the most specific of those that fit; of equals, the first. */
   public Optional<Variant> variant(Asked asked) {
     return variants.stream()

@@ -62,7 +62,7 @@ public final class LayeredColumn {
   private static final double SHORT_PHASE_S = 0.6;
 
   /** Steps of a lumping column: longer as a phase lasts, up to this. */
-  private static final double LONGEST_LUMPED_S = 8;
+  private static final double LONGEST_LUMPED_S = 32;
 
   private static final double OF_ELAPSED = 1.0 / 4;
   private static final double LONG_PHASE_S = 8;

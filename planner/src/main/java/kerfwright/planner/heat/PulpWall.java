@@ -119,6 +119,28 @@ public record PulpWall(List<HeatLayer> layers, double areaMm2, double flowMlPerM
         series.timesS(), rises(series.probesC()[0], inputs.bodyC()), inputs.bodyC());
   }
 
+  /** The same where the water differs from cut to cut: one flow for each, mL/min. */
+  public WallHistory quick(
+      LayeredColumn column,
+      List<CutHeat> cuts,
+      List<Double> flowsMlPerMin,
+      HeatInputs inputs,
+      double everyS) {
+    List<HeatStretch> stretches = new ArrayList<>();
+    List<CutHeat> within = downToThePulp(cuts);
+    for (int i = 0; i < within.size(); i++) {
+      PulpWall wall = new PulpWall(layers, areaMm2, flowsMlPerMin.get(i));
+      List<HeatStretch> some = wall.schedule(within.subList(i, i + 1), inputs).stretches();
+      // each ends with the pause that follows the last
+      stretches.addAll(i + 1 < within.size() ? some.subList(0, some.size() - 1) : some);
+    }
+    ColumnSeries series =
+        column.run(
+            body(inputs), new HeatSchedule(spotMm(), stretches), new double[] {depthMm()}, everyS);
+    return new WallHistory(
+        series.timesS(), rises(series.probesC()[0], inputs.bodyC()), inputs.bodyC());
+  }
+
   /** Greatest rise of the floor while the cuts are made, by the quick column. */
   public double floorPeakK(LayeredColumn column, List<CutHeat> cuts, HeatInputs inputs) {
     ColumnSeries series =

@@ -11,7 +11,8 @@ public enum PulpBand {
   /** Its typical value passes the screen: a plan that protects a pulp is refused. */
   PASSES;
 
-  static PulpBand of(Estimate riseK, double limitK) {
+  /** How a rise stands against a limit. */
+  public static PulpBand of(Estimate riseK, double limitK) {
     if (riseK.typical() >= limitK) {
       return PASSES;
     }

@@ -217,8 +217,8 @@ public final class CandidateSearch {
     return levels;
   }
 
-  /** In a slot both sides are met at once, so neither direction can be told. */
-  private static List<Stroke> strokes(Work work) {
+  /** The strokes tried: in a slot both sides are met at once, so neither direction can be told. */
+  public static List<Stroke> strokes(Work work) {
     String told = work.operation().operating().stroke();
     for (Stroke stroke : Stroke.values()) {
       if (stroke.id().equals(told)) {
@@ -263,6 +263,31 @@ public final class CandidateSearch {
     }
     Trial trial = trials.at(instrument, handpiece, work, setRpm, loadN, stroke);
     return new Tried(trial.candidate(), trial.exclusion());
+  }
+
+  /** The cheapest load of the operation for one instrument at one speed, led in one way. */
+  public Tried cheapest(
+      DrawerInstrument drawer, Handpiece handpiece, Work work, double setRpm, Stroke stroke) {
+    Tried best = Tried.not(Exclusion.of("working-part-unknown"));
+    for (double load : loads(work)) {
+      Tried tried = tried(drawer, handpiece, work, setRpm, load, stroke);
+      Candidate is = tried.candidate();
+      Candidate was = best.candidate();
+      if (was == null || is != null && is.literatureCostS() < was.literatureCostS()) {
+        best = tried;
+      }
+    }
+    return best;
+  }
+
+  /**
+   * The highest speed an instrument may be set to in a handpiece: label, handpiece, whirl. 0 where
+   * a turbine, which runs at full pedal, would turn it faster than it bears.
+   */
+  public static double highestRpm(Instrument instrument, Handpiece handpiece) {
+    return HardLimits.bearsTheTurbine(instrument, handpiece).isPresent()
+        ? 0
+        : HardLimits.highestRpm(instrument, handpiece);
   }
 
   /** The highest speed one of the candidates may be set to. */

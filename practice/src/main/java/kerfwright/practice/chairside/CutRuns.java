@@ -24,4 +24,14 @@ public interface CutRuns {
 
   /** The newest runs, newest first. */
   List<CutRun> newest(int most);
+
+  /**
+   * Keeps what happened in a run.
+   *
+   * @return false where it stood there already, and nothing is kept
+   */
+  boolean add(RunEvent event);
+
+  /** What happened in a run, in the order it was told. */
+  List<RunEvent> events(UUID run);
 }

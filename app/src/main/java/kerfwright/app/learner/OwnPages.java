@@ -1,0 +1,94 @@
+package kerfwright.app.learner;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import kerfwright.app.form.Sent;
+import kerfwright.app.security.Role;
+import kerfwright.app.template.Templates;
+import kerfwright.practice.teaching.OwnQuestion;
+
+/** The teacher's own questions: written, changed, deleted after asking. */
+final class OwnPages {
+  private static final List<String> BLANK = List.of("", "", "", "");
+
+  private final LearnerPages.Parts with;
+  private final Templates templates;
+
+  OwnPages(LearnerPages.Parts with, Templates templates) {
+    this.with = with;
+    this.templates = templates;
+  }
+
+  void routes(JavalinConfig config) {
+    config.routes.get(
+        "/learn/questions", call -> show(call, blank(with.newId().get()), List.of()), Role.LOCAL);
+    config.routes.get(
+        "/learn/questions/{id}", call -> show(call, known(call), List.of()), Role.LOCAL);
+    config.routes.post("/learn/questions/{id}", this::keep, Role.LOCAL);
+    config.routes.post("/learn/questions/{id}/delete", this::delete, Role.LOCAL);
+  }
+
+  private static OwnQuestion blank(UUID id) {
+    return new OwnQuestion(id, 0, "", BLANK, "", "");
+  }
+
+  private static UUID id(Context call) {
+    return Sent.id(call.pathParam("id")).orElseThrow(NotFoundResponse::new);
+  }
+
+  private OwnQuestion known(Context call) {
+    return with.lessons().question(id(call)).orElseThrow(NotFoundResponse::new);
+  }
+
+  private void show(Context call, OwnQuestion question, List<String> faults) {
+    Map<String, Object> values = new HashMap<>();
+    values.put("all", with.lessons().questions());
+    values.put("question", question);
+    values.put("faults", faults);
+    values.put("asking", call.queryParam("delete") != null && question.version() > 0);
+    templates.html(call, "learner/own.jte", values);
+  }
+
+  private void keep(Context call) {
+    int before = Math.max(0, Sent.version(call));
+    OwnQuestion question =
+        new OwnQuestion(
+            id(call),
+            before + 1,
+            Sent.text(call, "text"),
+            List.of(
+                Sent.text(call, "answer0"),
+                Sent.text(call, "answer1"),
+                Sent.text(call, "answer2"),
+                Sent.text(call, "answer3")),
+            Sent.text(call, "why"),
+            Sent.text(call, "source"));
+    List<String> faults = question.faults();
+    boolean kept = faults.isEmpty() && with.lessons().keep(question);
+    if (kept) {
+      call.redirect("/learn/questions", HttpStatus.SEE_OTHER);
+      return;
+    }
+    call.status(faults.isEmpty() ? HttpStatus.CONFLICT : HttpStatus.UNPROCESSABLE_CONTENT);
+    OwnQuestion typed =
+        new OwnQuestion(
+            question.id(),
+            before,
+            question.text(),
+            question.answers(),
+            question.why(),
+            question.source());
+    show(call, typed, faults.isEmpty() ? List.of("setting.changed-elsewhere") : faults);
+  }
+
+  private void delete(Context call) {
+    with.lessons().forget(id(call));
+    call.redirect("/learn/questions", HttpStatus.SEE_OTHER);
+  }
+}

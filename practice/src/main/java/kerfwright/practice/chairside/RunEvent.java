@@ -1,0 +1,68 @@
+package kerfwright.practice.chairside;
+
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What happened in a run beside the cuts: an instrument that dropped out, a tooth that differs from
+ * the plan, something that stopped the work.
+ *
+ * @param id made at the chair, so that one sent twice is kept once
+ * @param run the run
+ * @param step in which step of it
+ * @param what what happened
+ * @param label the instrument, where it is about one, else empty
+ * @param depthMm where a layer or the roof of the chamber was seen, mm below the top
+ * @param by initials of who told it
+ * @param at when, to the microsecond
+ */
+public record RunEvent(
+    UUID id,
+    UUID run,
+    int step,
+    What what,
+    String label,
+    @Nullable Double depthMm,
+    String by,
+    Instant at) {
+  /** What may happen. */
+  public enum What {
+    BLUNT("blunt"),
+    BROKEN("broken"),
+    PIECES_MISSING("pieces-missing"),
+    DROPPED("dropped"),
+    NOT_HERE("not-here"),
+    SEEN("seen"),
+    BLEEDING("bleeding"),
+    EXPOSURE("exposure"),
+    PERFORATION("perforation"),
+    FRACTURE("fracture"),
+    FINISHED("finished");
+
+    private final String id;
+
+    What(String id) {
+      this.id = id;
+    }
+
+    public String id() {
+      return id;
+    }
+
+    public static Optional<What> byId(String id) {
+      return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
+    }
+  }
+
+  public RunEvent {
+    if (step < 1 || step > 999 || label.length() > 60 || by.isEmpty() || by.length() > 12) {
+      throw new IllegalArgumentException("Not an event of a run: step " + step + ", by " + by);
+    }
+    if (depthMm != null && !(depthMm > 0 && depthMm <= 30)) {
+      throw new IllegalArgumentException("Depth in mm must lie above 0 and up to 30: " + depthMm);
+    }
+  }
+}
