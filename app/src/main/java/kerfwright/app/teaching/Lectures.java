@@ -141,9 +141,7 @@ public final class Lectures {
 
   /** A load; beyond a kilonewton the figure says nothing any more. */
   private String load(double newton) {
-    return newton >= 1000
-        ? say.at("drawn.over-kilonewton")
-        : say.at("drawn.newton", plain(newton));
+    return newton >= 1000 ? say.at("drawn.over-kilonewton") : say.at("drawn.newton", plain(newton));
   }
 
   private String times(double ratio) {
