@@ -111,7 +111,7 @@ class TeachJourneyTest {
     Page page = page("/teach/show/threshold?layer=enamel&load=0.5");
     String before = page.locator("#frames svg .load").getAttribute("d");
     String limit = page.locator("#frames svg .threshold").getAttribute("d");
-    page.locator("input[name=load]").fill("4");
+    page.locator("input[type=range]").fill("4");
     PlaywrightAssertions.assertThat(page.locator("#frames h2")).containsText("With 4");
     assertNotEquals(before, page.locator("#frames svg .load").getAttribute("d"));
     assertEquals(limit, page.locator("#frames svg .threshold").getAttribute("d"));
