@@ -3,7 +3,6 @@ package kerfwright.app.network;
 import java.io.IOException;
 import java.math.BigInteger;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -76,8 +75,9 @@ final class LocalAuthority {
   Certificates of(OwnNames names) throws IOException {
     Private.folder(folder);
     // processes that share the folder make it once
-    try (FileChannel turn = FileChannel.open(Private.file(at("turn")), StandardOpenOption.WRITE);
-        FileLock held = turn.lock()) {
+    try (FileChannel turn = FileChannel.open(Private.file(at("turn")), StandardOpenOption.WRITE)) {
+      // until the channel is closed
+      turn.lock();
       if (!Files.exists(at("authority.crt"))) {
         makeAuthority(names);
       }

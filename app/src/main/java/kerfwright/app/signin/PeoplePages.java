@@ -40,6 +40,7 @@ public final class PeoplePages {
    * @param ids fresh ids
    * @param clock the time
    * @param pairing true where devices are made to trust the practice's authority
+   * @param first true where the first owner can be made
    */
   public record Parts(
       SignInDesk desk,
@@ -47,7 +48,8 @@ public final class PeoplePages {
       Settings settings,
       Supplier<UUID> ids,
       Clock clock,
-      boolean pairing) {}
+      boolean pairing,
+      boolean first) {}
 
   /** Shown once: a code for somebody, or a token. */
   public record Shown(String whom, String secret, boolean token) {
@@ -78,6 +80,7 @@ public final class PeoplePages {
     values.put("own", Signed.initials(call).orElse(""));
     values.put("now", with.clock().instant());
     values.put("pairing", with.pairing());
+    values.put("first", with.first());
     values.put("shown", shown);
     values.put("fault", fault);
     templates.html(call, "signin/people.jte", values);

@@ -47,7 +47,8 @@ final class PeopleFeature {
                 open.settings(),
                 open.desk()::newId,
                 clock,
-                entrance.network() != null && entrance.network().fingerprint().isPresent()),
+                entrance.network() != null && entrance.network().fingerprint().isPresent(),
+                entrance.firstCode() != null),
             templates);
     this.trail = new TrailPages(trail, templates, clock);
     this.pairing =
