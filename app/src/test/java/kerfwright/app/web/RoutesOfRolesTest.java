@@ -24,17 +24,21 @@ import org.junit.jupiter.api.Test;
 class RoutesOfRolesTest {
   /** Who may, said once more, apart from the program. */
   private static final Map<Access, Set<Role>> MAY =
-      Map.of(
-          Access.OPEN, EnumSet.allOf(Role.class),
-          Access.SELF, EnumSet.allOf(Role.class),
-          Access.SEE, EnumSet.allOf(Role.class),
-          Access.CASES, EnumSet.of(Role.OWNER, Role.CLINICIAN, Role.ASSISTANT, Role.READ_ONLY),
-          Access.WORK, EnumSet.of(Role.OWNER, Role.CLINICIAN, Role.ASSISTANT),
-          Access.CORRECT, EnumSet.of(Role.OWNER, Role.CLINICIAN),
-          Access.SET, EnumSet.of(Role.OWNER, Role.CLINICIAN),
-          Access.OWN, EnumSet.of(Role.OWNER),
-          Access.PLAN_API, EnumSet.allOf(Role.class),
-          Access.ORDER_API, EnumSet.of(Role.OWNER, Role.CLINICIAN, Role.ASSISTANT, Role.READ_ONLY));
+      Map.ofEntries(
+          Map.entry(Access.OPEN, EnumSet.allOf(Role.class)),
+          Map.entry(Access.SELF, EnumSet.allOf(Role.class)),
+          Map.entry(Access.SEE, EnumSet.allOf(Role.class)),
+          Map.entry(
+              Access.CASES, EnumSet.of(Role.OWNER, Role.CLINICIAN, Role.ASSISTANT, Role.READ_ONLY)),
+          Map.entry(Access.WORK, EnumSet.of(Role.OWNER, Role.CLINICIAN, Role.ASSISTANT)),
+          Map.entry(Access.LEARN, EnumSet.allOf(Role.class)),
+          Map.entry(Access.CORRECT, EnumSet.of(Role.OWNER, Role.CLINICIAN)),
+          Map.entry(Access.SET, EnumSet.of(Role.OWNER, Role.CLINICIAN)),
+          Map.entry(Access.OWN, EnumSet.of(Role.OWNER)),
+          Map.entry(Access.PLAN_API, EnumSet.allOf(Role.class)),
+          Map.entry(
+              Access.ORDER_API,
+              EnumSet.of(Role.OWNER, Role.CLINICIAN, Role.ASSISTANT, Role.READ_ONLY)));
 
   private static Staffed practice;
 
