@@ -157,6 +157,19 @@ final class Browser implements AutoCloseable {
                 + " + rule.nodes.slice(0, 3).map(node => node.html).join(', ')).join('\\n'))");
   }
 
+  /** Targets too small for a gloved hand, 44 px each way; empty where all are large enough. */
+  static String small(Page page, String targets) {
+    return (String)
+        page.evaluate(
+            "targets => [...document.querySelectorAll(targets)]"
+                + ".filter(one => one.checkVisibility())"
+                + ".map(one => [one, one.getBoundingClientRect()])"
+                + ".filter(([, box]) => box.height > 0 && (box.height < 43.9 || box.width < 43.9))"
+                + ".map(([one, box]) => one.outerHTML.slice(0, 80) + ' ' + box.width + ' x '"
+                + " + box.height).join('\\n')",
+            targets);
+  }
+
   /** What reaches beyond the window, so that the page scrolls sideways; empty where all fits. */
   static String over(Page page) {
     return (String)

@@ -221,15 +221,11 @@ class JourneyTest {
     Page page = browser.page(820, 1180, true, ColorScheme.LIGHT);
     for (String path : List.of("/", "/case", "/drawer")) {
       page.navigate(app.address(path));
-      Object small =
-          page.evaluate(
-              "() => [...document.querySelectorAll('header a, a.button,"
-                  + " main button:not(.default-submit), select, .pick, .tooth, summary,"
-                  + " main input:not([type=radio]):not([type=checkbox])')]"
-                  + ".filter(one => one.checkVisibility()).map(one => [one, one.getBoundingClientRect()])"
-                  + ".filter(([, box]) => box.height > 0 && (box.height < 43.9 || box.width < 43.9))"
-                  + ".map(([one, box]) => one.outerHTML.slice(0, 80) + ' ' + box.width + ' x ' + box.height)"
-                  + ".join('\\n')");
+      String small =
+          Browser.small(
+              page,
+              "header a, a.button, main button:not(.default-submit), select, .pick, .tooth, summary,"
+                  + " main input:not([type=radio]):not([type=checkbox])");
       assertEquals("", small, path);
     }
   }

@@ -121,7 +121,9 @@ class WholeJourneyTest {
     assertEquals(200, card.status());
     byte[] pdf = card.body();
     assertTrue(new String(pdf, 0, 5, StandardCharsets.US_ASCII).startsWith("%PDF-"));
-    Files.write(Path.of("target/screenshots/journey-00-whole-4-card.pdf"), pdf);
+    if (Boolean.getBoolean("screenshots")) {
+      Files.write(Path.of("target/screenshots/journey-00-whole-4-card.pdf"), pdf);
+    }
   }
 
   private List<RecordEntry> run(Page page) throws Exception {
