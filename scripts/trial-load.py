@@ -1,9 +1,11 @@
 #!/usr/bin/env python3
 """Fifty chairs at once, on this machine alone: each logs, asks what if, and plans new cases.
 
-Usage: scripts/trial-load.py [--chairs N] [--seconds S]      (50 chairs, 120 s; 15 minutes at most)
+Usage: scripts/trial-load.py [--chairs N] [--seconds S] [--json FILE]      (50 chairs, 120 s; 15 minutes at most)
 """
 import argparse
+import json
+import os
 import random
 import re
 import threading
@@ -15,6 +17,7 @@ from practice import Practice
 options = argparse.ArgumentParser(description=__doc__.splitlines()[0])
 options.add_argument("--chairs", type=int, default=50)
 options.add_argument("--seconds", type=float, default=120)
+options.add_argument("--json", help="writes the figures there too")
 wanted = options.parse_args()
 EVERY = {"log": 30, "what-if": 20, "plan": 180, "drawer": 15, "day": 30}
 LIMIT_MS = {"log": 250, "drawer": 250, "what-if": 500, "plan": 2000, "day": 2000}
@@ -102,15 +105,27 @@ try:
         one.join()
     lost = [one for one in acknowledged if not practice.stands(one)]
     slow = False
+    figures = {"bench": "load/1", "cores": os.cpu_count(), "chairs": len(chairs),
+               "seconds": wanted.seconds, "kinds": {}}
     for kind, all_ms in times.items():
         all_ms.sort()
         if all_ms:
             p95 = all_ms[min(len(all_ms) - 1, int(0.95 * len(all_ms)))]
             slow |= p95 > LIMIT_MS[kind]
+            figures["kinds"][kind] = {
+                "calls": len(all_ms), "medianMs": round(all_ms[len(all_ms) // 2], 1),
+                "p95Ms": round(p95, 1), "mostMs": round(all_ms[-1], 1), "limitMs": LIMIT_MS[kind]}
             print("%-8s %5d  median %6.0f ms  p95 %6.0f ms  (limit %d)"
                   % (kind, len(all_ms), all_ms[len(all_ms) // 2], p95, LIMIT_MS[kind]))
+    after = memory_mb()
+    figures.update(failed=len(failed), acknowledged=len(acknowledged), lost=len(lost),
+                   memoryMbBefore=before, memoryMbAfter=after)
+    if wanted.json:
+        with open(wanted.json, "w", encoding="utf-8") as out:
+            json.dump(figures, out, indent=2)
+            out.write("\n")
     print("%d failed, %d acknowledged, %d lost, memory %d MB before, %d MB after"
-          % (len(failed), len(acknowledged), len(lost), before, memory_mb()))
+          % (len(failed), len(acknowledged), len(lost), before, after))
     raise SystemExit(1 if failed or lost else 2 if slow else 0)
 finally:
     practice.clear()
