@@ -308,7 +308,9 @@ function frame() {
     else if (seen.cutting !== last.cutting) beep(seen.cutting ? 587 : 784, 1);
   }
   last = seen;
-  requestAnimationFrame(frame);
+  // nothing moves while no cut is timed: a tablet need not redraw for that
+  if (running) requestAnimationFrame(frame);
+  else setTimeout(frame, 200);
 }
 
 const swap = swaps({

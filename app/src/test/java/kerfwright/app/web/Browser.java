@@ -186,8 +186,10 @@ final class Browser implements AutoCloseable {
                 + ".slice(0, 5).map(one => one.outerHTML.slice(0, 160)).join(' | '); }");
   }
 
+  /** Closes the windows of a test: a page left open goes on working and slows the next. */
   @Override
   public void close() {
     windows.forEach(BrowserContext::close);
+    windows.clear();
   }
 }

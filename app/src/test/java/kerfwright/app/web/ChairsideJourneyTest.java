@@ -52,6 +52,7 @@ class ChairsideJourneyTest {
 
   @AfterEach
   void closePractice() {
+    browser.close();
     app.close();
   }
 

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import kerfwright.app.input.BadInput;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -28,6 +29,11 @@ class JourneyTest {
   static void start() throws BadInput {
     browser = Browser.start();
     app = new Served();
+  }
+
+  @AfterEach
+  void closeWindows() {
+    browser.close();
   }
 
   @AfterAll

@@ -22,6 +22,7 @@ import kerfwright.planner.casework.CutCase;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,11 @@ class PlanPageTest {
                     .findFirst()
                     .orElseThrow())
             .query();
+  }
+
+  @AfterEach
+  void closeWindows() {
+    browser.close();
   }
 
   @AfterAll
