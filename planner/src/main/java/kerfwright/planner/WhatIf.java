@@ -21,6 +21,7 @@ import kerfwright.planner.heat.SequenceHeat;
 import kerfwright.planner.heat.WallHistory;
 import kerfwright.planner.operation.Work;
 import kerfwright.planner.plan.Estimate;
+import kerfwright.planner.plan.Stroke;
 import kerfwright.planner.rule.Vetoes;
 import kerfwright.planner.sequence.CandidateSearch;
 import kerfwright.planner.sequence.TimedCut;
@@ -150,7 +151,12 @@ public final class WhatIf {
       boolean here = i + 1 == change.step();
       double rpm = here && change.setRpm() != null ? change.setRpm() : c.setRpm();
       double load = here && change.loadN() != null ? change.loadN() : c.loadN();
-      Tried tried = search.tried(drawer.get(i), c.handpiece(), c.work(), rpm, load, c.stroke());
+      Stroke stroke = here && change.stroke() != null ? change.stroke() : c.stroke();
+      Exclusion led = CandidateSearch.againstStroke(c.work(), stroke).orElse(null);
+      if (led != null) {
+        return new Varied(was, null, led, i + 1);
+      }
+      Tried tried = search.tried(drawer.get(i), c.handpiece(), c.work(), rpm, load, stroke);
       Candidate done = tried.candidate();
       if (done == null) {
         return new Varied(was, null, tried.exclusion(), i + 1);

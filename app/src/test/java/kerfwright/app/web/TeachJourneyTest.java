@@ -1,6 +1,7 @@
 package kerfwright.app.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,6 +9,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.Media;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -16,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import kerfwright.app.Wiring;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.teaching.Topic;
+import kerfwright.catalogue.source.Sources;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -89,21 +93,114 @@ class TeachJourneyTest {
     PlaywrightAssertions.assertThat(at).hasText("4");
     page.keyboard().press("ArrowLeft");
     PlaywrightAssertions.assertThat(at).hasText("3");
-    double smallest =
-        ((Number)
-                page.evaluate(
-                    "() => Math.min(...[...document.querySelectorAll('main *')]"
-                        + ".filter(one => one.checkVisibility() && [...one.childNodes]"
-                        + ".some(n => n.nodeType === 3 && n.data.trim()))"
-                        + ".filter(one => !one.closest('title, desc'))"
-                        + ".map(one => one.closest('svg')"
-                        + " ? Number(one.getAttribute('font-size')) * one.closest('svg')"
-                        + ".getBoundingClientRect().width / one.closest('svg').viewBox.baseVal.width"
-                        + " : parseFloat(getComputedStyle(one).fontSize)))"))
-            .doubleValue();
-    assertTrue(smallest >= 24, "read from the back of a room: " + smallest + " px");
     assertEquals("", Browser.barriers(page));
     Browser.shoot(page, "journey-11-teach-lecture");
+  }
+
+  /** Height of the smallest words of a page as they are shown, in drawings too, px. */
+  private static double smallest(Page page, String within) {
+    return ((Number)
+            page.evaluate(
+                "within => Math.min(...[...document.querySelectorAll(within)]"
+                    + ".filter(one => one.checkVisibility() && [...one.childNodes]"
+                    + ".some(n => n.nodeType === 3 && n.data.trim()))"
+                    + ".filter(one => !one.closest('title, desc'))"
+                    + ".map(one => one.closest('svg')"
+                    + " ? Number(one.getAttribute('font-size')) * one.getScreenCTM().a"
+                    + " : parseFloat(getComputedStyle(one).fontSize)))",
+                within))
+        .doubleValue();
+  }
+
+  @Test
+  void everyStepOfEveryLectureIsReadFromTheBackOfARoom() {
+    Page page = page("/teach");
+    for (Topic topic : Topic.values()) {
+      page.setViewportSize(1280, 900);
+      page.navigate(app.address("/teach/show/" + topic.id()));
+      int frames = page.locator(".frame").count();
+      for (int step = 1; step <= frames; step++) {
+        for (int width : new int[] {1280, 390}) {
+          page.setViewportSize(width, 900);
+          double smallest = smallest(page, "main *");
+          double least = width == 390 ? 16 : 24;
+          assertTrue(smallest >= least, topic + " " + step + " at " + width + ": " + smallest);
+        }
+        page.keyboard().press("ArrowRight");
+      }
+      assertEquals("", Browser.barriers(page), topic.id());
+    }
+  }
+
+  /** Printed from the browser: one page, all steps, sources and cautions, nothing to press. */
+  @Test
+  void everyLectureIsPrintedOnOnePage() throws Exception {
+    for (Topic topic : Topic.values()) {
+      Page page = page("/teach/show/" + topic.id());
+      List<String> titles = page.locator(".frame h2").allTextContents();
+      boolean each = page.locator("main.each-on-paper").count() == 1;
+      for (String format : List.of("A4", "Letter")) {
+        byte[] pdf = page.pdf(new Page.PdfOptions().setFormat(format));
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+          assertEquals(1, document.getNumberOfPages(), topic + " on " + format);
+          String words = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+          for (String title : each ? titles : titles.subList(0, 1)) {
+            assertTrue(words.contains(title), topic + ": " + title + " in " + words);
+          }
+          for (String control : List.of("Next", "Back", "Close", "handout", "Press with")) {
+            assertFalse(words.contains(control), topic + " prints " + control);
+          }
+          String source = Sources.packaged().find(topic.sources().get(0)).orElseThrow().citation();
+          assertTrue(words.contains(source.substring(0, 20)), topic + ": " + words);
+          assertTrue(words.contains("Extracted teeth"), topic + " has its cautions");
+        }
+      }
+      page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+      page.setViewportSize(703, 1030);
+      Object cut =
+          page.evaluate(
+              "() => [...document.querySelectorAll('main svg')].filter(one =>"
+                  + " one.checkVisibility()).filter(one => { const b ="
+                  + " one.getBoundingClientRect(); return b.width < 150 || b.left < 0"
+                  + " || b.right > innerWidth; }).length");
+      assertEquals(0, ((Number) cut).intValue(), topic + " is cut");
+      page.close();
+    }
+  }
+
+  /** Instruments, speeds and strokes on one layer: pictures, sections and every figure. */
+  @Test
+  void waysToCutALayerStandSideBySide() {
+    Page page =
+        page(
+            "/teach/compare?layer=dentine&tool1=carbide-6&tool2=diamond-coarse"
+                + "&tool3=carbide-6&rpm3=40000&tool4=carbide-6&stroke4=with");
+    assertEquals(4, page.locator(".sections td svg").count());
+    assertEquals(8, page.locator(".pictures td svg").count());
+    assertTrue(page.locator(".one-sentence").innerText().contains("pulls D on"));
+    String rows = page.locator(".side-by-side tbody").innerText();
+    for (String head :
+        List.of(
+            "Removes",
+            "Compared with A",
+            "Load of the hand",
+            "Force along the rim",
+            "The wall",
+            "Heat",
+            "Leaves Ra",
+            "Damage",
+            "Lasts for",
+            "cost")) {
+      assertTrue(rows.contains(head), head + " in " + rows);
+    }
+    for (int width : new int[] {1280, 820, 390}) {
+      page.setViewportSize(width, 900);
+      assertEquals("", Browser.over(page));
+      double smallest = smallest(page, ".side-by-side svg *");
+      assertTrue(smallest >= 16, "drawings at " + width + ": " + smallest);
+    }
+    assertEquals("", Browser.barriers(page));
+    Browser.shoot(page, "journey-11-teach-compare");
   }
 
   @Test
@@ -148,9 +245,29 @@ class TeachJourneyTest {
     page.locator(".more a[href^='/teach/compare/case']").click();
     page.locator("input[name=load1]").fill("0.3");
     page.locator("input[name=water2]").fill("20");
+    page.locator("select[name=stroke3]").selectOption("axial");
     page.locator("main form button.main").click();
-    PlaywrightAssertions.assertThat(page.locator(".side-by-side thead th")).hasCount(3);
-    PlaywrightAssertions.assertThat(page.locator(".one-sentence").first()).containsText("%");
+    PlaywrightAssertions.assertThat(page.locator(".side-by-side thead th")).hasCount(4);
+    PlaywrightAssertions.assertThat(page.locator(".one-sentence").first()).containsText("times");
+    PlaywrightAssertions.assertThat(page.locator(".one-sentence").last()).containsText("D ");
+    int computed = page.locator(".pictures td figure.working").count();
+    assertTrue(computed >= 3, "the plan and at least two changes");
+    assertEquals(computed, page.locator(".sections td svg").count());
+    String rows = page.locator(".side-by-side tbody").innerText();
+    for (String head :
+        List.of(
+            "Removes",
+            "Compared with A",
+            "Force along the rim",
+            "The wall",
+            "Heat, W",
+            "Pulp wall",
+            "Roughness",
+            "Life used",
+            "costs")) {
+      assertTrue(rows.contains(head), head + " in " + rows);
+    }
+    assertTrue(smallest(page, ".side-by-side svg *") >= 16);
     PlaywrightAssertions.assertThat(page.locator(".standing")).not().isEmpty();
     assertEquals("", Browser.barriers(page));
     Browser.shoot(page, "journey-11-teach-case");
@@ -182,7 +299,16 @@ class TeachJourneyTest {
   /** Of a lecture and of a case: own words, kept, opened again, printed on one page. */
   @Test
   void aHandoutIsMadeKeptOpenedAgainAndPrintedOnOnePage() throws Exception {
-    for (String subject : List.of("/teach/show/chip?layer=dentine&step=3", "/plan?" + query)) {
+    String change =
+        "/teach/compare/case?of="
+            + kerfwright.app.teaching.Addresses.encoded(query)
+            + "&step=1&load1=0.3&stroke2=with-rotation";
+    for (String subject :
+        List.of(
+            "/teach/show/chip?layer=dentine&step=3",
+            "/plan?" + query,
+            "/teach/compare?layer=dentine&tool1=carbide-6&tool2=diamond-fine&tool3=carbide-30",
+            change)) {
       Page page = page("/teach");
       page.navigate(
           app.address(
