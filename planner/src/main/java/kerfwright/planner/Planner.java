@@ -58,7 +58,7 @@ public final class Planner {
   private final CandidateSearch search;
   private final CandidateSearch open;
   private final Refusals refusals;
-  private final Settled settled;
+  private final FixedSteps fixed;
   private final boolean pulpLives;
   private final Map<Work, List<Candidate>> others = new HashMap<>();
   private final List<Cue> cues = new ArrayList<>();
@@ -66,10 +66,10 @@ public final class Planner {
   private @Nullable CoolSequence cool;
   private @Nullable Sampler ahead;
 
-  private Planner(CutCase cutCase, DrawerSnapshot drawer, PlanOptions options, Settled settled) {
+  private Planner(CutCase cutCase, DrawerSnapshot drawer, PlanOptions options, FixedSteps fixed) {
     this.cutCase = cutCase;
     this.options = options;
-    this.settled = settled;
+    this.fixed = fixed;
     this.laying = Operations.laid(cutCase);
     this.pulpLives = PulpDistance.toLive(cutCase, laying.works());
     this.search = new CandidateSearch(cutCase, drawer.instruments(), Vetoes.all(), options.pace());
@@ -80,13 +80,13 @@ public final class Planner {
 
   /** Plans a case with the drawer as it stands. */
   public static CutPlan plan(CutCase cutCase, DrawerSnapshot drawer, PlanOptions options) {
-    return plan(cutCase, drawer, options, Settled.NOTHING);
+    return plan(cutCase, drawer, options, FixedSteps.NOTHING);
   }
 
-  /** Plans what remains of a case: the settled steps stand as they are, the rest is chosen. */
+  /** Plans what remains of a case: the fixed steps stand as they are, the rest is chosen. */
   public static CutPlan plan(
-      CutCase cutCase, DrawerSnapshot drawer, PlanOptions options, Settled settled) {
-    CutPlan plan = new Planner(cutCase, drawer, options, settled).run();
+      CutCase cutCase, DrawerSnapshot drawer, PlanOptions options, FixedSteps fixed) {
+    CutPlan plan = new Planner(cutCase, drawer, options, fixed).run();
     return Branching.of(
         plan,
         UsualStacks.packaged().branches(cutCase.restoration(), cutCase.procedure().id()),
@@ -96,7 +96,7 @@ public final class Planner {
   /** A plan that stays open to questions; empty where the case is refused. */
   public static Optional<WhatIf> whatIf(
       CutCase cutCase, DrawerSnapshot drawer, PlanOptions options) {
-    Planner planner = new Planner(cutCase, drawer, options, Settled.NOTHING);
+    Planner planner = new Planner(cutCase, drawer, options, FixedSteps.NOTHING);
     CoolSequence cool = planner.refusalOrNull(likely -> {}) == null ? planner.cool : null;
     return cool == null
         ? Optional.empty()
@@ -187,17 +187,17 @@ public final class Planner {
         .forEach(cues::add);
   }
 
-  /** Leaves what is settled for a step; after the settled ones, all but what is out. */
+  /** Leaves what is fixed for a step; after the fixed ones, all but what is out. */
   private Found settle(Found found, int index) {
-    Settled.Taken taken = settled.at(index).orElse(null);
+    FixedSteps.Taken taken = fixed.at(index).orElse(null);
     List<Candidate> left =
         found.candidates().stream()
-            .filter(c -> taken != null ? is(c, taken) : !settled.out().contains(c.id()))
+            .filter(c -> taken != null ? is(c, taken) : !fixed.out().contains(c.id()))
             .toList();
     return new Found(found.work(), left, found.out());
   }
 
-  static boolean is(Candidate c, Settled.Taken taken) {
+  static boolean is(Candidate c, FixedSteps.Taken taken) {
     return c.id().equals(taken.instrument()) && c.handpiece().id().equals(taken.handpiece());
   }
 
