@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.Supplier;
 import kerfwright.catalogue.evidence.Family;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.OperatingPoint;
 import kerfwright.physics.heat.HeatLayer;
@@ -363,7 +364,7 @@ public final class Sampler {
       }
       double top = 0;
       for (int i = 0; i < layers.size(); i++) {
-        if (layers.get(i).material().id().equals("dentine")) {
+        if (layers.get(i).material().has(Trait.DENTINE)) {
           left += Math.max(0, top + drawnM[i] - Math.max(top, deepest));
         }
         top += drawnM[i];
