@@ -26,9 +26,9 @@ import kerfwright.planner.rule.RuleContext;
 import kerfwright.planner.rule.Veto;
 import kerfwright.planner.rule.Vetoes;
 import kerfwright.planner.rule.Windows;
+import kerfwright.planner.sequence.Attempt;
 import kerfwright.planner.sequence.CandidateSearch;
 import kerfwright.planner.sequence.TimedCut;
-import kerfwright.planner.sequence.Tried;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.FlowRate;
 import kerfwright.quantity.Message;
@@ -136,7 +136,7 @@ public final class WhatHappens {
       return new Consequence.Step(
           order, planned, choice, null, List.of(refusal("no-handpiece", none, List.of())));
     }
-    Tried allowed =
+    Attempt allowed =
         new CandidateSearch(wet, List.of(instrument), Vetoes.all(), options.pace())
             .cheapest(instrument, handpiece, work, choice.setRpm(), choice.stroke());
     Candidate done = allowed.candidate();

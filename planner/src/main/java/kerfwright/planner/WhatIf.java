@@ -23,9 +23,9 @@ import kerfwright.planner.operation.Work;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.planner.rule.Vetoes;
+import kerfwright.planner.sequence.Attempt;
 import kerfwright.planner.sequence.CandidateSearch;
 import kerfwright.planner.sequence.TimedCut;
-import kerfwright.planner.sequence.Tried;
 import kerfwright.planner.uncertainty.SampledPlan;
 import kerfwright.planner.uncertainty.Sampler;
 import kerfwright.quantity.FlowRate;
@@ -156,10 +156,10 @@ public final class WhatIf {
       if (led != null) {
         return new Varied(was, null, led, i + 1);
       }
-      Tried tried = search.tried(drawer.get(i), c.handpiece(), c.work(), rpm, load, stroke);
-      Candidate done = tried.candidate();
+      Attempt attempt = search.at(drawer.get(i), c.handpiece(), c.work(), rpm, load, stroke);
+      Candidate done = attempt.candidate();
       if (done == null) {
-        return new Varied(was, null, tried.exclusion(), i + 1);
+        return new Varied(was, null, attempt.exclusion(), i + 1);
       }
       changed.add(new TimedCut(done, sequence.get(i).pace()));
     }

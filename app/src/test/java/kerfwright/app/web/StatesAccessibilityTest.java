@@ -160,7 +160,7 @@ class StatesAccessibilityTest {
   }
 
   private void drawerAndRound() throws Exception {
-    StockItem item = app.practice().desk().drawer().list(DrawerQuery.all(1)).items().get(0);
+    StockItem item = app.practice().service().drawer().list(DrawerQuery.all(1)).items().get(0);
     states.put("drawer item", open("/drawer/item/" + item.id()));
     states.put(
         "drawer move refused",
@@ -168,7 +168,7 @@ class StatesAccessibilityTest {
     states.put("drawer found nothing", open("/drawer?q=nothing-fits"));
     states.put("drawer new slips", sent("/drawer/new", "/drawer/new", "label", "two words"));
     states.put("drawer import", open("/drawer/import"));
-    UUID list = app.practice().desk().newId();
+    UUID list = app.practice().service().newId();
     kerfwright.app.stocklist.ListTable table =
         kerfwright.app.stocklist.ListFile.read(
             "list.csv",

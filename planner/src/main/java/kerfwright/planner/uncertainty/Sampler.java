@@ -3,9 +3,10 @@ package kerfwright.planner.uncertainty;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
 import kerfwright.catalogue.evidence.Family;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.OperatingPoint;
 import kerfwright.physics.heat.HeatLayer;
@@ -29,6 +30,7 @@ import kerfwright.planner.sequence.TimedCut;
 import kerfwright.planner.tool.Instrument;
 import kerfwright.quantity.RotationalSpeed;
 import kerfwright.quantity.Torque;
+import org.jspecify.annotations.Nullable;
 
 /** Runs a chosen sequence again and again over everything uncertain. */
 public final class Sampler {
@@ -54,6 +56,7 @@ public final class Sampler {
   private final boolean judged;
   private final Stages planned;
   private final OwnPace pace;
+  private @Nullable Parts parts;
 
   private static final int FIGURES = 11;
 
@@ -61,7 +64,7 @@ public final class Sampler {
   private static final int TIME = 8;
 
   private static final int CUTTING = 10;
-  private static final int LEAST_A_PART = 16;
+  private static final int A_PART = 8;
 
   /** Prepares the samples of a sequence whose simulation lasts a given time. */
   public Sampler(
@@ -87,25 +90,51 @@ public final class Sampler {
 
   /** Draws all samples with a seed; strokes that repeat are lumped. */
   public SampledPlan run(long seed) {
-    return run(seed, LayeredColumn::lumping);
+    begin(seed, LayeredColumn::lumping);
+    return result();
+  }
+
+  /** The same by columns of another kind. */
+  public SampledPlan run(long seed, Supplier<LayeredColumn> columns) {
+    begin(seed, columns);
+    return result();
   }
 
   /**
-   * The same by given columns, one for each part of the samples. What a sample draws depends on its
-   * number alone, so that the parts run side by side and the result is the same on any machine.
+   * Begins on the other cores while the caller does something else. What a sample draws depends on
+   * its number alone, so that the result is the same on any machine.
    */
-  public SampledPlan run(long seed, Supplier<LayeredColumn> columns) {
-    int parts =
-        Math.max(1, Math.min(Runtime.getRuntime().availableProcessors(), samples / LEAST_A_PART));
-    IntStream.range(0, parts)
-        .parallel()
-        .forEach(
-            part -> {
+  public void begin(long seed) {
+    begin(seed, LayeredColumn::lumping);
+  }
+
+  private void begin(long seed, Supplier<LayeredColumn> columns) {
+    parts =
+        Parts.begin(
+            (samples + A_PART - 1) / A_PART,
+            () -> {
               LayeredColumn column = columns.get();
-              for (int s = samples * part / parts; s < samples * (part + 1) / parts; s++) {
-                sample(s, new Draw(seed, s), column);
-              }
+              return part -> {
+                for (int s = part * A_PART; s < Math.min(samples, (part + 1) * A_PART); s++) {
+                  sample(s, new Draw(seed, s), column);
+                }
+              };
             });
+  }
+
+  /** Whether these are samples of a sequence. */
+  public boolean isOf(List<TimedCut> other) {
+    return sequence.equals(other);
+  }
+
+  /** Nobody wants the result any more. */
+  public void leave() {
+    Objects.requireNonNull(parts).leave();
+  }
+
+  /** The result, when all samples are drawn. */
+  public SampledPlan result() {
+    Objects.requireNonNull(parts).finish();
     List<StepSpread> spreads = new ArrayList<>();
     for (double[][] figures : steps) {
       spreads.add(spread(figures));
@@ -335,7 +364,7 @@ public final class Sampler {
       }
       double top = 0;
       for (int i = 0; i < layers.size(); i++) {
-        if (layers.get(i).material().id().equals("dentine")) {
+        if (layers.get(i).material().has(Trait.DENTINE)) {
           left += Math.max(0, top + drawnM[i] - Math.max(top, deepest));
         }
         top += drawnM[i];
