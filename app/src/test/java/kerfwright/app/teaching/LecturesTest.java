@@ -66,7 +66,10 @@ class LecturesTest {
       double share = cut.brittleShare();
       String percent = share > 0 && share < 0.005 ? "under 1" : Math.round(100 * share) + "";
       assertTrue(says.contains(" " + percent + " % of the load"), says);
-      boolean beyond = cut.unitLoadN() > CrackThreshold.loadN(work);
+      double limit = CrackThreshold.loadN(work);
+      String cracks = limit >= 1000 ? "more than 1 kN" : TwoDigits.of(SAY, limit) + " N";
+      assertTrue(says.contains("cracks at " + cracks + ";") || says.contains("cracks at " + cracks + "."), says);
+      boolean beyond = cut.unitLoadN() > limit;
       assertEquals(beyond, x(frame.svg(), "load") > x(frame.svg(), "threshold"), says);
       assertTrue(share >= before, "more load never cracks less");
       before = share;
