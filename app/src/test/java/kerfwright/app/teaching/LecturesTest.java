@@ -68,7 +68,9 @@ class LecturesTest {
       assertTrue(says.contains(" " + percent + " % of the load"), says);
       double limit = CrackThreshold.loadN(work);
       String cracks = limit >= 1000 ? "more than 1 kN" : TwoDigits.of(SAY, limit) + " N";
-      assertTrue(says.contains("cracks at " + cracks + ";") || says.contains("cracks at " + cracks + "."), says);
+      assertTrue(
+          says.contains("cracks at " + cracks + ";") || says.contains("cracks at " + cracks + "."),
+          says);
       boolean beyond = cut.unitLoadN() > limit;
       assertEquals(beyond, x(frame.svg(), "load") > x(frame.svg(), "threshold"), says);
       assertTrue(share >= before, "more load never cracks less");

@@ -327,6 +327,11 @@ class TeachJourneyTest {
       page.locator("form button.main").click();
       PlaywrightAssertions.assertThat(page.locator(".paper .own")).hasCount(1);
       Browser.shoot(page, "journey-11-teach-handout");
+      try (PDDocument printed = Loader.loadPDF(page.pdf())) {
+        assertEquals(1, printed.getNumberOfPages(), "printed from the browser: " + subject);
+        String words = new PDFTextStripper().getText(printed);
+        assertFalse(words.contains("Your own words"), words);
+      }
       HttpResponse<byte[]> pdf =
           HttpClient.newHttpClient()
               .send(
