@@ -221,6 +221,22 @@ public final class Words {
         Figures.time(say, plan.times().chairS()));
   }
 
+  /** What a whole procedure of this kind took where somebody published it. */
+  public static List<String> publishedTimes(Say say, CutPlan plan) {
+    return plan.published().stream()
+        .map(
+            time ->
+                say.at(
+                    "plan.published-time",
+                    Figures.seconds(
+                        say,
+                        new Estimate(
+                            time.leastS(), Math.sqrt(time.leastS() * time.mostS()), time.mostS())),
+                    say.at("plan.whole-" + time.id()),
+                    time.provenance().sources().get(0).key()))
+        .toList();
+  }
+
   /** When it is done, and how often it may be repeated. */
   public static String doneWhen(Say say, PlannedStep step) {
     int most = step.operation().row().repeatMost();
