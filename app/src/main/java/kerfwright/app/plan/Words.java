@@ -209,7 +209,7 @@ public final class Words {
   /** The standing cautions that apply, each in a few words. */
   public static String standingLine(Say say, CutPlan plan) {
     return plan.cautions().stream()
-        .map(caution -> say.at("plan.short-" + caution.code()))
+        .map(caution -> say.figures(say.at("plan.short-" + caution.code())))
         .collect(Collectors.joining(" \u00b7 "));
   }
 
