@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import kerfwright.catalogue.Provenance;
 import kerfwright.catalogue.handpiece.Handpiece;
-import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.DrawerSnapshot;

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.choice.Candidate;

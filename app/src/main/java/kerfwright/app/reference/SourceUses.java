@@ -24,6 +24,7 @@ import kerfwright.catalogue.material.ModelInput;
 import kerfwright.catalogue.material.Property;
 import kerfwright.catalogue.material.ToolMaterials;
 import kerfwright.catalogue.number.UsSizes;
+import kerfwright.catalogue.operation.WholeTime;
 import kerfwright.catalogue.reprocessing.ReprocessingFigures;
 import kerfwright.catalogue.stack.Anatomy;
 import kerfwright.catalogue.tooth.ToothNotation;
@@ -75,6 +76,9 @@ public final class SourceUses {
     for (var figure : ReprocessingFigures.packaged().all()) {
       String text = Written.spaced(figure.quantity()) + ": " + figure.item();
       add(figure.sources(), "reprocessing", text, "");
+    }
+    for (var time : WholeTime.all()) {
+      add(time.provenance(), "operation", Message.of("plan.whole-" + time.id()), "");
     }
     for (var rule : EvidenceRules.all()) {
       Message words = rule.message();

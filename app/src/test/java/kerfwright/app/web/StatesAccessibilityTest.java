@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import kerfwright.app.Thorough;
 import kerfwright.app.drawer.Takeovers;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Language;
@@ -244,7 +245,7 @@ class StatesAccessibilityTest {
   }
 
   Stream<String> names() {
-    return states.keySet().stream();
+    return Thorough.of(List.copyOf(states.keySet()), 4).stream();
   }
 
   @ParameterizedTest

@@ -1,7 +1,7 @@
 package kerfwright.planner.evidence;
 
 import kerfwright.catalogue.evidence.EvidenceCase;
-import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.physics.heat.column.LayeredColumn;
 
 /** One kind of figure that the models compute for a published test. */
 sealed interface Figure

@@ -9,7 +9,7 @@ import kerfwright.physics.heat.HeatBody;
 import kerfwright.physics.heat.HeatLayer;
 import kerfwright.physics.heat.HeatSchedule;
 import kerfwright.physics.heat.HeatStretch;
-import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.planner.heat.PulpWall;
 
 /**

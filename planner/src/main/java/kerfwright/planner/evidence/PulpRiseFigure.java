@@ -1,6 +1,6 @@
 package kerfwright.planner.evidence;
 
-import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.planner.heat.WallHistory;
 
 /**

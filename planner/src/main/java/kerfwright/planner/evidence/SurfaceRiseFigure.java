@@ -1,8 +1,8 @@
 package kerfwright.planner.evidence;
 
 import kerfwright.physics.cutting.Engagement;
-import kerfwright.physics.heat.LayeredColumn;
 import kerfwright.physics.heat.MovingHeatSource;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.physics.material.Substance;
 import kerfwright.planner.heat.CutHeat;
 import kerfwright.planner.heat.HeatInputs;

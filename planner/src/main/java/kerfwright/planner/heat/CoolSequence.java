@@ -2,7 +2,7 @@ package kerfwright.planner.heat;
 
 import java.util.List;
 import java.util.function.Consumer;
-import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.planner.sequence.TimedCut;
 
 /**

@@ -10,7 +10,7 @@ import kerfwright.catalogue.material.Trait;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.OperatingPoint;
 import kerfwright.physics.heat.HeatLayer;
-import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.physics.material.Substance;
 import kerfwright.physics.wear.Sharpness;
 import kerfwright.planner.casework.CutCase;
