@@ -1,4 +1,4 @@
-package kerfwright.planner.evidence;
+package kerfwright.planner.evidence.figure;
 
 /** Share of the load that cracks the work rather than making it flow. */
 record BrittleShareFigure() implements Figure {

@@ -1,4 +1,4 @@
-package kerfwright.planner.evidence;
+package kerfwright.planner.evidence.figure;
 
 import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.planner.heat.WallHistory;

@@ -1,4 +1,4 @@
-package kerfwright.planner.evidence;
+package kerfwright.planner.evidence.figure;
 
 import kerfwright.physics.cutting.Engagement;
 import kerfwright.physics.heat.MovingHeatSource;

@@ -1,4 +1,4 @@
-package kerfwright.planner.evidence;
+package kerfwright.planner.evidence.figure;
 
 /** Mean depth a grain or blade bites, nm. */
 record ChipFigure() implements Figure {

@@ -1,4 +1,4 @@
-package kerfwright.planner.evidence;
+package kerfwright.planner.evidence.figure;
 
 /** Energy spent on a volume, J/mm3. */
 record SpecificEnergyFigure() implements Figure {

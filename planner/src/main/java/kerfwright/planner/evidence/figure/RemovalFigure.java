@@ -1,9 +1,9 @@
-package kerfwright.planner.evidence;
+package kerfwright.planner.evidence.figure;
 
 import kerfwright.catalogue.evidence.ConditionKind;
 
 /** Removal in whatever unit a paper tells it: rate by volume or mass, mass or depth in a time. */
-record RemovalFigure() implements Figure {
+public record RemovalFigure() implements Figure {
   @Override
   public double of(Trial trial, String unit) {
     double minutes = trial.has(ConditionKind.MINUTES) ? trial.of(ConditionKind.MINUTES) : 0;

@@ -1,4 +1,4 @@
-package kerfwright.planner.evidence;
+package kerfwright.planner.evidence.figure;
 
 /** Speed that holds under the load, rpm. */
 record SpeedFigure() implements Figure {

@@ -1,4 +1,4 @@
-package kerfwright.planner.evidence;
+package kerfwright.planner.evidence.figure;
 
 /** Roughness Ra the pass leaves, um. */
 record RoughnessFigure() implements Figure {

@@ -1,10 +1,10 @@
-package kerfwright.planner.evidence;
+package kerfwright.planner.evidence.figure;
 
 import kerfwright.catalogue.evidence.EvidenceCase;
 import kerfwright.physics.heat.column.LayeredColumn;
 
 /** One kind of figure that the models compute for a published test. */
-sealed interface Figure
+public sealed interface Figure
     permits BrittleShareFigure,
         ChipFigure,
         ForceFigure,

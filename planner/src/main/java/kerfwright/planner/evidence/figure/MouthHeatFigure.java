@@ -1,4 +1,4 @@
-package kerfwright.planner.evidence;
+package kerfwright.planner.evidence.figure;
 
 import java.util.ArrayList;
 import java.util.List;

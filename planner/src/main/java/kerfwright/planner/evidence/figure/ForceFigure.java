@@ -1,4 +1,4 @@
-package kerfwright.planner.evidence;
+package kerfwright.planner.evidence.figure;
 
 /** Force along the rim, N. */
 record ForceFigure() implements Figure {

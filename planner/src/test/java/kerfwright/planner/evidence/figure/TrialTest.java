@@ -1,4 +1,4 @@
-package kerfwright.planner.evidence;
+package kerfwright.planner.evidence.figure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import kerfwright.catalogue.evidence.ConditionKind;
 import kerfwright.catalogue.evidence.EvidenceCase;
 import kerfwright.catalogue.evidence.EvidenceCases;
+import kerfwright.planner.evidence.Comparing;
 import kerfwright.planner.uncertainty.Draw;
 import org.junit.jupiter.api.Test;
 
