@@ -5,11 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
-import com.microsoft.playwright.options.Media;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -18,8 +16,6 @@ import java.util.List;
 import java.util.Map;
 import kerfwright.app.Wiring;
 import kerfwright.app.input.BadInput;
-import kerfwright.app.teaching.Topic;
-import kerfwright.catalogue.source.Sources;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -77,97 +73,6 @@ class TeachJourneyTest {
     assertEquals(0, page.locator("header.top nav").count(), "a lecture has no navigation");
   }
 
-  @Test
-  void aLectureIsSteppedByKeysAndButtonsAndKeepsItsPlace() {
-    Page page = page("/teach/show/pressed?layer=enamel");
-    Locator at = page.locator("#at");
-    PlaywrightAssertions.assertThat(at).hasText("1");
-    page.keyboard().press("ArrowRight");
-    PlaywrightAssertions.assertThat(at).hasText("2");
-    page.locator("#next").click();
-    PlaywrightAssertions.assertThat(at).hasText("3");
-    PlaywrightAssertions.assertThat(page.locator("#frame-3")).isVisible();
-    page.reload();
-    PlaywrightAssertions.assertThat(at).hasText("3");
-    page.keyboard().press("End");
-    PlaywrightAssertions.assertThat(at).hasText("4");
-    page.keyboard().press("ArrowLeft");
-    PlaywrightAssertions.assertThat(at).hasText("3");
-    assertEquals("", Browser.barriers(page));
-    Browser.shoot(page, "journey-11-teach-lecture");
-  }
-
-  /** Height of the smallest words of a page as they are shown, in drawings too, px. */
-  private static double smallest(Page page, String within) {
-    return ((Number)
-            page.evaluate(
-                "within => Math.min(...[...document.querySelectorAll(within)]"
-                    + ".filter(one => one.checkVisibility() && [...one.childNodes]"
-                    + ".some(n => n.nodeType === 3 && n.data.trim()))"
-                    + ".filter(one => !one.closest('title, desc'))"
-                    + ".map(one => one.closest('svg')"
-                    + " ? Number(one.getAttribute('font-size')) * one.getScreenCTM().a"
-                    + " : parseFloat(getComputedStyle(one).fontSize)))",
-                within))
-        .doubleValue();
-  }
-
-  @Test
-  void everyStepOfEveryLectureIsReadFromTheBackOfARoom() {
-    Page page = page("/teach");
-    for (Topic topic : Topic.values()) {
-      page.setViewportSize(1280, 900);
-      page.navigate(app.address("/teach/show/" + topic.id()));
-      int frames = page.locator(".frame").count();
-      for (int step = 1; step <= frames; step++) {
-        for (int width : new int[] {1280, 390}) {
-          page.setViewportSize(width, 900);
-          double smallest = smallest(page, "main *");
-          double least = width == 390 ? 16 : 24;
-          assertTrue(smallest >= least, topic + " " + step + " at " + width + ": " + smallest);
-        }
-        page.keyboard().press("ArrowRight");
-      }
-      assertEquals("", Browser.barriers(page), topic.id());
-    }
-  }
-
-  /** Printed from the browser: one page, all steps, sources and cautions, nothing to press. */
-  @Test
-  void everyLectureIsPrintedOnOnePage() throws Exception {
-    for (Topic topic : Topic.values()) {
-      Page page = page("/teach/show/" + topic.id());
-      List<String> titles = page.locator(".frame h2").allTextContents();
-      boolean each = page.locator("main.each-on-paper").count() == 1;
-      for (String format : List.of("A4", "Letter")) {
-        byte[] pdf = page.pdf(new Page.PdfOptions().setFormat(format));
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-          assertEquals(1, document.getNumberOfPages(), topic + " on " + format);
-          String words = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
-          for (String title : each ? titles : titles.subList(0, 1)) {
-            assertTrue(words.contains(title), topic + ": " + title + " in " + words);
-          }
-          for (String control : List.of("Next", "Back", "Close", "handout", "Press with")) {
-            assertFalse(words.contains(control), topic + " prints " + control);
-          }
-          String source = Sources.packaged().find(topic.sources().get(0)).orElseThrow().citation();
-          assertTrue(words.contains(source.substring(0, 20)), topic + ": " + words);
-          assertTrue(words.contains("Extracted teeth"), topic + " has its cautions");
-        }
-      }
-      page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
-      page.setViewportSize(703, 1030);
-      Object cut =
-          page.evaluate(
-              "() => [...document.querySelectorAll('main svg')].filter(one =>"
-                  + " one.checkVisibility()).filter(one => { const b ="
-                  + " one.getBoundingClientRect(); return b.width < 150 || b.left < 0"
-                  + " || b.right > innerWidth; }).length");
-      assertEquals(0, ((Number) cut).intValue(), topic + " is cut");
-      page.close();
-    }
-  }
-
   /** Instruments, speeds and strokes on one layer: pictures, sections and every figure. */
   @Test
   void waysToCutALayerStandSideBySide() {
@@ -196,46 +101,11 @@ class TeachJourneyTest {
     for (int width : new int[] {1280, 820, 390}) {
       page.setViewportSize(width, 900);
       assertEquals("", Browser.over(page));
-      double smallest = smallest(page, ".side-by-side svg *");
+      double smallest = Browser.smallest(page, ".side-by-side svg *");
       assertTrue(smallest >= 16, "drawings at " + width + ": " + smallest);
     }
     assertEquals("", Browser.barriers(page));
     Browser.shoot(page, "journey-11-teach-compare");
-  }
-
-  @Test
-  void theSliderMovesTheLoadAgainstTheThreshold() {
-    Page page = page("/teach/show/threshold?layer=enamel&load=0.5");
-    String before = page.locator("#frames svg .load").getAttribute("d");
-    String limit = page.locator("#frames svg .threshold").getAttribute("d");
-    page.locator("input[type=range]").fill("4");
-    PlaywrightAssertions.assertThat(page.locator("#frames h2")).containsText("With 4");
-    assertNotEquals(before, page.locator("#frames svg .load").getAttribute("d"));
-    assertEquals(limit, page.locator("#frames svg .threshold").getAttribute("d"));
-    PlaywrightAssertions.assertThat(page.locator("#hand-load")).hasText("4");
-  }
-
-  @Test
-  void lecturesAreSteppedWithoutScriptToo() {
-    Page page = browser.page(390, 844, false, ColorScheme.DARK);
-    page.navigate(app.address("/teach/show/chip?layer=dentine"));
-    page.locator("#next").click();
-    PlaywrightAssertions.assertThat(page.locator("#frame-2")).isVisible();
-    PlaywrightAssertions.assertThat(page.locator("#frame-1")).isHidden();
-    assertEquals("", Browser.over(page));
-  }
-
-  @Test
-  void nothingMovesForWhoWantsNoMotion() {
-    Page page = page("/teach/show/pressed?layer=enamel&step=4");
-    String moving =
-        "() => document.getAnimations().filter(one => one.playState === 'running').length";
-    assertTrue(((Number) page.evaluate(moving)).intValue() > 0);
-    page.emulateMedia(
-        new Page.EmulateMediaOptions()
-            .setReducedMotion(com.microsoft.playwright.options.ReducedMotion.REDUCE));
-    page.reload();
-    assertEquals(0, ((Number) page.evaluate(moving)).intValue());
   }
 
   @Test
@@ -267,7 +137,7 @@ class TeachJourneyTest {
             "costs")) {
       assertTrue(rows.contains(head), head + " in " + rows);
     }
-    assertTrue(smallest(page, ".side-by-side svg *") >= 16);
+    assertTrue(Browser.smallest(page, ".side-by-side svg *") >= 16);
     PlaywrightAssertions.assertThat(page.locator(".standing")).not().isEmpty();
     assertEquals("", Browser.barriers(page));
     Browser.shoot(page, "journey-11-teach-case");
