@@ -25,7 +25,7 @@ import kerfwright.quantity.SourceKey;
  * @param bench layer, size and water that all share; load and speed of a column not filled in
  * @param tried the columns
  */
-public record Comparison(Bench bench, List<Tried> tried) {
+public record Comparison(Bench bench, List<ComparedInstrument> tried) {
   static final int MOST = 4;
   private static final String[] USUAL = {"diamond-coarse", "carbide-6", "", ""};
 
@@ -49,16 +49,16 @@ public record Comparison(Bench bench, List<Tried> tried) {
             160_000,
             Scene.number(field.apply("water"), 0, 200, 50));
     boolean fresh = field.apply("tool1").isEmpty();
-    List<Tried> tried = new ArrayList<>();
+    List<ComparedInstrument> tried = new ArrayList<>();
     for (int i = 1; i <= MOST; i++) {
       String tool = fresh ? USUAL[i - 1] : field.apply("tool" + i);
-      if (Tried.tools().contains(tool)) {
+      if (ComparedInstrument.tools().contains(tool)) {
         Bench bench =
             shared
                 .atLoad(Scene.number(field.apply("load" + i), Scene.LEAST_N, Scene.MOST_N, 1))
                 .atRpm(Scene.number(field.apply("rpm" + i), 300, 450_000, 160_000));
         boolean with = field.apply("stroke" + i).equals("with");
-        tried.add(Tried.of(tool, with ? WorkSide.RIGHT : WorkSide.LEFT, bench));
+        tried.add(ComparedInstrument.of(tool, with ? WorkSide.RIGHT : WorkSide.LEFT, bench));
       }
     }
     return new Comparison(shared, tried);
@@ -96,7 +96,7 @@ public record Comparison(Bench bench, List<Tried> tried) {
     SideBySide drawn = sections(say);
     List<Side.Column> columns = new ArrayList<>();
     for (int i = 0; i < tried.size(); i++) {
-      Tried one = tried.get(i);
+      ComparedInstrument one = tried.get(i);
       String set =
           say.at(
                   "teaching.at",
@@ -112,7 +112,7 @@ public record Comparison(Bench bench, List<Tried> tried) {
 
   /** Each as deep as it comes while the quickest goes {@value #DEEPEST_MM} mm deep. */
   private SideBySide sections(Say say) {
-    double most = tried.stream().mapToDouble(Tried::rateMm3PerMin).max().orElse(0);
+    double most = tried.stream().mapToDouble(ComparedInstrument::rateMm3PerMin).max().orElse(0);
     List<SideBySide.Column> columns =
         tried.stream()
             .map(one -> new SideBySide.Column(letter(one), "", one.what(), one.stroke()))
@@ -138,7 +138,7 @@ public record Comparison(Bench bench, List<Tried> tried) {
     return rows;
   }
 
-  private Side.Row row(Say say, String name, Function<Tried, String> figure) {
+  private Side.Row row(Say say, String name, Function<ComparedInstrument, String> figure) {
     return new Side.Row(
         say.at("teaching.row-" + name),
         tried.stream()
@@ -147,8 +147,8 @@ public record Comparison(Bench bench, List<Tried> tried) {
   }
 
   /** Against the first column; the figures are those of a plan's runner-up. */
-  private String ratio(Say say, Tried one) {
-    Tried first = tried.get(0);
+  private String ratio(Say say, ComparedInstrument one) {
+    ComparedInstrument first = tried.get(0);
     return one == first || !first.cuts() ? "1" : say.of(one.rateOver(first).inverse().asFast());
   }
 
@@ -163,15 +163,15 @@ public record Comparison(Bench bench, List<Tried> tried) {
 
   /** The difference in one sentence: who is ahead in what. */
   public String sentence(Say say) {
-    List<Tried> able = tried.stream().filter(Tried::cuts).toList();
+    List<ComparedInstrument> able = tried.stream().filter(ComparedInstrument::cuts).toList();
     if (able.size() < 2) {
       return say.at("teaching.too-few");
     }
     List<String> said = new ArrayList<>();
-    String open = best(say, able, "quickest", Tried::rateMm3PerMin, true, said);
+    String open = best(say, able, "quickest", ComparedInstrument::rateMm3PerMin, true, said);
     best(say, able, "smoothest", one -> 1 / one.raUm(), false, said);
     best(say, able, "coolest", one -> 1 / one.energyJPerMm3(), true, said);
-    best(say, able, "lasts", Tried::lifeMm3, false, said);
+    best(say, able, "lasts", ComparedInstrument::lifeMm3, false, said);
     best(say, able, "cheapest", one -> 1 / one.costS(), true, said);
     strokes(say, able, said);
     if (!open.isEmpty()) {
@@ -188,19 +188,20 @@ public record Comparison(Bench bench, List<Tried> tried) {
    */
   private String best(
       Say say,
-      List<Tried> able,
+      List<ComparedInstrument> able,
       String word,
-      ToDoubleFunction<Tried> good,
+      ToDoubleFunction<ComparedInstrument> good,
       boolean byRate,
       List<String> said) {
-    List<Tried> order = able.stream().sorted(Comparator.comparingDouble(good).reversed()).toList();
+    List<ComparedInstrument> order =
+        able.stream().sorted(Comparator.comparingDouble(good).reversed()).toList();
     double most = good.applyAsDouble(order.get(0));
-    List<Tried> ahead =
+    List<ComparedInstrument> ahead =
         order.stream().filter(one -> most / good.applyAsDouble(one) <= NAMED).toList();
     if (ahead.size() == order.size()) {
       return "";
     }
-    Tried next = order.get(ahead.size());
+    ComparedInstrument next = order.get(ahead.size());
     if (byRate && ahead.get(0).rateOver(next).open()) {
       return say.at("teaching.best-open", letters(say, ahead), letter(next), ahead.size());
     }
@@ -210,16 +211,16 @@ public record Comparison(Bench bench, List<Tried> tried) {
   }
 
   /** Where they are led in different ways, which of them the wall pulls on. */
-  private void strokes(Say say, List<Tried> able, List<String> said) {
-    List<Tried> pulled = able.stream().filter(one -> one.alongTravelN() > 0).toList();
-    List<Tried> pushed = able.stream().filter(one -> one.alongTravelN() < 0).toList();
+  private void strokes(Say say, List<ComparedInstrument> able, List<String> said) {
+    List<ComparedInstrument> pulled = able.stream().filter(one -> one.alongTravelN() > 0).toList();
+    List<ComparedInstrument> pushed = able.stream().filter(one -> one.alongTravelN() < 0).toList();
     if (!pulled.isEmpty() && !pushed.isEmpty()) {
       said.add(say.at("teaching.strokes-differ", letters(say, pushed), letters(say, pulled)));
     }
   }
 
   /** "A", "A and D", "A, B and D". */
-  private String letters(Say say, List<Tried> some) {
+  private String letters(Say say, List<ComparedInstrument> some) {
     List<String> all = some.stream().map(this::letter).sorted().toList();
     int last = all.size() - 1;
     return last == 0
@@ -228,7 +229,7 @@ public record Comparison(Bench bench, List<Tried> tried) {
   }
 
   /** A to D, as the columns are called. */
-  public String letter(Tried one) {
+  public String letter(ComparedInstrument one) {
     // two columns may hold the same, so that they are told apart by place
     for (int i = 0; i < tried.size(); i++) {
       if (tried.get(i) == one) {
@@ -238,14 +239,14 @@ public record Comparison(Bench bench, List<Tried> tried) {
     throw new IllegalArgumentException("Not one of the columns");
   }
 
-  public static String name(Say say, Tried one) {
+  public static String name(Say say, ComparedInstrument one) {
     return Words.shortInstrument(say, one.what());
   }
 
   /** Fields of a column, filled in or as usual. */
-  public Tried column(int number) {
+  public ComparedInstrument column(int number) {
     return number <= tried.size()
         ? tried.get(number - 1)
-        : Tried.of("diamond-fine", WorkSide.LEFT, bench);
+        : ComparedInstrument.of("diamond-fine", WorkSide.LEFT, bench);
   }
 }

@@ -170,7 +170,7 @@ class LecturesTest {
   @Test
   void aComparisonShowsWhatTheBenchComputes() {
     Comparison usual = Comparison.of(name -> "");
-    Tried first = usual.tried().get(0);
+    ComparedInstrument first = usual.tried().get(0);
     Bench bench = new Bench(usual.bench().layer(), 1.4, 1, 160_000, 50);
     double rate = bench.rateMm3PerMin(bench.diamond(GritClass.COARSE));
     assertEquals(TwoDigits.of(SAY, rate), usual.rows(SAY).get(0).cells().get(0));
@@ -207,7 +207,7 @@ class LecturesTest {
     Side.Row rim = row(side, "Force along the rim, N");
     Side.Row wall = row(side, "The wall");
     for (int i = 0; i < 3; i++) {
-      Tried one = three.tried().get(i);
+      ComparedInstrument one = three.tried().get(i);
       assertEquals(TwoDigits.of(SAY, one.cut().tangentialN()), rim.cells().get(i));
       assertEquals(i == 1, wall.cells().get(i).startsWith("pulls on"), wall.cells().get(i));
     }

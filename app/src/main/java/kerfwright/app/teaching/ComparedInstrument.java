@@ -31,7 +31,7 @@ import kerfwright.planner.uncertainty.Against;
  * @param part its working part
  * @param cut what it does
  */
-public record Tried(
+public record ComparedInstrument(
     String tool,
     WorkSide side,
     Bench bench,
@@ -54,10 +54,10 @@ public record Tried(
     return tools;
   }
 
-  static Tried of(String tool, WorkSide side, Bench bench) {
+  static ComparedInstrument of(String tool, WorkSide side, Bench bench) {
     InstrumentProperties what = properties(tool, bench);
     WorkingPart part = Bench.part(what);
-    return new Tried(tool, side, bench, what, part, bench.cut(part));
+    return new ComparedInstrument(tool, side, bench, what, part, bench.cut(part));
   }
 
   public static InstrumentProperties properties(String tool, Bench bench) {
@@ -93,7 +93,7 @@ public record Tried(
   }
 
   /** Its rate over that of another, with the band within one hand and one laboratory. */
-  public RatioBand rateOver(Tried other) {
+  public RatioBand rateOver(ComparedInstrument other) {
     double ratio = cut.removalM3PerS() / other.cut.removalM3PerS();
     return Against.rates(part, other.part, ratio);
   }
