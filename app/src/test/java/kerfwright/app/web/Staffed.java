@@ -7,6 +7,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.UUID;
@@ -40,7 +41,11 @@ final class Staffed implements AutoCloseable {
     this.app = new Served(true, Doors.here(START), null);
     StoredAccounts accounts = new StoredAccounts(app.practice().database());
     this.desk =
-        new SignInDesk(accounts, new StoredSessions(app.practice().database()), Clock.systemUTC());
+        new SignInDesk(
+            accounts,
+            new StoredSessions(app.practice().database()),
+            () -> Duration.ofMinutes(5),
+            Clock.systemUTC());
     String password = PasswordHash.of(PASSWORD);
     String pin = PasswordHash.of(PIN);
     for (Role role : Role.values()) {
