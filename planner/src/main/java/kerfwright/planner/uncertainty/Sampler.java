@@ -3,6 +3,7 @@ package kerfwright.planner.uncertainty;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import kerfwright.catalogue.evidence.Family;
@@ -92,17 +93,22 @@ public final class Sampler {
 
   /**
    * The same by given columns, one for each part of the samples. What a sample draws depends on its
-   * number alone, so that the parts run side by side and the result is the same on any machine.
+   * number alone, so that the parts run side by side and the result is the same on any machine. All
+   * parts stop where the thread that asked is interrupted.
    */
   public SampledPlan run(long seed, Supplier<LayeredColumn> columns) {
     int parts =
         Math.max(1, Math.min(Runtime.getRuntime().availableProcessors(), samples / LEAST_A_PART));
+    Thread asker = Thread.currentThread();
     IntStream.range(0, parts)
         .parallel()
         .forEach(
             part -> {
               LayeredColumn column = columns.get();
               for (int s = samples * part / parts; s < samples * (part + 1) / parts; s++) {
+                if (asker.isInterrupted()) {
+                  throw new CancellationException("nobody waits for the samples any more");
+                }
                 sample(s, new Draw(seed, s), column);
               }
             });
