@@ -68,7 +68,7 @@ public final class StoredKeptCases implements KeptCases {
 
   @Override
   public List<KeptCase> versions(UUID id) {
-    return ask("id = :id", Map.of("id", id.toString()), "");
+    return ask("id = :id", Map.of("id", id.toString()), "version DESC", "");
   }
 
   @Override
@@ -110,6 +110,11 @@ public final class StoredKeptCases implements KeptCases {
   }
 
   private List<KeptCase> ask(String where, Map<String, Object> values, String page) {
+    return ask(where, values, "at_micros DESC, id DESC, version DESC", page);
+  }
+
+  private List<KeptCase> ask(
+      String where, Map<String, Object> values, String order, String page) {
     return jdbi.withHandle(
         handle ->
             handle
@@ -117,7 +122,8 @@ public final class StoredKeptCases implements KeptCases {
                     COLUMNS
                         + "WHERE "
                         + where
-                        + " ORDER BY at_micros DESC, id DESC, version DESC"
+                        + " ORDER BY "
+                        + order
                         + page)
                 .bindMap(values)
                 .map((row, context) -> kept(row))
