@@ -173,7 +173,7 @@ class PlannerTest {
     Thread.currentThread().interrupt();
     try {
       assertThrows(
-          java.util.concurrent.CancellationException.class,
+          IllegalStateException.class,
           () -> Planner.plan(metalCeramic().build(), DemoDrawer.full(), SOME));
     } finally {
       Thread.interrupted();

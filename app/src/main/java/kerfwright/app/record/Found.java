@@ -20,17 +20,14 @@ import org.jspecify.annotations.Nullable;
  * @param older number of the last, after which the next page begins; null where this is the last
  */
 public record Found(
-    List<RecordEntry> entries,
-    Map<UUID, RecordEntry> corrections,
-    @Nullable Long older) {
+    List<RecordEntry> entries, Map<UUID, RecordEntry> corrections, @Nullable Long older) {
 
   static Found of(CutRecord record, RecordQuery query) {
     List<RecordEntry> entries = record.list(query);
     Map<UUID, RecordEntry> corrections =
         record.correctionsOf(entries.stream().map(RecordEntry::id).toList());
     boolean full = entries.size() == query.size();
-    return new Found(
-        entries, corrections, full ? entries.get(entries.size() - 1).number() : null);
+    return new Found(entries, corrections, full ? entries.get(entries.size() - 1).number() : null);
   }
 
   public boolean corrected(RecordEntry entry) {

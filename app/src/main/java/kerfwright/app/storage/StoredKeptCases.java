@@ -113,18 +113,11 @@ public final class StoredKeptCases implements KeptCases {
     return ask(where, values, "at_micros DESC, id DESC, version DESC", page);
   }
 
-  private List<KeptCase> ask(
-      String where, Map<String, Object> values, String order, String page) {
+  private List<KeptCase> ask(String where, Map<String, Object> values, String order, String page) {
     return jdbi.withHandle(
         handle ->
             handle
-                .createQuery(
-                    COLUMNS
-                        + "WHERE "
-                        + where
-                        + " ORDER BY "
-                        + order
-                        + page)
+                .createQuery(COLUMNS + "WHERE " + where + " ORDER BY " + order + page)
                 .bindMap(values)
                 .map((row, context) -> kept(row))
                 .list());

@@ -45,8 +45,7 @@ public final class ParserFuzz {
           Map.entry("list", ParserFuzz::list),
           Map.entry("tooth", text -> argument(() -> ToothNotation.parse(text))),
           Map.entry(
-              "label",
-              text -> argument(() -> ElementString.read(text, LocalDate.now().getYear()))),
+              "label", text -> argument(() -> ElementString.read(text, LocalDate.now().getYear()))),
           Map.entry("record", text -> argument(() -> CanonicalText.entry(text, ""))));
 
   static List<String> parsers() {

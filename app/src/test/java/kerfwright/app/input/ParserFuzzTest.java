@@ -23,9 +23,9 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * Every parser ends well whatever it is given: in a value or in its own kind of fault, in time. All
  * examples and the kept corpus are read in every build; then a coverage-guided fuzzer changes them
- * for {@code fuzz.seconds} in a process of its own, with {@code -Pfuzz} for ten minutes. What failed
- * is kept in {@code target/fuzz}: put it under {@code src/test/fuzz/found}. What {@code -Pfuzz} finds
- * new is left in {@code target/fuzz/corpus}.
+ * for {@code fuzz.seconds} in a process of its own, with {@code -Pfuzz} for ten minutes. What
+ * failed is kept in {@code target/fuzz}: put it under {@code src/test/fuzz/found}. What {@code
+ * -Pfuzz} finds new is left in {@code target/fuzz/corpus}.
  */
 @Timeout(value = 30, unit = TimeUnit.MINUTES)
 class ParserFuzzTest {

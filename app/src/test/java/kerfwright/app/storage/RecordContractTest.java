@@ -503,8 +503,7 @@ abstract class RecordContractTest {
     // a period asks for when it was cut
     assertEquals(
         List.of(3L, 1L),
-        numbers(
-            new RecordQuery(null, null, null, null, now, now.plusSeconds(120), null, 10)));
+        numbers(new RecordQuery(null, null, null, null, now, now.plusSeconds(120), null, 10)));
   }
 
   private List<Long> numbers(RecordQuery query) {

@@ -36,7 +36,7 @@ class TwoProcessesTest {
   @TempDir private Path folder;
 
   /** Logs one use after the other at a process, and keeps what that acknowledged. */
-  private final class Chair implements AutoCloseable {
+  private final class Chair {
     final List<UUID> acknowledged = Collections.synchronizedList(new ArrayList<>());
     private final AtomicBoolean over = new AtomicBoolean();
     private final Thread thread;
@@ -69,10 +69,11 @@ class TwoProcessesTest {
       }
     }
 
-    @Override
-    public void close() throws InterruptedException {
+    /** Ends it; gives what was acknowledged. */
+    List<UUID> end() throws InterruptedException {
       over.set(true);
       thread.join();
+      return acknowledged;
     }
   }
 
@@ -111,18 +112,16 @@ class TwoProcessesTest {
                   .map(item -> item.id())
                   .toList();
       for (boolean first : new boolean[] {true, false}) {
-        try (Chair here = new Chair(one, items);
-            Chair there = new Chair(other, items)) {
+        Chair here = new Chair(one, items);
+        Chair there = new Chair(other, items);
+        try {
           here.until(BEFORE);
           there.until(BEFORE);
           (first ? one : other).kill();
           (first ? there : here).until(AFTER);
-          here.over.set(true);
-          there.over.set(true);
-          here.thread.join();
-          there.thread.join();
-          acknowledged.addAll(here.acknowledged);
-          acknowledged.addAll(there.acknowledged);
+        } finally {
+          acknowledged.addAll(here.end());
+          acknowledged.addAll(there.end());
         }
         if (first) {
           one = Program.serve(folder, shared, "--demo");

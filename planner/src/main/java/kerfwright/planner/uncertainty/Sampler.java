@@ -3,7 +3,6 @@ package kerfwright.planner.uncertainty;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.CancellationException;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import kerfwright.catalogue.evidence.Family;
@@ -107,7 +106,7 @@ public final class Sampler {
               LayeredColumn column = columns.get();
               for (int s = samples * part / parts; s < samples * (part + 1) / parts; s++) {
                 if (asker.isInterrupted()) {
-                  throw new CancellationException("nobody waits for the samples any more");
+                  throw new IllegalStateException("nobody waits for the samples any more");
                 }
                 sample(s, new Draw(seed, s), column);
               }
