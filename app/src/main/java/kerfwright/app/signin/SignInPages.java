@@ -14,7 +14,7 @@ import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.security.Footprint;
 import kerfwright.app.security.Guard;
-import kerfwright.app.security.SignInDesk;
+import kerfwright.app.security.SignInService;
 import kerfwright.app.security.Signed;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.people.Account;
@@ -23,13 +23,13 @@ import org.jspecify.annotations.Nullable;
 /** In and out: sign-in, lock and switch, sign-out. */
 public final class SignInPages {
   private final Guard guard;
-  private final SignInDesk desk;
+  private final SignInService service;
   private final Footprint footprint;
   private final Templates templates;
 
-  public SignInPages(Guard guard, SignInDesk desk, Footprint footprint, Templates templates) {
+  public SignInPages(Guard guard, SignInService service, Footprint footprint, Templates templates) {
     this.guard = guard;
-    this.desk = desk;
+    this.service = service;
     this.footprint = footprint;
     this.templates = templates;
   }
@@ -81,7 +81,7 @@ public final class SignInPages {
 
   private void signIn(Context call) {
     String initials = Sent.text(call, "initials").toUpperCase(Locale.ROOT);
-    SignInDesk.Answer answer = desk.signIn(initials, password(call), guard.address(call));
+    SignInService.Answer answer = service.signIn(initials, password(call), guard.address(call));
     if (answer.waitS() == 0) {
       footprint.signIn(answer.token() != null, initials, guard.address(call));
     }
@@ -94,7 +94,7 @@ public final class SignInPages {
     call.redirect(To.sent(call), HttpStatus.SEE_OTHER);
   }
 
-  private static void refuse(Context call, SignInDesk.Answer answer) {
+  private static void refuse(Context call, SignInService.Answer answer) {
     if (answer.waitS() > 0) {
       call.header("Retry-After", Long.toString(answer.waitS()));
     }
@@ -114,13 +114,13 @@ public final class SignInPages {
       call.redirect("/sign-in", HttpStatus.SEE_OTHER);
       return;
     }
-    List<SignInDesk.Seat> seats = desk.seats(device.get());
+    List<SignInService.Seat> seats = service.seats(device.get());
     Optional<Account> chosen =
         Sent.id(person)
             .flatMap(
                 id ->
                     seats.stream()
-                        .map(SignInDesk.Seat::account)
+                        .map(SignInService.Seat::account)
                         .filter(one -> one.id().equals(id))
                         .findFirst());
     Map<String, Object> values = new HashMap<>();
@@ -144,10 +144,10 @@ public final class SignInPages {
     }
     String pin = Sent.text(call, "pin");
     String before = device.get().account().initials();
-    SignInDesk.Answer answer =
+    SignInService.Answer answer =
         pin.isEmpty()
-            ? desk.tap(device.get(), person.get())
-            : desk.unlock(device.get(), person.get(), pin);
+            ? service.tap(device.get(), person.get())
+            : service.unlock(device.get(), person.get(), pin);
     Account let = answer.account();
     if (let == null && pin.isEmpty()) {
       choose(call, page, person.get().toString(), "", 0);
@@ -156,7 +156,7 @@ public final class SignInPages {
     if (let != null && pin.isEmpty()) {
       footprint.tapped(let.initials(), before, guard.address(call));
     } else {
-      desk.accounts()
+      service.accounts()
           .find(person.get())
           .ifPresent(one -> footprint.signIn(let != null, one.initials(), guard.address(call)));
     }
@@ -171,7 +171,7 @@ public final class SignInPages {
   }
 
   private void lock(Context call) {
-    Signed.in(call).ifPresent(desk::lock);
+    Signed.in(call).ifPresent(service::lock);
     call.redirect("/locked?to=" + To.encoded(To.sent(call)), HttpStatus.SEE_OTHER);
   }
 
@@ -192,7 +192,7 @@ public final class SignInPages {
 
   private void confirmed(Context call) {
     Signed signed = Signed.in(call).orElseThrow(() -> new ForbiddenResponse("role"));
-    SignInDesk.Answer answer = desk.confirm(signed, password(call), guard.address(call));
+    SignInService.Answer answer = service.confirm(signed, password(call), guard.address(call));
     if (answer.token() == null) {
       refuse(call, answer);
       confirm(call, answer.waitS() > 0 ? "signin.wait" : "signin.wrong-password", answer.waitS());
@@ -212,7 +212,7 @@ public final class SignInPages {
    * whoever made them signs in here again.
    */
   private void signOut(Context call) {
-    Signed.in(call).ifPresent(desk::signOut);
+    Signed.in(call).ifPresent(service::signOut);
     guard.hold(call, null);
     boolean waiting = "1".equals(call.formParam("waiting"));
     call.header("Clear-Site-Data", waiting ? "\"cache\"" : "\"cache\", \"cookies\", \"storage\"");

@@ -11,7 +11,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import kerfwright.app.security.SignInDesk;
+import kerfwright.app.security.SignInService;
 import kerfwright.app.security.Signed;
 import kerfwright.app.storage.StoredAccounts;
 import kerfwright.app.storage.StoredSessions;
@@ -125,12 +125,12 @@ class SwitchTest {
     assertEquals("/sign-in?to=%2Fdrawer", Staffed.to(practice.get(device, "/drawer")));
   }
 
-  /** A desk whose clock is moved by hand. */
+  /** A service whose clock is moved by hand. */
   private static final class AtHours {
     Instant now = Instant.parse("2026-11-30T08:00:00Z");
     Duration holds = Duration.ofMinutes(5);
-    final SignInDesk desk =
-        new SignInDesk(
+    final SignInService service =
+        new SignInService(
             new StoredAccounts(practice.app.practice().database()),
             new StoredSessions(practice.app.practice().database()),
             () -> holds,
@@ -151,15 +151,15 @@ class SwitchTest {
               }
             });
 
-    Signed signed(SignInDesk.Answer answer) {
+    Signed signed(SignInService.Answer answer) {
       assertNotNull(answer.token());
-      return desk.who(answer.token()).orElseThrow();
+      return service.who(answer.token()).orElseThrow();
     }
 
     /** The clinician was here; the assistant goes on. */
     Signed afterTheClinician() {
-      Signed clinician = signed(desk.begin(practice.account(Role.CLINICIAN)));
-      return signed(desk.unlock(clinician, practice.account(Role.ASSISTANT).id(), Staffed.PIN));
+      Signed clinician = signed(service.begin(practice.account(Role.CLINICIAN)));
+      return signed(service.unlock(clinician, practice.account(Role.ASSISTANT).id(), Staffed.PIN));
     }
   }
 
@@ -168,14 +168,14 @@ class SwitchTest {
     AtHours at = new AtHours();
     Signed soon = at.afterTheClinician();
     at.now = at.now.plus(Duration.ofMinutes(4));
-    SignInDesk.Answer back = at.desk.tap(soon, practice.account(Role.CLINICIAN).id());
+    SignInService.Answer back = at.service.tap(soon, practice.account(Role.CLINICIAN).id());
     assertNotNull(back.token());
     Signed late = at.afterTheClinician();
     at.now = at.now.plus(Duration.ofMinutes(5));
-    assertNull(at.desk.tap(late, practice.account(Role.CLINICIAN).id()).token());
+    assertNull(at.service.tap(late, practice.account(Role.CLINICIAN).id()).token());
     at.holds = Duration.ZERO;
     Signed never = at.afterTheClinician();
-    assertNull(at.desk.tap(never, practice.account(Role.CLINICIAN).id()).token());
+    assertNull(at.service.tap(never, practice.account(Role.CLINICIAN).id()).token());
   }
 
   @Test
@@ -186,21 +186,21 @@ class SwitchTest {
     Signed last = device;
     for (int i = 0; i < 180; i++) {
       at.now = at.now.plus(Duration.ofMinutes(4));
-      SignInDesk.Answer answer = at.desk.tap(last, practice.account(next).id());
+      SignInService.Answer answer = at.service.tap(last, practice.account(next).id());
       assertNotNull(answer.token());
-      last = at.desk.who(answer.token()).orElseThrow();
+      last = at.service.who(answer.token()).orElseThrow();
       next = next == Role.CLINICIAN ? Role.ASSISTANT : Role.CLINICIAN;
     }
     at.now = at.now.plus(Duration.ofMinutes(1));
-    SignInDesk.Answer over = at.desk.tap(last, practice.account(next).id());
-    assertFalse(over.token() != null && at.desk.who(over.token()).isPresent());
+    SignInService.Answer over = at.service.tap(last, practice.account(next).id());
+    assertFalse(over.token() != null && at.service.who(over.token()).isPresent());
   }
 
   @Test
   void whoLeftOrGotANewCodeIsNotBackByATap() {
     AtHours at = new AtHours();
     Signed device = at.afterTheClinician();
-    at.desk.endAll(practice.account(Role.CLINICIAN));
-    assertNull(at.desk.tap(device, practice.account(Role.CLINICIAN).id()).token());
+    at.service.endAll(practice.account(Role.CLINICIAN));
+    assertNull(at.service.tap(device, practice.account(Role.CLINICIAN).id()).token());
   }
 }
