@@ -37,17 +37,17 @@ import kerfwright.practice.record.Cut;
 import kerfwright.practice.record.CutUse;
 import kerfwright.practice.record.Origin;
 import kerfwright.practice.record.Origins;
-import kerfwright.practice.record.RecordService;
 import kerfwright.practice.record.RecordQuery;
+import kerfwright.practice.record.RecordService;
 import kerfwright.practice.record.UseReport;
 import kerfwright.practice.record.UsedInstrument;
 
 /**
  * Measures tracing in a record of many uses, as JSON. Arguments: number of uses; a folder for the
  * SQLite file, which is deleted at the end, or - for none; then, if wanted, the JDBC URL of an
- * empty PostgreSQL database, which is left filled. While the record is filled the indexes of its table, except the key, are away; they are
- * made again, from the text of the migration, before anything is measured. How far it is goes to
- * the error stream.
+ * empty PostgreSQL database, which is left filled. While the record is filled the indexes of its
+ * table, except the key, are away; they are made again, from the text of the migration, before
+ * anything is measured. How far it is goes to the error stream.
  */
 public final class RecordBench {
   private static final int INSTRUMENTS = 20_000;

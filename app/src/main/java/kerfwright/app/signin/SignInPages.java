@@ -156,7 +156,8 @@ public final class SignInPages {
     if (let != null && pin.isEmpty()) {
       footprint.tapped(let.initials(), before, guard.address(call));
     } else {
-      service.accounts()
+      service
+          .accounts()
           .find(person.get())
           .ifPresent(one -> footprint.signIn(let != null, one.initials(), guard.address(call)));
     }
