@@ -15,6 +15,7 @@ import kerfwright.physics.cutting.StrokeForces.WorkSide;
 import kerfwright.physics.surface.Roughness;
 import kerfwright.planner.bench.Bench;
 import kerfwright.planner.plan.RatioBand;
+import kerfwright.planner.plan.Stroke;
 import kerfwright.planner.sequence.Prices;
 import kerfwright.planner.tool.AbrasivePart;
 import kerfwright.planner.tool.WorkingPart;
@@ -77,6 +78,10 @@ public record Tried(
         .filter(one -> one.id().equals(id))
         .findFirst()
         .orElseThrow();
+  }
+
+  public Stroke stroke() {
+    return side == WorkSide.LEFT ? Stroke.AGAINST_ROTATION : Stroke.WITH_ROTATION;
   }
 
   public boolean cuts() {
