@@ -27,16 +27,18 @@ def command(*arguments):
     return java + list(arguments)
 
 
-def run(*arguments):
+def run(*arguments, surrounding=None):
     """Runs a command to its end; gives its exit code and what it said."""
-    done = subprocess.run(command(*arguments), capture_output=True, text=True, timeout=300)
+    done = subprocess.run(
+        command(*arguments), capture_output=True, text=True, timeout=300, env=surrounding)
     return done.returncode, done.stdout + done.stderr
 
 
 class Practice:
-    """A practice served from a folder."""
+    """A practice served from a folder, or from the PostgreSQL of that URL."""
 
-    def __init__(self, folder=None, demo=True, before=None):
+    def __init__(self, folder=None, demo=True, before=None, database=None):
+        self.database = database
         self.own = folder is None
         self.folder = pathlib.Path(folder or tempfile.mkdtemp(prefix="kerfwright-trial-"))
         self.demo = demo
@@ -50,13 +52,23 @@ class Practice:
     def data(self):
         return self.folder / "data"
 
-    def start(self, patience=120):
-        wanted = ["serve", "--port", str(self.port), "--data", str(self.data)]
+    def place(self):
+        return [] if self.database else ["--data", str(self.data)]
+
+    def surrounding(self):
+        return dict(os.environ, KERFWRIGHT_DATABASE=self.database) if self.database else None
+
+    def run(self, *arguments):
+        """Runs a command on this practice to its end; gives its exit code and what it said."""
+        return run(*arguments, *self.place(), surrounding=self.surrounding())
+
+    def start(self, patience=300):
+        wanted = ["serve", "--port", str(self.port)] + self.place()
         if self.demo:
             wanted.append("--demo")
         log = open(self.folder / "serve.log", "ab")
         self.process = subprocess.Popen(
-            command(*wanted), stdout=log, stderr=log, preexec_fn=self.before)
+            command(*wanted), stdout=log, stderr=log, preexec_fn=self.before, env=self.surrounding())
         end = time.monotonic() + patience
         while time.monotonic() < end:
             if self.process.poll() is not None:

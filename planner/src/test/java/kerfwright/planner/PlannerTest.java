@@ -3,6 +3,7 @@ package kerfwright.planner;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
@@ -165,5 +166,17 @@ class PlannerTest {
         plan.findings().stream()
             .anyMatch(
                 f -> f.code().equals("little-water") && f.severity() == Finding.Severity.WARN));
+  }
+
+  @Test
+  void aPlanNobodyWaitsForStops() {
+    Thread.currentThread().interrupt();
+    try {
+      assertThrows(
+          IllegalStateException.class,
+          () -> Planner.plan(metalCeramic().build(), DemoDrawer.full(), SOME));
+    } finally {
+      Thread.interrupted();
+    }
   }
 }

@@ -37,17 +37,17 @@ import kerfwright.practice.record.Cut;
 import kerfwright.practice.record.CutUse;
 import kerfwright.practice.record.Origin;
 import kerfwright.practice.record.Origins;
-import kerfwright.practice.record.RecordService;
 import kerfwright.practice.record.RecordQuery;
+import kerfwright.practice.record.RecordService;
 import kerfwright.practice.record.UseReport;
 import kerfwright.practice.record.UsedInstrument;
 
 /**
  * Measures tracing in a record of many uses, as JSON. Arguments: number of uses; a folder for the
- * SQLite file, which is deleted at the end; then, if wanted, the JDBC URL of an empty PostgreSQL
- * database. While the record is filled the indexes of its table, except the key, are away; they are
- * made again, from the text of the migration, before anything is measured. How far it is goes to
- * the error stream.
+ * SQLite file, which is deleted at the end, or - for none; then, if wanted, the JDBC URL of an
+ * empty PostgreSQL database, which is left filled. While the record is filled the indexes of its
+ * table, except the key, are away; they are made again, from the text of the migration, before
+ * anything is measured. How far it is goes to the error stream.
  */
 public final class RecordBench {
   private static final int INSTRUMENTS = 20_000;
@@ -91,15 +91,8 @@ public final class RecordBench {
     result.put("processors", Runtime.getRuntime().availableProcessors());
     result.put("java", Runtime.version().feature());
     result.put("otherLoad", ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
-    Path file = Files.createTempDirectory(Path.of(arguments[1]), "record").resolve("bench.db");
-    try (Database sqlite = Database.file(file)) {
-      Map<String, Object> measured =
-          new RecordBench("jdbc:sqlite:" + file + "?busy_timeout=60000", sqlite, uses).measure();
-      measured.put("diskMB", Files.size(file) / 1_000_000);
-      result.put("SQLite", measured);
-    } finally {
-      Files.deleteIfExists(file);
-      Files.delete(file.getParent());
+    if (!arguments[1].equals("-")) {
+      result.put("SQLite", onFile(Path.of(arguments[1]), uses));
     }
     if (arguments.length > 2) {
       String url = rewriting(arguments[2]);
@@ -111,6 +104,19 @@ public final class RecordBench {
       }
     }
     System.out.println(Json.text(result));
+  }
+
+  private static Map<String, Object> onFile(Path folder, int uses) throws Exception {
+    Path file = Files.createTempDirectory(folder, "record").resolve("bench.db");
+    try (Database sqlite = Database.file(file)) {
+      Map<String, Object> measured =
+          new RecordBench("jdbc:sqlite:" + file + "?busy_timeout=60000", sqlite, uses).measure();
+      measured.put("diskMB", Files.size(file) / 1_000_000);
+      return measured;
+    } finally {
+      Files.deleteIfExists(file);
+      Files.delete(file.getParent());
+    }
   }
 
   /** Rows of one batch go to the server as one statement. */

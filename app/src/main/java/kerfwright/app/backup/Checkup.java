@@ -119,7 +119,8 @@ final class Checkup {
           State.WELL,
           "doctor.chains",
           chains.record().sound().number(),
-          chains.ledger().sound().number());
+          chains.ledger().sound().number(),
+          chains.trail().sound().number());
     } else {
       add(State.ILL, "doctor.chain-broken");
     }

@@ -134,7 +134,7 @@ final class Restoration {
         throw new IllegalStateException("what was restored differs from the archive");
       }
       Seal seal = manifest.seal();
-      if (!refill.chains().hold() || seal != null && !seal.equals(refill.filled().seal())) {
+      if (!refill.chains().hold() || seal != null && !seal.agrees(refill.filled().seal())) {
         throw new BadInput(
             archive.getFileName().toString(),
             "its record was changed past the program: the chain does not hold or ends elsewhere"

@@ -12,6 +12,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Seal;
+import kerfwright.practice.record.Chain;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -83,15 +84,23 @@ public final class Watch implements AutoCloseable {
     this.file = folder.resolve(Database.FILE);
     this.identity = identity(file);
     if (!Seal.of(database).whole()) {
-      tell(Kind.DAMAGED, file, "cut_record_end, ledger_end");
+      tell(Kind.DAMAGED, file, "cut_record_end, ledger_end, trail_end");
     }
     Optional<Seal> seal = Seal.in(folder);
     if (seal.isPresent() && !seal.get().holdsIn(database)) {
       tell(
           Kind.OTHER_THAN_SEALED,
           folder.resolve(Seal.FILE),
-          seal.get().record().number() + " / " + Seal.of(database).record().number());
+          numbers(seal.get()) + "; " + numbers(Seal.of(database)));
     }
+  }
+
+  private static String numbers(Seal seal) {
+    Chain trail = seal.trail();
+    return seal.record().number()
+        + " / "
+        + seal.ledger().number()
+        + (trail == null ? "" : " / " + trail.number());
   }
 
   /** Goes on by itself; looks for damage first. */

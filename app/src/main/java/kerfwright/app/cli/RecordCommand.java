@@ -13,6 +13,7 @@ import kerfwright.app.storage.Chains;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Seal;
 import kerfwright.app.storage.StoredRecord;
+import kerfwright.practice.record.Chain;
 import kerfwright.practice.record.ChainCheck;
 import kerfwright.practice.record.CutRecord;
 import kerfwright.practice.record.RecordEntry;
@@ -84,6 +85,15 @@ final class RecordCommand implements Callable<Integer> {
                 + WORDS.get(moved.kind()));
         return Terminal.REFUSED;
       }
+      ChainCheck.Break traced = chains.trail().broken();
+      if (traced != null) {
+        terminal.say(
+            "the chain of the trail breaks: line "
+                + traced.number()
+                + " "
+                + WORDS.get(traced.kind()));
+        return Terminal.REFUSED;
+      }
       Optional<Seal> seal = data == null ? Optional.empty() : Seal.in(data);
       if (seal.isPresent() && !seal.get().holdsIn(database)) {
         terminal.say(
@@ -93,7 +103,9 @@ final class RecordCommand implements Callable<Integer> {
                 + seal.get().record().number()
                 + " of the record and line "
                 + seal.get().ledger().number()
-                + " of drawer and loads. Entries were lost, or an older file was put back");
+                + " of drawer and loads"
+                + named(seal.get().trail())
+                + ". Entries were lost, or an older file was put back");
         return Terminal.REFUSED;
       }
       if (noted != null && !stands(record, Long.parseLong(link.group(1)), link.group(2))) {
@@ -109,13 +121,19 @@ final class RecordCommand implements Callable<Integer> {
               + check.sound().number()
               + " entries.\nDrawer and loads: "
               + chains.ledger().sound().number()
-              + " lines, and every row as they say.\nTo note: "
+              + " lines, and every row as they say.\nTrail: "
+              + chains.trail().sound().number()
+              + " lines.\nTo note: "
               + check.sound().number()
               + ":"
               + check.sound().hash()
               + "\n");
       return Terminal.DONE;
     }
+  }
+
+  private static String named(@Nullable Chain trail) {
+    return trail == null ? "" : ", line " + trail.number() + " of the trail";
   }
 
   private static boolean stands(CutRecord record, long number, String hash) {

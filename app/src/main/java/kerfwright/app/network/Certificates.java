@@ -6,6 +6,7 @@ import java.security.GeneralSecurityException;
 import java.security.KeyStore;
 import java.security.MessageDigest;
 import java.security.PrivateKey;
+import java.security.Signature;
 import java.security.cert.X509Certificate;
 import java.util.HexFormat;
 import java.util.List;
@@ -27,7 +28,33 @@ record Certificates(
 
   /** A certificate with its chain and a key, as PEM files. */
   static Certificates given(Path certificate, Path key) throws IOException {
-    return new Certificates(Pem.certificates(certificate), Pem.key(key), null);
+    Certificates given = new Certificates(Pem.certificates(certificate), Pem.key(key), null);
+    if (!given.keyFits()) {
+      throw new IOException("the key is not that of the certificate");
+    }
+    return given;
+  }
+
+  /** Whether what the key signs is held for signed by the certificate. */
+  private boolean keyFits() {
+    String kind =
+        switch (key.getAlgorithm()) {
+          case "EC", "ECDSA" -> "SHA256withECDSA";
+          case "RSA" -> "SHA256withRSA";
+          default -> key.getAlgorithm();
+        };
+    try {
+      byte[] any = {1, 2, 3};
+      Signature signing = Signature.getInstance(kind);
+      signing.initSign(key);
+      signing.update(any);
+      Signature verifying = Signature.getInstance(kind);
+      verifying.initVerify(chain.get(0));
+      verifying.update(any);
+      return verifying.verify(signing.sign());
+    } catch (GeneralSecurityException another) {
+      return false;
+    }
   }
 
   /** In memory only: it needs no password, and is given an empty one. */

@@ -15,22 +15,19 @@ import org.jspecify.annotations.Nullable;
 /**
  * A page of entries.
  *
- * @param entries newest cut first
+ * @param entries last written first
  * @param corrections by id of the corrected entry: the correction
- * @param older where the next page begins, null where this is the last
+ * @param older number of the last, after which the next page begins; null where this is the last
  */
 public record Found(
-    List<RecordEntry> entries,
-    Map<UUID, RecordEntry> corrections,
-    RecordQuery.@Nullable Place older) {
+    List<RecordEntry> entries, Map<UUID, RecordEntry> corrections, @Nullable Long older) {
 
   static Found of(CutRecord record, RecordQuery query) {
     List<RecordEntry> entries = record.list(query);
     Map<UUID, RecordEntry> corrections =
         record.correctionsOf(entries.stream().map(RecordEntry::id).toList());
     boolean full = entries.size() == query.size();
-    return new Found(
-        entries, corrections, full ? RecordQuery.Place.of(entries.get(entries.size() - 1)) : null);
+    return new Found(entries, corrections, full ? entries.get(entries.size() - 1).number() : null);
   }
 
   public boolean corrected(RecordEntry entry) {

@@ -3,7 +3,6 @@ package kerfwright.app.record;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -65,28 +64,14 @@ public record RecordSearch(
             load == null ? null : load.id(),
             from == null ? null : from.atStartOfDay(zone).toInstant(),
             to == null ? null : to.plusDays(1).atStartOfDay(zone).toInstant(),
-            place(sent.apply("older")),
+            number(sent.apply("older")),
             SIZE);
     return new RecordSearch(
         values, read.faults, instrument, load, read.faults.isEmpty() ? query : null);
   }
 
-  /** A place in the list as it stands in an address: microseconds and number. */
-  static String address(RecordQuery.Place place) {
-    Instant at = place.at();
-    return at.getEpochSecond() * 1_000_000 + at.getNano() / 1000 + "." + place.number();
-  }
-
-  private static RecordQuery.@Nullable Place place(@Nullable String text) {
-    if (text == null || !text.matches("-?\\d{1,17}\\.\\d{1,9}")) {
-      return null;
-    }
-    int dot = text.indexOf('.');
-    long micros = Long.parseLong(text.substring(0, dot));
-    Instant at =
-        Instant.ofEpochSecond(
-            Math.floorDiv(micros, 1_000_000L), Math.floorMod(micros, 1_000_000L) * 1000);
-    return new RecordQuery.Place(at, Long.parseLong(text.substring(dot + 1)));
+  private static @Nullable Long number(@Nullable String text) {
+    return text == null || !text.matches("\\d{1,9}") ? null : Long.valueOf(text);
   }
 
   public String at(String field) {
@@ -98,9 +83,9 @@ public record RecordSearch(
     return values.values().stream().allMatch(String::isEmpty);
   }
 
-  /** The address of the page after one that ends there. */
-  public String older(RecordQuery.Place place) {
-    StringBuilder address = new StringBuilder("/records?older=").append(address(place));
+  /** The address of the page after one that ends with this number. */
+  public String older(Long number) {
+    StringBuilder address = new StringBuilder("/records?older=").append(number);
     values.forEach(
         (field, value) -> {
           if (!value.isEmpty()) {

@@ -1,6 +1,7 @@
 package kerfwright.app.security;
 
 import io.javalin.security.RouteRole;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
@@ -59,6 +60,18 @@ public enum Access implements RouteRole {
   /** What a token of a program must be for; empty where none opens it. */
   public Optional<ProgramToken.Scope> scope() {
     return Optional.ofNullable(scope);
+  }
+
+  /** True where one who came back by a tap must give their digits first. */
+  boolean asksForThePin() {
+    return this == CORRECT || this == SET;
+  }
+
+  /** True where the second role may do nothing by a tap that the first may not. */
+  static boolean tapMayLead(Role from, Role to) {
+    return Arrays.stream(values())
+        .filter(one -> !one.asksForThePin() && !one.asksForThePassword())
+        .allMatch(one -> one.allows(from) || !one.allows(to));
   }
 
   /** True where the password must have been given just now. */

@@ -56,6 +56,11 @@ public final class Footprint {
     add(who, let ? Trail.Act.SIGNED_IN : Trail.Act.SIGN_IN_REFUSED, address);
   }
 
+  /** Somebody came back to a device by a tap. */
+  public void tapped(String initials, String before, String address) {
+    add(initials, Trail.Act.SWITCHED, address + " " + before);
+  }
+
   private void add(String who, Trail.Act act, String what) {
     trail.add(new Trail.Entry(clock.instant().truncatedTo(ChronoUnit.MICROS), who, act, what));
   }

@@ -126,6 +126,8 @@ public final class Guard {
     } else if (!access.allows(signed.account().role())) {
       footprint.refused(call, signed.account().initials());
       throw new ForbiddenResponse("role");
+    } else if (access.asksForThePin() && signed.session().byTap()) {
+      turnAway(call, "/switch/" + signed.account().id());
     } else if (access.asksForThePassword() && !service.fresh(signed)) {
       turnAway(call, "/confirm");
     } else {

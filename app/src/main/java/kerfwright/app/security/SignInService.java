@@ -4,9 +4,13 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import kerfwright.practice.people.Account;
 import kerfwright.practice.people.Accounts;
 import kerfwright.practice.people.Session;
@@ -21,11 +25,17 @@ public final class SignInService {
 
   private final Accounts accounts;
   private final Sessions sessions;
+  private final Supplier<Duration> tapHolds;
   private final Clock clock;
 
-  public SignInService(Accounts accounts, Sessions sessions, Clock clock) {
+  /**
+   * @param tapHolds for how long after somebody else went on a tap brings one back; none where zero
+   */
+  public SignInService(
+      Accounts accounts, Sessions sessions, Supplier<Duration> tapHolds, Clock clock) {
     this.accounts = accounts;
     this.sessions = sessions;
+    this.tapHolds = tapHolds;
     this.clock = clock;
   }
 
@@ -49,6 +59,10 @@ public final class SignInService {
    * anywhere.
    */
   public Answer signIn(String initials, String password, String address) {
+    return signIn(initials, password, address, Secrets.hash(Secrets.token()));
+  }
+
+  private Answer signIn(String initials, String password, String address, String device) {
     String place = Secrets.hash(initials + " " + address);
     long waitS = count(place);
     if (waitS > 0) {
@@ -63,7 +77,7 @@ public final class SignInService {
       return Answer.NO;
     }
     sessions.change(place, before -> Sessions.Wait.NONE);
-    return begin(known.get());
+    return begin(known.get(), device);
   }
 
   /** Counts the try before it is looked at; tells the seconds to wait where it is not. */
@@ -111,10 +125,14 @@ public final class SignInService {
 
   /** Begins a session for somebody whose right is proven. */
   public Answer begin(Account account) {
+    return begin(account, Secrets.hash(Secrets.token()));
+  }
+
+  private Answer begin(Account account, String device) {
     Instant now = now();
     sessions.tidy(now.minus(Session.LONGEST).minus(Session.LONGEST));
     String token = Secrets.token();
-    sessions.begin(new Session(Secrets.hash(token), account.id(), now, now, now, false, 0));
+    sessions.begin(Session.begun(Secrets.hash(token), account.id(), device, now));
     return new Answer(token, account, 0);
   }
 
@@ -131,16 +149,11 @@ public final class SignInService {
     if (account.isPresent()
         && !session.lockedAt(now)
         && now.isAfter(session.used().plus(1, ChronoUnit.MINUTES))) {
-      session = used(session, now);
+      session = session.usedAt(now);
       sessions.replace(hash, session);
     }
     Session current = session;
     return account.map(one -> new Signed(one, current));
-  }
-
-  private static Session used(Session before, Instant now) {
-    return new Session(
-        before.hash(), before.account(), before.begun(), now, before.confirmed(), false, 0);
   }
 
   boolean locked(Signed signed) {
@@ -151,47 +164,101 @@ public final class SignInService {
     return signed.session().freshAt(now());
   }
 
+  /** Locks the device: from now on nobody comes back to it by a tap. */
   public void lock(Signed signed) {
     Session one = signed.session();
-    sessions.replace(
-        one.hash(),
-        new Session(
-            one.hash(),
-            one.account(),
-            one.begun(),
-            one.used(),
-            Instant.EPOCH,
-            true,
-            one.wrongPins()));
+    sessions.leave(one.device(), one.account(), Instant.EPOCH);
+    sessions.noTaps(one.device());
+    sessions.replace(one.hash(), one.asLocked());
   }
 
-  /** Opens a locked device for somebody by their digits; the device gets another token. */
+  /** Somebody of the list to choose from; {@code tap} where no digits are asked for. */
+  public record Seat(Account account, boolean here, boolean tap) {}
+
+  /** Who can go on at a device: those who were there first, then the others. */
+  public List<Seat> seats(Signed device) {
+    Map<UUID, Instant> known = sessions.seats(device.session().device());
+    return accounts.all().stream()
+        .filter(one -> one.active() && !one.pin().isEmpty())
+        .map(
+            one -> {
+              boolean now = one.id().equals(device.account().id());
+              return new Seat(
+                  one,
+                  now || known.containsKey(one.id()),
+                  mayTap(device, one, known.get(one.id())));
+            })
+        .sorted(Comparator.comparing(one -> !one.here()))
+        .toList();
+  }
+
+  /**
+   * By a tap comes back who was at this device just now, where it was not locked since; and never
+   * somebody who may see or do more than the one whose screen it is.
+   */
+  private boolean mayTap(Signed device, Account person, @Nullable Instant until) {
+    return until != null
+        && now().isBefore(until)
+        && !locked(device)
+        && !person.mustChoose()
+        && Access.tapMayLead(device.account().role(), person.role());
+  }
+
+  /** Goes on by a tap, where that is enough; the device gets another token. */
+  public Answer tap(Signed device, UUID person) {
+    return seats(device).stream()
+        .filter(one -> one.tap() && one.account().id().equals(person))
+        .findFirst()
+        .map(one -> goOn(device, one.account(), true))
+        .orElse(Answer.NO);
+  }
+
+  private Answer goOn(Signed device, Account person, boolean tapped) {
+    Session before = device.session();
+    String token = Secrets.token();
+    Session next = before.goneOnBy(person.id(), Secrets.hash(token), now(), tapped);
+    boolean left = !locked(device) && !before.account().equals(person.id());
+    if (!sessions.replace(before.hash(), next)) {
+      return Answer.NO;
+    }
+    if (left) {
+      sessions.leave(before.device(), before.account(), now().plus(tapHolds.get()));
+    }
+    return new Answer(token, person, 0);
+  }
+
+  /**
+   * Goes on by digits, at a locked device too; the device gets another token. Wrong digits make
+   * that person wait there, and five in a session end it.
+   */
   public Answer unlock(Signed device, UUID person, String pin) {
     Session before = device.session();
     int tries = sessions.countPin(before.hash());
-    if (tries > Session.MOST_WRONG_PINS) {
-      sessions.end(before.hash());
-      return Answer.NO;
-    }
+    String place = Secrets.hash("pin " + person + " " + before.device());
+    long waitS = tries > Session.MOST_WRONG_PINS ? 0 : count(place);
     Optional<Account> known =
         accounts.find(person).filter(Account::active).filter(one -> !one.pin().isEmpty());
-    if (!PasswordHash.holds(known.map(Account::pin).orElse(""), pin) || known.isEmpty()) {
-      if (tries == Session.MOST_WRONG_PINS) {
-        sessions.end(before.hash());
-      }
-      return Answer.NO;
+    boolean right =
+        tries <= Session.MOST_WRONG_PINS
+            && waitS == 0
+            && PasswordHash.holds(known.map(Account::pin).orElse(""), pin)
+            && known.isPresent();
+    if (right) {
+      sessions.change(place, any -> Sessions.Wait.NONE);
+      return goOn(device, known.get(), false);
     }
-    String token = Secrets.token();
-    Session next =
-        new Session(Secrets.hash(token), person, before.begun(), now(), Instant.EPOCH, false, 0);
-    return sessions.replace(before.hash(), next) ? new Answer(token, known.get(), 0) : Answer.NO;
+    if (tries >= Session.MOST_WRONG_PINS) {
+      sessions.end(before.hash());
+    }
+    return new Answer(null, null, waitS);
   }
 
   /** Asks somebody signed in for the password again. */
   public Answer confirm(Signed signed, String password, String address) {
-    Answer answer = signIn(signed.account().initials(), password, address);
+    Session before = signed.session();
+    Answer answer = signIn(signed.account().initials(), password, address, before.device());
     if (answer.token() != null) {
-      sessions.end(signed.session().hash());
+      sessions.end(before.hash());
     }
     return answer;
   }
@@ -208,6 +275,7 @@ public final class SignInService {
   }
 
   public void signOut(Signed signed) {
+    sessions.noTaps(signed.session().device());
     sessions.end(signed.session().hash());
   }
 

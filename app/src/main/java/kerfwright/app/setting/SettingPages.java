@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Duration;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,10 +13,8 @@ import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Language;
-import kerfwright.practice.setting.Person;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
-import kerfwright.practice.setting.StaffRole;
 
 /** Language, figures, look and the people of the practice. */
 public final class SettingPages {
@@ -38,8 +35,6 @@ public final class SettingPages {
   public void routes(JavalinConfig config) {
     config.routes.get("/settings", call -> show(call, settings.read(), ""), Access.SEE);
     config.routes.post("/settings/look", this::look, Access.SET);
-    config.routes.post("/settings/person", this::person, Access.SET);
-    config.routes.post("/settings/person/remove", this::removePerson, Access.SET);
     config.routes.get("/theme.css", call -> look(call, theme(call)), Access.OPEN);
   }
 
@@ -50,7 +45,6 @@ public final class SettingPages {
         "setting/settings.jte",
         Map.of(
             "set", set,
-            "people", Person.all(set),
             "theme", theme,
             "fault", fault,
             "done", call.queryParam("done") != null));
@@ -75,29 +69,6 @@ public final class SettingPages {
       Remembered.keep(call, THEME, theme, A_YEAR);
     }
     written(call, changed);
-  }
-
-  private void person(Context call) {
-    String initials = Sent.text(call, "initials").toUpperCase(Locale.ROOT);
-    Optional<StaffRole> role = StaffRole.byId(Sent.text(call, "role"));
-    if (!Person.initialsAreSound(initials) || role.isEmpty()) {
-      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      show(
-          call,
-          settings.read(),
-          role.isEmpty() ? "setting.role-needed" : "setting.initials-needed");
-      return;
-    }
-    written(call, Map.of(Person.PREFIX + initials, role.get().id()));
-  }
-
-  private void removePerson(Context call) {
-    String initials = Sent.text(call, "initials");
-    if (Person.initialsAreSound(initials)) {
-      written(call, Map.of(Person.PREFIX + initials, ""));
-    } else {
-      call.redirect("/settings", HttpStatus.SEE_OTHER);
-    }
   }
 
   private void written(Context call, Map<String, String> changed) {

@@ -24,7 +24,9 @@ import kerfwright.practice.people.ProgramToken;
 import kerfwright.practice.people.ProgramTokens;
 import kerfwright.practice.people.Role;
 import kerfwright.practice.setting.Person;
+import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
+import kerfwright.practice.setting.StaffRole;
 
 /** Who signs in and what they may do; tokens of programs. */
 public final class PeoplePages {
@@ -69,18 +71,24 @@ public final class PeoplePages {
     config.routes.post("/people/add", this::add, Access.OWN);
     config.routes.post("/people/{id}/role", this::role, Access.OWN);
     config.routes.post("/people/{id}/code", this::code, Access.OWN);
+    config.routes.post("/people/named", this::name, Access.OWN);
+    config.routes.post("/people/named/remove", this::removeName, Access.OWN);
+    config.routes.post("/people/tap", this::tapMinutes, Access.OWN);
     config.routes.post("/people/token", this::makeToken, Access.OWN);
     config.routes.post("/people/token/{id}/end", this::endToken, Access.OWN);
   }
 
   private void show(Context call, Shown shown, String fault) {
     Map<String, Object> values = new HashMap<>();
+    SettingValues set = with.settings().read();
     values.put("people", with.service().accounts().all());
+    values.put("set", set);
     values.put("tokens", with.tokens().all());
     values.put("own", Signed.initials(call).orElse(""));
     values.put("now", with.clock().instant());
     values.put("pairing", with.pairing());
     values.put("first", with.first());
+    values.put("done", call.queryParam("done") != null);
     values.put("shown", shown);
     values.put("fault", fault);
     templates.html(call, "signin/people.jte", values);
@@ -116,6 +124,46 @@ public final class PeoplePages {
       }
       NamedPeople.name(with.settings(), account);
       show(call, new Shown(initials, code, false), "");
+    }
+  }
+
+  /** Somebody of the practice by initials, and what they do; whether they sign in or not. */
+  private void name(Context call) {
+    String initials = Sent.text(call, "initials").toUpperCase(Locale.ROOT);
+    Optional<StaffRole> does = StaffRole.byId(Sent.text(call, "does"));
+    if (does.isEmpty()) {
+      refuse(call, "setting.role-needed");
+    } else if (!Person.initialsAreSound(initials)) {
+      refuse(call, "setting.initials-needed");
+    } else {
+      set(call, Person.PREFIX + initials, does.get().id());
+    }
+  }
+
+  private void removeName(Context call) {
+    String initials = Sent.text(call, "initials");
+    if (Person.initialsAreSound(initials)) {
+      set(call, Person.PREFIX + initials, "");
+    } else {
+      refuse(call, "setting.initials-needed");
+    }
+  }
+
+  private void tapMinutes(Context call) {
+    String minutes = Sent.text(call, "minutes");
+    if (Switching.MINUTES.allows(minutes)) {
+      set(call, Switching.MINUTES.name(), minutes);
+    } else {
+      refuse(call, "signin.tap-fault");
+    }
+  }
+
+  private void set(Context call, String name, String value) {
+    if (with.settings().write(Sent.version(call), Map.of(name, value))) {
+      call.redirect("/people?done=1", HttpStatus.SEE_OTHER);
+    } else {
+      call.status(HttpStatus.CONFLICT);
+      show(call, Shown.NOTHING, "setting.changed-elsewhere");
     }
   }
 

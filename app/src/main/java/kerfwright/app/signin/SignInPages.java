@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.security.Footprint;
@@ -17,6 +18,7 @@ import kerfwright.app.security.SignInService;
 import kerfwright.app.security.Signed;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.people.Account;
+import org.jspecify.annotations.Nullable;
 
 /** In and out: sign-in, lock and switch, sign-out. */
 public final class SignInPages {
@@ -36,8 +38,12 @@ public final class SignInPages {
     config.routes.get("/enter/{token}", this::enter, Access.OPEN);
     config.routes.get("/sign-in", call -> show(call, "", 0), Access.OPEN);
     config.routes.post("/sign-in", this::signIn, Access.OPEN);
-    config.routes.get("/locked", call -> locked(call, ""), Access.OPEN);
-    config.routes.post("/locked", this::unlock, Access.OPEN);
+    config.routes.get("/locked", call -> choose(call, "/locked", null, "", 0), Access.OPEN);
+    config.routes.post("/locked", call -> goOn(call, "/locked"), Access.OPEN);
+    config.routes.get("/switch", call -> choose(call, "/switch", null, "", 0), Access.SELF);
+    config.routes.get(
+        "/switch/{id}", call -> choose(call, "/switch", call.pathParam("id"), "", 0), Access.SELF);
+    config.routes.post("/switch", call -> goOn(call, "/switch"), Access.SELF);
     config.routes.post("/lock", this::lock, Access.SELF);
     config.routes.get("/confirm", call -> confirm(call, "", 0), Access.SELF);
     config.routes.post("/confirm", this::confirmed, Access.SELF);
@@ -100,41 +106,68 @@ public final class SignInPages {
     return Optional.ofNullable(call.formParam("password")).orElse("");
   }
 
-  private void locked(Context call, String fault) {
+  /** Who goes on: large buttons for people, then keys for the digits of the one chosen. */
+  private void choose(
+      Context call, String page, @Nullable String person, String fault, long waitS) {
     Optional<Signed> device = guard.signed(call);
     if (device.isEmpty()) {
       call.redirect("/sign-in", HttpStatus.SEE_OTHER);
       return;
     }
-    List<Account> people =
-        service.accounts().all().stream()
-            .filter(one -> one.active() && !one.pin().isEmpty())
-            .toList();
+    List<SignInService.Seat> seats = service.seats(device.get());
+    Optional<Account> chosen =
+        Sent.id(person)
+            .flatMap(
+                id ->
+                    seats.stream()
+                        .map(SignInService.Seat::account)
+                        .filter(one -> one.id().equals(id))
+                        .findFirst());
     Map<String, Object> values = new HashMap<>();
-    values.put("people", people);
-    values.put("last", device.get().account());
+    values.put("page", page);
+    values.put("seats", seats);
+    values.put("chosen", chosen.orElse(null));
+    values.put("now", device.get().account());
     values.put("to", To.sent(call));
     values.put("fault", fault);
-    templates.html(call, "signin/locked.jte", values);
+    values.put("wait", waitS);
+    templates.html(call, "signin/switch.jte", values);
   }
 
-  private void unlock(Context call) {
+  /** By a tap where that is enough, else by digits; without digits they are asked for. */
+  private void goOn(Context call, String page) {
     Optional<Signed> device = guard.signed(call);
-    Optional<SignInService.Answer> answer =
-        device.flatMap(
-            one ->
-                Sent.id(call.formParam("person"))
-                    .map(person -> service.unlock(one, person, Sent.text(call, "pin"))));
-    boolean let = answer.isPresent() && answer.get().token() != null;
-    device
-        .flatMap(any -> Sent.id(call.formParam("person")).flatMap(service.accounts()::find))
-        .ifPresent(one -> footprint.signIn(let, one.initials(), guard.address(call)));
-    if (!let) {
-      call.status(HttpStatus.UNAUTHORIZED);
-      locked(call, "signin.wrong-pin");
+    Optional<UUID> person = Sent.id(call.formParam("person"));
+    if (device.isEmpty() || person.isEmpty()) {
+      choose(call, page, null, "", 0);
       return;
     }
-    guard.hold(call, answer.orElseThrow().token());
+    String pin = Sent.text(call, "pin");
+    String before = device.get().account().initials();
+    SignInService.Answer answer =
+        pin.isEmpty()
+            ? service.tap(device.get(), person.get())
+            : service.unlock(device.get(), person.get(), pin);
+    Account let = answer.account();
+    if (let == null && pin.isEmpty()) {
+      choose(call, page, person.get().toString(), "", 0);
+      return;
+    }
+    if (let != null && pin.isEmpty()) {
+      footprint.tapped(let.initials(), before, guard.address(call));
+    } else {
+      service
+          .accounts()
+          .find(person.get())
+          .ifPresent(one -> footprint.signIn(let != null, one.initials(), guard.address(call)));
+    }
+    if (let == null) {
+      refuse(call, answer);
+      String fault = answer.waitS() > 0 ? "signin.wait" : "signin.wrong-pin";
+      choose(call, page, person.get().toString(), fault, answer.waitS());
+      return;
+    }
+    guard.hold(call, answer.token());
     call.redirect(To.sent(call), HttpStatus.SEE_OTHER);
   }
 

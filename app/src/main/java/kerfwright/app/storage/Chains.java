@@ -9,12 +9,13 @@ import org.jdbi.v3.core.ConnectionFactory;
 import org.jdbi.v3.core.Jdbi;
 
 /**
- * What a look at both chains found.
+ * What a look at the chains found.
  *
  * @param record the cut record
  * @param ledger moves of the drawer and loads
+ * @param trail who saw, exported and changed what
  */
-public record Chains(ChainCheck record, ChainCheck ledger) {
+public record Chains(ChainCheck record, ChainCheck ledger, ChainCheck trail) {
   /** Looks at a database that may be in use, and writes nothing. */
   public static Chains of(Database database) {
     try (Connection connection = DriverManager.getConnection(database.urlForReading())) {
@@ -38,11 +39,14 @@ public record Chains(ChainCheck record, ChainCheck ledger) {
         Seal.has(connection, "cut_record")
             ? ChainCheck.of(new StoredRecord(Jdbi.create(new Shared(connection))))
             : none,
-        Seal.has(connection, "ledger") ? LedgerCheck.of(connection) : none);
+        Seal.has(connection, "ledger") ? LedgerCheck.of(connection) : none,
+        Seal.has(connection, "trail")
+            ? Jdbi.create(new Shared(connection)).withHandle(StoredTrail::check)
+            : none);
   }
 
   public boolean hold() {
-    return record.holds() && ledger.holds();
+    return record.holds() && ledger.holds() && trail.holds();
   }
 
   /** One connection lent again and again. */

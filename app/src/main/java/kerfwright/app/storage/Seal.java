@@ -17,16 +17,18 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kerfwright.practice.record.Chain;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Number and hash of the last entry of the record and of the last line of the ledger, kept beside
- * the database and in every backup: what lacks entries that a seal names, or has others in their
- * place, is not the database it was.
+ * Number and hash of the last entry of the record, of the last line of the ledger and of the trail,
+ * kept beside the database and in every backup: what lacks entries that a seal names, or has others
+ * in their place, is not the database it was.
  *
  * @param record end of the cut record
  * @param ledger end of the ledger of drawer and loads
+ * @param trail end of the trail; null in a seal from before it was named, which says nothing of it
  */
-public record Seal(Chain record, Chain ledger) {
+public record Seal(Chain record, Chain ledger, @Nullable Chain trail) {
   /** The file beside the database. */
   public static final String FILE = "kerfwright.seal";
 
@@ -34,7 +36,9 @@ public record Seal(Chain record, Chain ledger) {
   private static final Chain NONE = new Chain(-1, "");
 
   private static final Pattern TEXT =
-      Pattern.compile("record (\\d{1,18}):([0-9a-f]{64})\nledger (\\d{1,18}):([0-9a-f]{64})\n");
+      Pattern.compile(
+          "record (\\d{1,18}):([0-9a-f]{64})\nledger (\\d{1,18}):([0-9a-f]{64})\n"
+              + "(?:trail (\\d{1,18}):([0-9a-f]{64})\n)?");
 
   /** Of a database as it stands. */
   public static Seal of(Database database) {
@@ -46,7 +50,10 @@ public record Seal(Chain record, Chain ledger) {
   }
 
   static Seal of(Connection connection) throws SQLException {
-    return new Seal(end(connection, "cut_record_end"), end(connection, "ledger_end"));
+    return new Seal(
+        end(connection, "cut_record_end"),
+        end(connection, "ledger_end"),
+        end(connection, "trail_end"));
   }
 
   static boolean has(Connection connection, String table) throws SQLException {
@@ -73,12 +80,19 @@ public record Seal(Chain record, Chain ledger) {
     }
   }
 
-  /** True where both chains have one end each, as they always do. */
+  /** True where each chain has one end, as it always does. */
   public boolean whole() {
-    return record.number() >= 0 && ledger.number() >= 0;
+    return record.number() >= 0 && ledger.number() >= 0 && (trail == null || trail.number() >= 0);
   }
 
-  /** True where that database still holds both links this seal names. */
+  /** True where both name the same ends, as far as both name them. */
+  public boolean agrees(Seal other) {
+    return record.equals(other.record)
+        && ledger.equals(other.ledger)
+        && (trail == null || other.trail == null || trail.equals(other.trail));
+  }
+
+  /** True where that database still holds every link this seal names. */
   public boolean holdsIn(Database database) {
     try (Connection connection = DriverManager.getConnection(database.urlForReading())) {
       return holdsIn(connection);
@@ -88,7 +102,9 @@ public record Seal(Chain record, Chain ledger) {
   }
 
   boolean holdsIn(Connection connection) throws SQLException {
-    return stands(connection, "cut_record", record) && stands(connection, "ledger", ledger);
+    return stands(connection, "cut_record", record)
+        && stands(connection, "ledger", ledger)
+        && (trail == null || stands(connection, "trail", trail));
   }
 
   private static boolean stands(Connection connection, String table, Chain link)
@@ -107,15 +123,13 @@ public record Seal(Chain record, Chain ledger) {
   }
 
   public String text() {
-    return "record "
-        + record.number()
-        + ":"
-        + record.hash()
-        + "\nledger "
-        + ledger.number()
-        + ":"
-        + ledger.hash()
-        + "\n";
+    return line("record", record)
+        + line("ledger", ledger)
+        + (trail == null ? "" : line("trail", trail));
+  }
+
+  private static String line(String name, Chain end) {
+    return name + " " + end.number() + ":" + end.hash() + "\n";
   }
 
   /** Empty where the text is no seal. */
@@ -125,7 +139,10 @@ public record Seal(Chain record, Chain ledger) {
         ? Optional.of(
             new Seal(
                 new Chain(Long.parseLong(all.group(1)), all.group(2)),
-                new Chain(Long.parseLong(all.group(3)), all.group(4))))
+                new Chain(Long.parseLong(all.group(3)), all.group(4)),
+                all.group(5) == null
+                    ? null
+                    : new Chain(Long.parseLong(all.group(5)), all.group(6))))
         : Optional.empty();
   }
 

@@ -67,7 +67,7 @@ public final class Snapshot implements AutoCloseable {
     }
   }
 
-  /** Both ends of the chains in it. */
+  /** Ends of the chains in it. */
   public Seal seal() {
     try {
       return Seal.of(connection);

@@ -68,7 +68,7 @@ public final class StoredKeptCases implements KeptCases {
 
   @Override
   public List<KeptCase> versions(UUID id) {
-    return ask("id = :id", Map.of("id", id.toString()), "");
+    return ask("id = :id", Map.of("id", id.toString()), "version DESC", "");
   }
 
   @Override
@@ -110,15 +110,14 @@ public final class StoredKeptCases implements KeptCases {
   }
 
   private List<KeptCase> ask(String where, Map<String, Object> values, String page) {
+    return ask(where, values, "at_micros DESC, id DESC, version DESC", page);
+  }
+
+  private List<KeptCase> ask(String where, Map<String, Object> values, String order, String page) {
     return jdbi.withHandle(
         handle ->
             handle
-                .createQuery(
-                    COLUMNS
-                        + "WHERE "
-                        + where
-                        + " ORDER BY at_micros DESC, id DESC, version DESC"
-                        + page)
+                .createQuery(COLUMNS + "WHERE " + where + " ORDER BY " + order + page)
                 .bindMap(values)
                 .map((row, context) -> kept(row))
                 .list());

@@ -139,9 +139,7 @@ public final class StoredRecord implements CutRecord {
     String where = where(query, values);
     return jdbi.withHandle(
         handle -> {
-          Query page =
-              handle.createQuery(
-                  SELECT + where + " ORDER BY at_micros DESC, number DESC LIMIT :size");
+          Query page = handle.createQuery(SELECT + where + " ORDER BY number DESC LIMIT :size");
           values.forEach(page::bind);
           return page.bind("size", query.size()).map((row, context) -> RecordRow.read(row)).list();
         });
@@ -161,6 +159,7 @@ public final class StoredRecord implements CutRecord {
         query.instrument() == null ? null : query.instrument().toString());
     equal(all, values, "load_id", query.load() == null ? null : query.load().toString());
     equal(all, values, "tooth", query.tooth() == null ? null : query.tooth().fdi());
+    boolean byIndex = query.until() != null || !all.isEmpty();
     if (query.from() != null) {
       all.add("at_micros >= :from");
       values.put("from", RecordRow.micros(query.from()));
@@ -169,13 +168,17 @@ public final class StoredRecord implements CutRecord {
       all.add("at_micros < :until");
       values.put("until", RecordRow.micros(query.until()));
     }
-    RecordQuery.Place older = query.older();
-    if (older != null) {
-      all.add("at_micros <= :older AND (at_micros < :older OR number < :number)");
-      values.put("older", RecordRow.micros(older.at()));
-      values.put("number", older.number());
+    if (query.older() != null) {
+      all.add("number < :older");
+      values.put("older", query.older());
     }
-    return all.isEmpty() ? "number > 0" : String.join(" AND ", all);
+    String where = all.isEmpty() ? "number > 0" : String.join(" AND ", all);
+    // the index finds them and only their numbers are sorted; without one they come in order
+    return byIndex
+        ? "number IN (SELECT number FROM cut_record WHERE "
+            + where
+            + " ORDER BY number + 0 DESC LIMIT :size)"
+        : where;
   }
 
   /** The first column asked for finds the rows by its index; the later ones only sift them. */

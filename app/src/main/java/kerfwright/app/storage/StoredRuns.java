@@ -78,7 +78,7 @@ public final class StoredRuns implements CutRuns {
                 .createQuery(
                     COLUMNS
                         + "WHERE case_reference = :reference AND tooth = :tooth"
-                        + " ORDER BY begun_micros DESC, id DESC")
+                        + " ORDER BY id DESC")
                 .bind("reference", caseReference)
                 .bind("tooth", tooth.fdi())
                 .map((row, context) -> run(row))

@@ -3,6 +3,8 @@ package kerfwright.app.storage;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
@@ -38,11 +40,13 @@ public final class StoredSessions implements Sessions {
   private static void insert(Handle handle, Session session) {
     handle
         .createUpdate(
-            "INSERT INTO passing_session (hash, account, begun_micros, used_micros,"
-                + " confirmed_micros, locked, wrong_pins) VALUES (:hash, :account, :begun, :used,"
-                + " :confirmed, :locked, :pins)")
+            "INSERT INTO passing_session (hash, account, device, begun_micros, used_micros,"
+                + " confirmed_micros, locked, by_tap, wrong_pins) VALUES (:hash, :account,"
+                + " :device, :begun, :used, :confirmed, :locked, :tap, :pins)")
         .bind("hash", session.hash())
         .bind("account", session.account().toString())
+        .bind("device", session.device())
+        .bind("tap", session.byTap() ? 1 : 0)
         .bind("begun", StoredAccounts.micros(session.begun()))
         .bind("used", StoredAccounts.micros(session.used()))
         .bind("confirmed", StoredAccounts.micros(session.confirmed()))
@@ -76,15 +80,63 @@ public final class StoredSessions implements Sessions {
   }
 
   @Override
-  public void endAll(UUID account, String save) {
+  public void leave(String device, UUID account, Instant tapUntil) {
     jdbi.useHandle(
         handle ->
             handle
                 .createUpdate(
-                    "DELETE FROM passing_session WHERE account = :account AND hash <> :save")
+                    "INSERT INTO passing_seat (device, account, tap_until_micros) VALUES (:device,"
+                        + " :account, :until) ON CONFLICT (device, account) DO UPDATE SET"
+                        + " tap_until_micros = :until")
+                .bind("device", device)
                 .bind("account", account.toString())
-                .bind("save", save)
+                .bind("until", StoredAccounts.micros(tapUntil))
                 .execute());
+  }
+
+  @Override
+  public Map<UUID, Instant> seats(String device) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    "SELECT account, tap_until_micros FROM passing_seat WHERE device = :device")
+                .bind("device", device)
+                .reduceRows(
+                    new HashMap<>(),
+                    (seats, row) -> {
+                      seats.put(
+                          UUID.fromString(row.getColumn("account", String.class)),
+                          StoredAccounts.instant(row.getColumn("tap_until_micros", Long.class)));
+                      return seats;
+                    }));
+  }
+
+  @Override
+  public void noTaps(String device) {
+    jdbi.useHandle(
+        handle ->
+            handle
+                .createUpdate("UPDATE passing_seat SET tap_until_micros = 0 WHERE device = :device")
+                .bind("device", device)
+                .execute());
+  }
+
+  @Override
+  public void endAll(UUID account, String save) {
+    jdbi.useTransaction(
+        handle -> {
+          handle
+              .createUpdate("DELETE FROM passing_seat WHERE account = :account")
+              .bind("account", account.toString())
+              .execute();
+          handle
+              .createUpdate(
+                  "DELETE FROM passing_session WHERE account = :account AND hash <> :save")
+              .bind("account", account.toString())
+              .bind("save", save)
+              .execute();
+        });
   }
 
   @Override
@@ -96,6 +148,8 @@ public final class StoredSessions implements Sessions {
               .createUpdate("DELETE FROM passing_session WHERE begun_micros < :before")
               .bind("before", micros)
               .execute();
+          handle.execute(
+              "DELETE FROM passing_seat WHERE device NOT IN (SELECT device FROM passing_session)");
           handle
               .createUpdate("DELETE FROM passing_wait WHERE until_micros < :before")
               .bind("before", micros)
@@ -159,10 +213,12 @@ public final class StoredSessions implements Sessions {
     return new Session(
         row.getString("hash"),
         UUID.fromString(row.getString("account")),
+        row.getString("device"),
         StoredAccounts.instant(row.getLong("begun_micros")),
         StoredAccounts.instant(row.getLong("used_micros")),
         StoredAccounts.instant(row.getLong("confirmed_micros")),
         row.getInt("locked") == 1,
+        row.getInt("by_tap") == 1,
         row.getInt("wrong_pins"));
   }
 }

@@ -9,11 +9,14 @@ import java.util.stream.Stream;
 import kerfwright.practice.people.Trail;
 import kerfwright.practice.record.Chain;
 import kerfwright.practice.record.ChainCheck;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jspecify.annotations.Nullable;
 
 /** The trail in a database. */
 public final class StoredTrail implements Trail {
+  private static final int ROWS_AT_A_TIME = 1000;
+
   private final Jdbi jdbi;
 
   public StoredTrail(Database database) {
@@ -90,23 +93,26 @@ public final class StoredTrail implements Trail {
 
   @Override
   public ChainCheck check() {
-    return jdbi.inTransaction(
-        handle -> {
-          Chain end =
-              handle
-                  .createQuery("SELECT number, hash FROM trail_end")
-                  .map((row, context) -> new Chain(row.getLong("number"), row.getString("hash")))
-                  .one();
-          Look look = new Look();
-          try (Stream<Stored> all =
-              handle
-                  .createQuery("SELECT * FROM trail ORDER BY number")
-                  .map((row, context) -> new Stored(line(row), row.getString("line")))
-                  .stream()) {
-            all.forEach(look::at);
-          }
-          return look.upTo(end);
-        });
+    return jdbi.inTransaction(StoredTrail::check);
+  }
+
+  /** Within a transaction that stays open. */
+  static ChainCheck check(Handle handle) {
+    List<Chain> ends =
+        handle
+            .createQuery("SELECT number, hash FROM trail_end")
+            .map((row, context) -> new Chain(row.getLong("number"), row.getString("hash")))
+            .list();
+    Look look = new Look();
+    try (Stream<Stored> all =
+        handle
+            .createQuery("SELECT * FROM trail ORDER BY number")
+            .setFetchSize(ROWS_AT_A_TIME)
+            .map((row, context) -> new Stored(line(row), row.getString("line")))
+            .stream()) {
+      all.forEach(look::at);
+    }
+    return look.upTo(ends);
   }
 
   private record Stored(Line line, String text) {}
@@ -133,8 +139,8 @@ public final class StoredTrail implements Trail {
       }
     }
 
-    ChainCheck upTo(Chain end) {
-      if (broken == null && !sound.equals(end)) {
+    ChainCheck upTo(List<Chain> ends) {
+      if (broken == null && !ends.equals(List.of(sound))) {
         broken = new ChainCheck.Break(sound.number() + 1, ChainCheck.Kind.END);
       }
       return new ChainCheck(sound, broken);

@@ -45,7 +45,7 @@ final class Assets {
           script("chair-differs.js"),
           script("chair-swap.js"),
           script("chair-worker.js"),
-          script("locked.js"),
+          script("switch.js"),
           script("sign-out.js"),
           Map.entry("icon.svg", new Asset(OWN + "icon.svg", "image/svg+xml")),
           library("htmx.js", "htmx.org/2.0.10/dist/htmx.min.js", SCRIPT),

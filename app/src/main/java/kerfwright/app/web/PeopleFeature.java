@@ -2,6 +2,7 @@ package kerfwright.app.web;
 
 import io.javalin.config.JavalinConfig;
 import java.time.Clock;
+import java.time.Duration;
 import kerfwright.app.network.PairingPages;
 import kerfwright.app.security.Footprint;
 import kerfwright.app.security.Gate;
@@ -10,6 +11,7 @@ import kerfwright.app.security.SignInService;
 import kerfwright.app.signin.AccountPages;
 import kerfwright.app.signin.PeoplePages;
 import kerfwright.app.signin.SignInPages;
+import kerfwright.app.signin.Switching;
 import kerfwright.app.signin.TrailPages;
 import kerfwright.app.storage.StoredAccounts;
 import kerfwright.app.storage.StoredSessions;
@@ -30,7 +32,10 @@ final class PeopleFeature {
     StoredTokens tokens = new StoredTokens(open.database());
     SignInService service =
         new SignInService(
-            new StoredAccounts(open.database()), new StoredSessions(open.database()), clock);
+            new StoredAccounts(open.database()),
+            new StoredSessions(open.database()),
+            () -> Duration.ofMinutes(Switching.MINUTES.of(open.settings().read())),
+            clock);
     StoredTrail trail = new StoredTrail(open.database());
     Footprint footprint = new Footprint(trail, clock);
     Guard guard = new Guard(entrance.doors(), service, tokens, footprint, clock);

@@ -82,10 +82,11 @@ final class PlanService {
     return plans.get(
         asked,
         () -> {
-          CutPlan made = plan(cutCase, SAMPLES, SEED);
+          CutPlan made = made(cutCase, SAMPLES, SEED);
           recent.put(asked, made);
           return made;
-        });
+        },
+        Caller::hasGone);
   }
 
   /** A first look, quick enough to follow a hand: fewer samples, heat by the column alone. */
@@ -112,10 +113,16 @@ final class PlanService {
               Planner.whatIf(cutCase, clean(), options(QUESTION_SAMPLES, SEED, false));
           questions.put(asked, made);
           return made;
-        });
+        },
+        Caller::hasGone);
   }
 
   CutPlan plan(CutCase cutCase, int samples, long seed) {
+    Asked asked = new Asked(cutCase, drawer.revision(), pace.get(), samples, seed);
+    return plans.get(asked, () -> made(cutCase, samples, seed), Caller::hasGone);
+  }
+
+  private CutPlan made(CutCase cutCase, int samples, long seed) {
     return wiring.plans().plan(cutCase, clean(), options(samples, seed, false));
   }
 
@@ -192,8 +199,14 @@ final class PlanService {
     return known.snapshot();
   }
 
-  /** A case, the state of the drawer and the practice's pace it was asked for with. */
-  private record Asked(CutCase cutCase, long revision, OwnPace pace) {}
+  /**
+   * A case, and the state of the drawer, the practice's pace, samples and seed it is asked with.
+   */
+  private record Asked(CutCase cutCase, long revision, OwnPace pace, int samples, long seed) {
+    Asked(CutCase cutCase, long revision, OwnPace pace) {
+      this(cutCase, revision, pace, SAMPLES, SEED);
+    }
+  }
 
   private record Stock(long revision, DrawerSnapshot snapshot) {}
 }

@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import kerfwright.app.Wiring;
 import kerfwright.app.backup.BackupWarning;
 import kerfwright.app.backup.Watch;
@@ -173,6 +174,7 @@ public final class WebServer {
           config.jetty.port = entrance.port();
           server.people.gate().install(config);
           listen(config, entrance);
+          config.routes.before(Caller::is);
           config.routes.beforeMatched(call -> refuseToWrite(call, drawer.watch()));
           server.routes(config);
           server.failures(config);
@@ -237,6 +239,8 @@ public final class WebServer {
     config.routes.exception(
         HttpResponseException.class,
         (failure, call) -> problem(call, failure.getStatus(), failure.getMessage()));
+    config.routes.exception(
+        CancellationException.class, (gone, call) -> call.status(HttpStatus.SERVICE_UNAVAILABLE));
     config.routes.exception(
         Exception.class,
         (failure, call) -> {

@@ -41,9 +41,9 @@ class DoctorTest {
     byte[] before = Files.readAllBytes(folder.resolve(Database.FILE));
     assertEquals(List.of(), ill(Clock.systemDefaultZone()));
     Run english = Run.of("doctor", "--data", folder.toString());
-    assertTrue(english.out().contains("Both chains hold: 7 entries"), english.out());
+    assertTrue(english.out().contains("All chains hold: 7 entries"), english.out());
     Run german = Run.of("doctor", "--data", folder.toString(), "--language", "de");
-    assertTrue(german.out().contains("Beide Ketten halten: 7 Einträge"), german.out());
+    assertTrue(german.out().contains("Alle Ketten halten: 7 Einträge"), german.out());
     assertEquals(2, Run.of("doctor", "--data", folder.toString(), "--language", "x").code());
     org.junit.jupiter.api.Assertions.assertArrayEquals(
         before, Files.readAllBytes(folder.resolve(Database.FILE)));

@@ -63,6 +63,10 @@ abstract class KeptCaseContractTest {
     assertEquals(Optional.of(second), cases.find(first.id()));
     assertEquals(List.of(second, first), cases.versions(first.id()));
     assertEquals(List.of(second), cases.list(KeptCaseQuery.newest(10)));
+    // the clock had been ahead and was put right
+    KeptCase third = second.next(EIGHT.minusSeconds(60), "case=K-0412&pulp=vital", List.of());
+    assertTrue(cases.keep(third));
+    assertEquals(List.of(third, second, first), cases.versions(first.id()));
   }
 
   @Test

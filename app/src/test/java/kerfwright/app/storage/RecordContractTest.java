@@ -481,7 +481,7 @@ abstract class RecordContractTest {
     assertEquals(List.of(4L, 3L, 2L, 1L), numbers(RecordQuery.ofInstrument(a.id(), 10)));
     List<RecordEntry> page = record.list(RecordQuery.newest(2));
     RecordQuery next =
-        new RecordQuery(null, TOOTH, null, null, null, null, RecordQuery.Place.of(page.get(1)), 2);
+        new RecordQuery(null, TOOTH, null, null, null, null, page.get(1).number(), 2);
     assertEquals(List.of(3L, 2L), numbers(next));
     assertEquals(
         List.of(3L),
@@ -489,6 +489,24 @@ abstract class RecordContractTest {
             new RecordQuery(
                 "K-0", TOOTH, a.id(), null, at.plusSeconds(1), at.plusSeconds(3), null, 9)));
     assertEquals(List.of(), numbers(RecordQuery.ofLoad(a.id(), 10)));
+  }
+
+  @Test
+  void whatAClockThatWasAheadWroteStandsWhereItWasWritten() {
+    StockItem item = added("D1");
+    Instant now = Instant.parse("2026-03-02T10:00:00Z");
+    for (Instant at : List.of(now, now.plusSeconds(400L * 86_400), now.plusSeconds(60))) {
+      written(service.log(report("K-1", item, null, at)));
+    }
+    assertEquals(List.of(3L, 2L, 1L), numbers(RecordQuery.newest(10)));
+    assertEquals(List.of(3L, 2L, 1L), numbers(RecordQuery.ofCase("K-1", 10)));
+    assertEquals(List.of(3L, 2L, 1L), numbers(RecordQuery.ofInstrument(item.id(), 10)));
+    List<RecordEntry> first = record.list(RecordQuery.ofCase("K-1", 1));
+    assertEquals(List.of(2L), numbers(RecordQuery.ofCase("K-1", 1).after(first.get(0))));
+    // a period asks for when it was cut
+    assertEquals(
+        List.of(3L, 1L),
+        numbers(new RecordQuery(null, null, null, null, now, now.plusSeconds(120), null, 10)));
   }
 
   private List<Long> numbers(RecordQuery query) {

@@ -35,12 +35,12 @@ class InitialsTest {
     int version = app.practice().settings().read().version();
     HttpResponse<String> named =
         app.post(
-            "/settings/person",
+            "/people/named",
             "version",
             Integer.toString(version),
             "initials",
             initials,
-            "role",
+            "does",
             "assistant");
     assertEquals(303, named.statusCode());
   }

@@ -136,6 +136,8 @@ class LanJourneyTest {
     Browser.shoot(page, "lan-locked");
     page.navigate(app.address("/drawer"));
     assertTrue(page.url().contains("/locked"), page.url());
+    page.locator(".people button").first().click();
+    Browser.shoot(page, "lan-locked-pin");
     for (String digit : List.of("4", "0", "7", "1")) {
       page.locator("[data-digit='" + digit + "']").click();
     }

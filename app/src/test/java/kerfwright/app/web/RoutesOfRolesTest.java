@@ -96,7 +96,7 @@ class RoutesOfRolesTest {
         boolean may = MAY.get(route.access()).contains(role);
         // 403 comes from roles alone, save the address of the start, which carries no token here
         boolean refused = answer.statusCode() == 403 && !route.path().startsWith("/enter/");
-        boolean led = Staffed.to(answer).matches("/(sign-in|locked|account|confirm)\\?.*");
+        boolean led = Staffed.to(answer).matches("/(sign-in|locked|account|confirm|switch)\\?.*");
         if (may == refused
             || answer.statusCode() == 401
                 && !route.path().equals("/locked")

@@ -15,7 +15,7 @@ class SessionTimesTest {
   private static final Instant EIGHT = Instant.parse("2026-03-02T08:00:00Z");
 
   private static Session begun() {
-    return new Session("h", UUID.randomUUID(), EIGHT, EIGHT, EIGHT, false, 0);
+    return Session.begun("h", UUID.randomUUID(), "d", EIGHT);
   }
 
   private static Instant after(Duration time) {
@@ -31,7 +31,7 @@ class SessionTimesTest {
   @Test
   void isOverAfterTwelveHoursHoweverItWasUsed() {
     Session used =
-        new Session("h", UUID.randomUUID(), EIGHT, after(Duration.ofHours(12)), EIGHT, false, 0);
+        Session.begun("h", UUID.randomUUID(), "d", EIGHT).usedAt(after(Duration.ofHours(12)));
     assertFalse(used.over(after(Duration.ofHours(12))));
     assertTrue(used.over(after(Duration.ofHours(12).plusSeconds(1))));
   }

@@ -25,6 +25,10 @@ class SignInPagesAccessibilityTest {
         look(browser, practice.app, owner, path);
       }
       look(browser, practice.app, locked, "/locked");
+      String assistant = practice.device(Role.ASSISTANT);
+      String person = practice.account(Role.CLINICIAN).id().toString();
+      look(browser, practice.app, assistant, "/switch");
+      look(browser, practice.app, assistant, "/switch/" + person);
     }
     try (Browser browser = Browser.start();
         Served app = new Served(false, Doors.here(Staffed.START), "CODE")) {

@@ -7,6 +7,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.UUID;
@@ -41,7 +42,10 @@ final class Staffed implements AutoCloseable {
     StoredAccounts accounts = new StoredAccounts(app.practice().database());
     this.service =
         new SignInService(
-            accounts, new StoredSessions(app.practice().database()), Clock.systemUTC());
+            accounts,
+            new StoredSessions(app.practice().database()),
+            () -> Duration.ofMinutes(5),
+            Clock.systemUTC());
     String password = PasswordHash.of(PASSWORD);
     String pin = PasswordHash.of(PIN);
     for (Role role : Role.values()) {

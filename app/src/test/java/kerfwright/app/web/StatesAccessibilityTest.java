@@ -156,7 +156,7 @@ class StatesAccessibilityTest {
         });
     states.put("page not there", open("/nothing-here"));
     states.put("scan unknown", open("/scan?code=ZZZ999"));
-    states.put("settings slips", sent("/settings", "/settings/person", "initials", "too long"));
+    states.put("settings slips", sent("/people", "/people/named", "initials", "too long"));
     states.put("pace reset", open("/pace/reset"));
   }
 

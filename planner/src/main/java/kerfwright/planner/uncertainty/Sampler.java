@@ -99,13 +99,15 @@ public final class Sampler {
 
   /**
    * Begins on the other cores while the caller does something else. What a sample draws depends on
-   * its number alone, so that the result is the same on any machine.
+   * its number alone, so that the result is the same on any machine. All stops where the thread
+   * that asked is interrupted.
    */
   public void begin(long seed) {
     begin(seed, LayeredColumn::lumping);
   }
 
   private void begin(long seed, Supplier<LayeredColumn> columns) {
+    Thread asker = Thread.currentThread();
     parts =
         Parts.begin(
             (samples + A_PART - 1) / A_PART,
@@ -113,6 +115,9 @@ public final class Sampler {
               LayeredColumn column = columns.get();
               return part -> {
                 for (int s = part * A_PART; s < Math.min(samples, (part + 1) * A_PART); s++) {
+                  if (asker.isInterrupted()) {
+                    throw new IllegalStateException("nobody waits for the samples any more");
+                  }
                   sample(s, new Draw(seed, s), column);
                 }
               };

@@ -1,6 +1,7 @@
 package kerfwright.practice.people;
 
 import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
@@ -16,7 +17,16 @@ public interface Sessions {
 
   void end(String hash);
 
-  /** Ends all of somebody, save one. */
+  /** Notes who was at a device, and until when a tap brings them back. */
+  void leave(String device, UUID account, Instant tapUntil);
+
+  /** Who was at that device, and until when a tap brings each back. */
+  Map<UUID, Instant> seats(String device);
+
+  /** Nobody comes back to that device by a tap; who was there stays known. */
+  void noTaps(String device);
+
+  /** Ends all of somebody, save one; no tap brings them back anywhere. */
   void endAll(UUID account, String save);
 
   /** Forgets what began before, and waits that are long over. */

@@ -24,6 +24,7 @@ public interface Trail {
   /** What somebody did. */
   enum Act {
     SIGNED_IN("signed-in"),
+    SWITCHED("switched"),
     SIGN_IN_REFUSED("sign-in-refused"),
     SAW("saw"),
     EXPORTED("exported"),

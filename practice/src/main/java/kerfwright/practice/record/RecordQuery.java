@@ -6,7 +6,8 @@ import kerfwright.catalogue.tooth.Tooth;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which entries to list; null asks for any.
+ * Which entries to list, the last written first: a clock may have been wrong, the number is not.
+ * Null asks for any.
  *
  * @param caseReference of this case, letters large or small
  * @param tooth on this tooth
@@ -14,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param load with instruments out of this load
  * @param from cut at or after
  * @param until cut before
- * @param older only what stands after this entry in the list: the last of the page before
+ * @param older only what was written before the entry with this number, the last of the page before
  * @param size how many, up to 500
  */
 public record RecordQuery(
@@ -24,15 +25,8 @@ public record RecordQuery(
     @Nullable UUID load,
     @Nullable Instant from,
     @Nullable Instant until,
-    @Nullable Place older,
+    @Nullable Long older,
     int size) {
-  /** Where an entry stands in the list, newest cut first. */
-  public record Place(Instant at, long number) {
-    public static Place of(RecordEntry entry) {
-      return new Place(entry.use().at(), entry.number());
-    }
-  }
-
   public RecordQuery {
     if (size < 1 || size > 500) {
       throw new IllegalArgumentException("size " + size);
@@ -58,6 +52,6 @@ public record RecordQuery(
   /** The page after the one that ends with this entry. */
   public RecordQuery after(RecordEntry last) {
     return new RecordQuery(
-        caseReference, tooth, instrument, load, from, until, Place.of(last), size);
+        caseReference, tooth, instrument, load, from, until, last.number(), size);
   }
 }

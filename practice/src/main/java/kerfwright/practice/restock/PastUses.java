@@ -48,10 +48,10 @@ public final class PastUses {
   /** The entries that stand, newest first. */
   public static List<RecordEntry> entries(CutRecord record, Instant from) {
     List<RecordEntry> standing = new ArrayList<>();
-    RecordQuery.Place place = null;
+    Long older = null;
     for (int seen = 0; seen < MOST; seen += PORTION) {
       List<RecordEntry> some =
-          record.list(new RecordQuery(null, null, null, null, from, null, place, PORTION));
+          record.list(new RecordQuery(null, null, null, null, from, null, older, PORTION));
       if (some.isEmpty()) {
         break;
       }
@@ -60,7 +60,7 @@ public final class PastUses {
       some.stream()
           .filter(entry -> !entry.strikes() && !corrections.containsKey(entry.id()))
           .forEach(standing::add);
-      place = RecordQuery.Place.of(some.get(some.size() - 1));
+      older = some.get(some.size() - 1).number();
     }
     return standing;
   }
