@@ -36,7 +36,7 @@ public record LayerStrip(String key, List<Picture> stages, String faces) {
   public record Picture(Stage stage, String svg) {}
 
   private static final double KEY = 122;
-  private static final double NARROWEST = 76;
+  private static final double NARROWEST = 64;
   private static final double NARROWEST_ON_PAPER = 44;
   private static final double WIDEST = 170;
 

@@ -55,7 +55,9 @@ record StageDrawing(Say say, StripScale scale, Stage stage) {
   private String reached(Say say) {
     if (stage.onlySmooths()) {
       PlannedStep last = stage.steps().get(stage.steps().size() - 1);
-      return say.at("drawn.stage-smooth", Figures.of(say, last.raUm().typical()));
+      String um = Figures.of(say, last.raUm().typical());
+      String words = say.at("drawn.stage-smooth", um);
+      return Type.LABEL_STRONG.width(words) < scale.width() ? words : um + " \u00b5m";
     }
     return Figures.mm(say, stage.toMm());
   }

@@ -168,6 +168,53 @@ class PlanPageTest {
     assertEquals(app.get("/plan.txt?" + query).body(), text);
   }
 
+  /** As many of the first steps as a screen shows without scrolling. */
+  @Test
+  void everyPlanShowsItsFirstStepsWithoutScrolling() throws Exception {
+    CaseReader reader = new CaseReader(Wiring.production().cases());
+    Page desk = browser.page(1280, 900, true, ColorScheme.LIGHT);
+    Page upright = browser.page(820, 1180, true, ColorScheme.LIGHT);
+    Page lying = browser.page(1180, 820, true, ColorScheme.LIGHT);
+    Page phone = browser.page(390, 844, true, ColorScheme.LIGHT);
+    try (Stream<Path> files = Files.list(Path.of("../examples"))) {
+      for (Path file : files.sorted().toList()) {
+        String name = file.getFileName().toString();
+        if (!name.endsWith(".yaml") || name.startsWith("day-") || name.startsWith("refused-")) {
+          continue;
+        }
+        CutCase cutCase = reader.read(TreeReader.yaml(SourceText.of(file)), "case");
+        String address = app.address("/plan?" + FilledForm.of(cutCase).query());
+        shown(desk, address, "section.step", 5, 900, name);
+        shown(upright, address, "section.step", 5, 1180, name);
+        shown(lying, address, "section.step", 4, 820, name);
+        shown(phone, address, "section.step .until", 1, 844, name);
+        assertEquals("", smallText(phone), name);
+      }
+    }
+  }
+
+  private static void shown(
+      Page page, String address, String what, int most, int height, String name) {
+    page.navigate(address);
+    Locator all = page.locator(what);
+    int last = Math.min(most, all.count());
+    var box = all.nth(last - 1).boundingBox();
+    assertTrue(
+        box.y + box.height <= height,
+        name + ": " + what + " " + last + " ends at " + (box.y + box.height) + " of " + height);
+  }
+
+  /** Words of the picture, the verdict and the steps that are smaller than 16 pixels. */
+  private static String smallText(Page page) {
+    return (String)
+        page.evaluate(
+            "() => [...document.querySelectorAll('.verdict *, .picture *')]"
+                + ".filter(one => [...one.childNodes].some(n => n.nodeType === 3 && n.data.trim()))"
+                + ".filter(one => !one.closest('svg') && one.checkVisibility())"
+                + ".filter(one => parseFloat(getComputedStyle(one).fontSize) < 16)"
+                + ".map(one => one.outerHTML.slice(0, 100)).join(' ')");
+  }
+
   @Test
   void everyExamplePrintsOnTwoSheetsOfA4WithItsCautions() throws Exception {
     CaseReader reader = new CaseReader(Wiring.production().cases());
