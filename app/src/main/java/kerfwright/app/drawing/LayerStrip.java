@@ -15,12 +15,14 @@ import kerfwright.planner.plan.CutPlan;
  * @param key names and thicknesses of the layers
  * @param stages what each instrument does, in order
  * @param faces the tooth unfolded with what is done on each face; empty where the work is on one
+ * @param width of all in one row, with the gaps
  */
-public record LayerStrip(String key, List<Picture> stages, String faces) {
+public record LayerStrip(String key, List<Picture> stages, String faces, double width) {
   /** Where it is shown, and how much room there is. */
   public enum Place {
     PAGE(540, 300),
     CARD(500, 210),
+    CARD_OF_FEW(500, 330),
     CHAIR(330, 420);
 
     private final double width;
@@ -39,6 +41,7 @@ public record LayerStrip(String key, List<Picture> stages, String faces) {
   private static final double NARROWEST = 64;
   private static final double NARROWEST_ON_PAPER = 44;
   private static final double WIDEST = 170;
+  private static final double GAP = 4;
 
   public LayerStrip {
     stages = List.copyOf(stages);
@@ -46,11 +49,12 @@ public record LayerStrip(String key, List<Picture> stages, String faces) {
 
   /** Draws a plan; a refused one has its layers and no stage. */
   public static LayerStrip of(Say say, String id, CutPlan plan, Place place) {
-    int count = Math.max(1, Stage.of(plan).size());
+    // the chair shows one stage at a time
+    int count = place == Place.CHAIR ? 1 : Math.max(1, Stage.of(plan).size());
     double width =
         Math.max(
-            place == Place.CARD ? NARROWEST_ON_PAPER : NARROWEST,
-            Math.min(WIDEST, Math.floor((place.width - KEY) / count - 4)));
+            place == Place.CARD || place == Place.CARD_OF_FEW ? NARROWEST_ON_PAPER : NARROWEST,
+            Math.min(WIDEST, Math.floor((place.width - KEY) / count - GAP)));
     StripScale scale = StripScale.of(plan, width, place.height);
     List<Picture> stages = new ArrayList<>();
     IntStream.range(0, scale.stages().size())
@@ -64,7 +68,8 @@ public record LayerStrip(String key, List<Picture> stages, String faces) {
     return new LayerStrip(
         new LayerKey(say, scale, KEY).draw(id + "-key"),
         stages,
-        FacesDrawing.draw(say, id + "-faces", plan));
+        FacesDrawing.draw(say, id + "-faces", plan),
+        KEY + stages.size() * (width + GAP));
   }
 
   /** The same with each drawing changed, as paper needs it. */
@@ -72,6 +77,7 @@ public record LayerStrip(String key, List<Picture> stages, String faces) {
     return new LayerStrip(
         change.apply(key),
         stages.stream().map(one -> new Picture(one.stage(), change.apply(one.svg()))).toList(),
-        change.apply(faces));
+        change.apply(faces),
+        width);
   }
 }

@@ -64,7 +64,18 @@ public record RestockDesk(
     List<PastUse> uses = PastUses.since(record, from, zone, procedures);
     List<StockItem> items = items();
     return new Restocking(today(), options, wearFactor)
-        .report(items, uses, outlook(options, items));
+        .report(items, uses, outlook(options, items, began(from, uses)));
+  }
+
+  /**
+   * The day of the oldest cut, as far as the history looked at goes: what was entered first need
+   * not have been cut first.
+   */
+  private @Nullable LocalDate began(Instant from, List<PastUse> uses) {
+    RecordQuery before = new RecordQuery(null, null, null, null, null, from, null, 1);
+    return record.list(before).isEmpty()
+        ? uses.stream().map(PastUse::day).min(Comparator.naturalOrder()).orElse(null)
+        : LocalDate.ofInstant(from, clock.getZone());
   }
 
   private List<StockItem> items() {
@@ -78,15 +89,11 @@ public record RestockDesk(
     }
   }
 
-  private Restocking.Outlook outlook(RestockOptions options, List<StockItem> items) {
+  private Restocking.Outlook outlook(
+      RestockOptions options, List<StockItem> items, @Nullable LocalDate began) {
     WishedArticles wished = WishedArticles.of(wishes.all(), items);
     Map<String, Integer> asked = UsesAskedFor.byType(days, today(), options.aheadWeeks());
     Map<UUID, LocalDate> expires = packages.expiries();
-    LocalDate began =
-        record
-            .at(1)
-            .map(first -> LocalDate.ofInstant(first.use().at(), clock.getZone()))
-            .orElse(null);
     return new Restocking.Outlook() {
       @Override
       public @Nullable LocalDate began() {
