@@ -56,6 +56,10 @@ enum Pen {
     this.dashes = dashes;
   }
 
+  String className() {
+    return className;
+  }
+
   String attributes() {
     return attributes("");
   }

@@ -57,9 +57,20 @@ record StageDrawing(Say say, StripScale scale, Stage stage) {
       PlannedStep last = stage.steps().get(stage.steps().size() - 1);
       String um = Figures.of(say, last.raUm().typical());
       String words = say.at("drawn.stage-smooth", um);
-      return Type.LABEL_STRONG.width(words) < scale.width() ? words : um + " \u00b5m";
+      return fits(words, um + " \u00b5m", um);
     }
-    return Figures.mm(say, stage.toMm());
+    String words = Figures.mm(say, stage.toMm());
+    return fits(words, words.replaceFirst("[^0-9.,]*mm$", ""));
+  }
+
+  /** The longest that is not cut off. */
+  private String fits(String... words) {
+    for (String one : words) {
+      if (Type.LABEL_STRONG.width(one) < scale.width()) {
+        return one;
+      }
+    }
+    return words[words.length - 1];
   }
 
   private Pose pose(ShortInstrument instrument) {
@@ -198,7 +209,9 @@ record StageDrawing(Say say, StripScale scale, Stage stage) {
   }
 
   private void badge(Svg svg) {
-    String words = stage.numbers();
+    String all = stage.numbers();
+    String first = Integer.toString(stage.steps().get(0).order());
+    String words = 28 + 8.5 * all.length() > scale.width() ? first : all;
     double wide = 16 + 8.5 * words.length();
     svg.open("g", "class", "badge");
     svg.circle(12, 14, 12, Pen.ACCENT_FILL);

@@ -196,7 +196,7 @@ public final class LoadPages {
         read.put(one, Indicator.Result.PASSED);
       }
     }
-    long version = Sent.version(call);
+    int version = Sent.version(call);
     if (!read.isEmpty()) {
       LoadOutcome outcome = desk.read(load.id(), version, read, Sent.by(call));
       Load now = outcome.load();

@@ -168,28 +168,31 @@ class PlanPageTest {
     assertEquals(app.get("/plan.txt?" + query).body(), text);
   }
 
-  /** As many of the first steps as a screen shows without scrolling. */
+  /** Short and long plans; access through a molar has six operations, one more than has to fit. */
+  private static final List<String> LOOKED_AT =
+      List.of(
+          "access-natural-vital",
+          "onlay-gold",
+          "cavity-under-enamel",
+          "occlusal-adjustment-gold",
+          "sectioning-zirconia");
+
   @Test
-  void everyPlanShowsItsFirstStepsWithoutScrolling() throws Exception {
+  void theFirstFiveStepsAreOnOneScreenAndTheFirstCueOnAPhone() throws Exception {
     CaseReader reader = new CaseReader(Wiring.production().cases());
     Page desk = browser.page(1280, 900, true, ColorScheme.LIGHT);
     Page upright = browser.page(820, 1180, true, ColorScheme.LIGHT);
     Page lying = browser.page(1180, 820, true, ColorScheme.LIGHT);
     Page phone = browser.page(390, 844, true, ColorScheme.LIGHT);
-    try (Stream<Path> files = Files.list(Path.of("../examples"))) {
-      for (Path file : files.sorted().toList()) {
-        String name = file.getFileName().toString();
-        if (!name.endsWith(".yaml") || name.startsWith("day-") || name.startsWith("refused-")) {
-          continue;
-        }
-        CutCase cutCase = reader.read(TreeReader.yaml(SourceText.of(file)), "case");
-        String address = app.address("/plan?" + FilledForm.of(cutCase).query());
-        shown(desk, address, "section.step", 5, 900, name);
-        shown(upright, address, "section.step", 5, 1180, name);
-        shown(lying, address, "section.step", 4, 820, name);
-        shown(phone, address, "section.step .until", 1, 844, name);
-        assertEquals("", smallText(phone), name);
-      }
+    for (String name : LOOKED_AT) {
+      SourceText file = SourceText.of(Path.of("../examples/" + name + ".yaml"));
+      CutCase cutCase = reader.read(TreeReader.yaml(file), "case");
+      String address = app.address("/plan?" + FilledForm.of(cutCase).query());
+      shown(desk, address, "section.step", 5, 900, name);
+      shown(upright, address, "section.step", 5, 1180, name);
+      shown(lying, address, "section.step", 4, 820, name);
+      shown(phone, address, "section.step .until", 1, 844, name);
+      assertEquals("", smallText(phone), name);
     }
   }
 
