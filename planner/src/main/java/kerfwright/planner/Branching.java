@@ -3,7 +3,6 @@ package kerfwright.planner;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import kerfwright.planner.casework.CutCase;
@@ -28,18 +27,19 @@ final class Branching {
     if (rows.isEmpty() || touch.refused()) {
       return touch;
     }
-    List<Branch> branches = new ArrayList<>();
-    for (kerfwright.catalogue.stack.Branch row : rows) {
-      Optional<CutCase> turnedOut = UsualValues.turnedOut(touch.cutCase(), row);
-      turnedOut.ifPresent(
-          c ->
-              branches.add(
-                  new Branch(
-                      row.id(),
-                      Message.of("branch." + row.id()),
-                      row.sources(),
-                      planned.apply(c))));
-    }
+    List<Branch> branches =
+        rows.parallelStream()
+            .flatMap(
+                row ->
+                    UsualValues.turnedOut(touch.cutCase(), row).stream()
+                        .map(
+                            c ->
+                                new Branch(
+                                    row.id(),
+                                    Message.of("branch." + row.id()),
+                                    row.sources(),
+                                    planned.apply(c))))
+            .toList();
     return touch.with(branches, findings(touch, branches), cautions(touch, branches));
   }
 

@@ -6,6 +6,7 @@ import java.util.Set;
 import kerfwright.catalogue.caution.CautionCondition;
 import kerfwright.catalogue.caution.Cautions;
 import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.plan.PlannedStep;
@@ -55,10 +56,10 @@ final class CaseCautions {
       case POLYMER, CEMENT -> when.add(CautionCondition.CUTTING_COMPOSITE);
       case BONE -> when.add(CautionCondition.BONE);
     }
-    if (m.has("zirconia")) {
+    if (m.has(Trait.ZIRCONIA)) {
       when.add(CautionCondition.CUTTING_ZIRCONIA);
     }
-    if (m.has("mercury")) {
+    if (m.has(Trait.MERCURY)) {
       when.add(CautionCondition.AMALGAM);
     }
   }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
@@ -56,17 +58,18 @@ public final class Planner {
   private final CandidateSearch search;
   private final CandidateSearch open;
   private final Refusals refusals;
-  private final Settled settled;
+  private final FixedSteps fixed;
   private final boolean pulpLives;
   private final Map<Work, List<Candidate>> others = new HashMap<>();
   private final List<Cue> cues = new ArrayList<>();
   private final List<Unfilled> unfilled = new ArrayList<>();
   private @Nullable CoolSequence cool;
+  private @Nullable Sampler ahead;
 
-  private Planner(CutCase cutCase, DrawerSnapshot drawer, PlanOptions options, Settled settled) {
+  private Planner(CutCase cutCase, DrawerSnapshot drawer, PlanOptions options, FixedSteps fixed) {
     this.cutCase = cutCase;
     this.options = options;
-    this.settled = settled;
+    this.fixed = fixed;
     this.laying = Operations.laid(cutCase);
     this.pulpLives = PulpDistance.toLive(cutCase, laying.works());
     this.search = new CandidateSearch(cutCase, drawer.instruments(), Vetoes.all(), options.pace());
@@ -77,13 +80,13 @@ public final class Planner {
 
   /** Plans a case with the drawer as it stands. */
   public static CutPlan plan(CutCase cutCase, DrawerSnapshot drawer, PlanOptions options) {
-    return plan(cutCase, drawer, options, Settled.NOTHING);
+    return plan(cutCase, drawer, options, FixedSteps.NOTHING);
   }
 
-  /** Plans what remains of a case: the settled steps stand as they are, the rest is chosen. */
+  /** Plans what remains of a case: the fixed steps stand as they are, the rest is chosen. */
   public static CutPlan plan(
-      CutCase cutCase, DrawerSnapshot drawer, PlanOptions options, Settled settled) {
-    CutPlan plan = new Planner(cutCase, drawer, options, settled).run();
+      CutCase cutCase, DrawerSnapshot drawer, PlanOptions options, FixedSteps fixed) {
+    CutPlan plan = new Planner(cutCase, drawer, options, fixed).run();
     return Branching.of(
         plan,
         UsualStacks.packaged().branches(cutCase.restoration(), cutCase.procedure().id()),
@@ -93,23 +96,23 @@ public final class Planner {
   /** A plan that stays open to questions; empty where the case is refused. */
   public static Optional<WhatIf> whatIf(
       CutCase cutCase, DrawerSnapshot drawer, PlanOptions options) {
-    Planner planner = new Planner(cutCase, drawer, options, Settled.NOTHING);
-    CoolSequence cool = planner.refusalOrNull() == null ? planner.cool : null;
+    Planner planner = new Planner(cutCase, drawer, options, FixedSteps.NOTHING);
+    CoolSequence cool = planner.refusalOrNull(likely -> {}) == null ? planner.cool : null;
     return cool == null
         ? Optional.empty()
         : Optional.of(new WhatIf(cutCase, cool, planner.others, planner.pulpLives, options));
   }
 
   private CutPlan run() {
-    Finding refusal = refusalOrNull();
+    Finding refusal = refusalOrNull(this::sampleAhead);
     CoolSequence found = cool;
     return refusal != null || found == null
-        ? refused(java.util.Objects.requireNonNull(refusal))
+        ? refused(Objects.requireNonNull(refusal))
         : assemble(found);
   }
 
   /** Searches the sequence and cools it. */
-  private @Nullable Finding refusalOrNull() {
+  private @Nullable Finding refusalOrNull(Consumer<List<TimedCut>> likely) {
     findings.addAll(PlanNotes.filledIn(cutCase));
     findings.addAll(laying.findings());
     if (laying.works().isEmpty()) {
@@ -129,16 +132,17 @@ public final class Planner {
       Message name = OperationWords.name(filled.get(path.size()).work().operation());
       return Finding.refuse("no-order", Message.of("finding.no-order", name));
     }
-    return coolOrNull(timed(path));
+    return coolOrNull(timed(path), likely);
   }
 
   /** Finds who can do each operation; what a hand instrument does as well becomes a cue. */
   private @Nullable Finding fill(List<Found> filled) {
+    List<Found> searched = laying.works().parallelStream().map(search::on).toList();
     int laid = 0;
     for (Work work : laying.works()) {
       addCues(laid, filled.size());
+      Found found = settle(searched.get(laid), filled.size());
       laid++;
-      Found found = settle(search.on(work), filled.size());
       others.put(work, found.candidates());
       if (!found.candidates().isEmpty()) {
         filled.add(found);
@@ -183,17 +187,17 @@ public final class Planner {
         .forEach(cues::add);
   }
 
-  /** Leaves what is settled for a step; after the settled ones, all but what is out. */
+  /** Leaves what is fixed for a step; after the fixed ones, all but what is out. */
   private Found settle(Found found, int index) {
-    Settled.Taken taken = settled.at(index).orElse(null);
+    FixedSteps.Taken taken = fixed.at(index).orElse(null);
     List<Candidate> left =
         found.candidates().stream()
-            .filter(c -> taken != null ? is(c, taken) : !settled.out().contains(c.id()))
+            .filter(c -> taken != null ? is(c, taken) : !fixed.out().contains(c.id()))
             .toList();
     return new Found(found.work(), left, found.out());
   }
 
-  static boolean is(Candidate c, Settled.Taken taken) {
+  static boolean is(Candidate c, FixedSteps.Taken taken) {
     return c.id().equals(taken.instrument()) && c.handpiece().id().equals(taken.handpiece());
   }
 
@@ -202,26 +206,43 @@ public final class Planner {
     return path.stream().map(c -> new TimedCut(c, Pace.of(c.work().operation(), flow))).toList();
   }
 
-  private @Nullable Finding coolOrNull(List<TimedCut> planned) {
+  private @Nullable Finding coolOrNull(List<TimedCut> planned, Consumer<List<TimedCut>> likely) {
     PulpWall wall = SequenceHeat.wall(cutCase);
     Remedies remedies = new Remedies(wall, HeatInputs.TYPICAL, search);
     // without a pulp to guard the quick column is enough
     boolean quick = options.quick() || !pulpLives;
-    CoolSequence found = CoolSequence.of(wall, remedies, planned, pulpLives, quick);
+    CoolSequence found = CoolSequence.of(wall, remedies, planned, pulpLives, quick, likely);
     PlanNotes.remedies(remedies.taken()).ifPresent(findings::add);
     if (pulpLives && found.shown().peakK() >= WallHistory.LIMIT_K) {
+      if (ahead != null) {
+        ahead.leave();
+      }
       return PlanNotes.tooHot(found, remedies, cutCase.dry());
     }
     cool = found;
     return null;
   }
 
+  /** Draws samples of what is likely to be the plan while it is simulated. */
+  private void sampleAhead(List<TimedCut> sequence) {
+    Sampler begun = ahead;
+    if (begun != null && begun.isOf(sequence)) {
+      return;
+    }
+    if (begun != null) {
+      begun.leave();
+    }
+    double lasts = CoolSequence.lastsS(sequence);
+    ahead = new Sampler(cutCase, sequence, options.samples(), lasts, options.pace());
+    ahead.begin(options.seed());
+  }
+
   private CutPlan assemble(CoolSequence found) {
     List<TimedCut> sequence = found.sequence();
-    double lasts = CoolSequence.lastsS(sequence);
-    SampledPlan sampled =
-        new Sampler(cutCase, sequence, options.samples(), lasts, options.pace())
-            .run(options.seed());
+    sampleAhead(sequence);
+    SampledPlan sampled = Objects.requireNonNull(ahead).result();
+    List<Found> opened =
+        sequence.parallelStream().map(cut -> open.on(cut.candidate().work())).toList();
     Explanation explanation = new Explanation(new RuleContext(cutCase));
     List<PlannedStep> steps = new ArrayList<>();
     List<RunnerUp> runnersUp = new ArrayList<>();
@@ -237,7 +258,7 @@ public final class Planner {
               before,
               sampled.steps().get(i),
               rivals,
-              Outside.of(c, open.on(c.work()).candidates())));
+              Outside.of(c, opened.get(i).candidates())));
       explanation.runnerUp(i + 1, c, rivals, before, next).ifPresent(runnersUp::add);
       refusals.lastResort(i + 1, c).ifPresent(first::add);
       refusals.farBehind(i + 1, c, FAR_BEHIND).ifPresent(this::addOnce);

@@ -3,6 +3,7 @@ package kerfwright.planner;
 import java.util.List;
 import java.util.Optional;
 import kerfwright.catalogue.limit.SafetyLimits;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.catalogue.operation.HeatTarget;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Layer;
@@ -52,8 +53,7 @@ final class PulpDistance {
   }
 
   private static boolean covers(Layer layer) {
-    String id = layer.material().id();
-    return id.equals("dentine") || id.equals("carious-dentine");
+    return layer.material().has(Trait.DENTINE) || layer.material().has(Trait.CARIOUS);
   }
 
   /** Dentine left under a floor, sound or not. */

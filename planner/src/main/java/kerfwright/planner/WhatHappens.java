@@ -7,7 +7,7 @@ import java.util.Optional;
 import kerfwright.catalogue.Provenance;
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.catalogue.operation.GeometryKind;
-import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.DrawerSnapshot;
@@ -27,9 +27,9 @@ import kerfwright.planner.rule.RuleContext;
 import kerfwright.planner.rule.Veto;
 import kerfwright.planner.rule.Vetoes;
 import kerfwright.planner.rule.Windows;
+import kerfwright.planner.sequence.Attempt;
 import kerfwright.planner.sequence.CandidateSearch;
 import kerfwright.planner.sequence.TimedCut;
-import kerfwright.planner.sequence.Tried;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.FlowRate;
 import kerfwright.quantity.Message;
@@ -137,7 +137,7 @@ public final class WhatHappens {
       return new Consequence.Step(
           order, planned, choice, null, List.of(refusal("no-handpiece", none, List.of())));
     }
-    Tried allowed =
+    Attempt allowed =
         new CandidateSearch(wet, List.of(instrument), Vetoes.all(), options.pace())
             .cheapest(instrument, handpiece, work, choice.setRpm(), choice.stroke());
     Candidate done = allowed.candidate();

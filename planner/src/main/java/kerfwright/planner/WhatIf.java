@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.choice.Candidate;
@@ -22,9 +22,9 @@ import kerfwright.planner.heat.WallHistory;
 import kerfwright.planner.operation.Work;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.rule.Vetoes;
+import kerfwright.planner.sequence.Attempt;
 import kerfwright.planner.sequence.CandidateSearch;
 import kerfwright.planner.sequence.TimedCut;
-import kerfwright.planner.sequence.Tried;
 import kerfwright.planner.uncertainty.SampledPlan;
 import kerfwright.planner.uncertainty.Sampler;
 import kerfwright.quantity.FlowRate;
@@ -150,10 +150,10 @@ public final class WhatIf {
       boolean here = i + 1 == change.step();
       double rpm = here && change.setRpm() != null ? change.setRpm() : c.setRpm();
       double load = here && change.loadN() != null ? change.loadN() : c.loadN();
-      Tried tried = search.tried(drawer.get(i), c.handpiece(), c.work(), rpm, load, c.stroke());
-      Candidate done = tried.candidate();
+      Attempt attempt = search.at(drawer.get(i), c.handpiece(), c.work(), rpm, load, c.stroke());
+      Candidate done = attempt.candidate();
       if (done == null) {
-        return new Varied(was, null, tried.exclusion(), i + 1);
+        return new Varied(was, null, attempt.exclusion(), i + 1);
       }
       changed.add(new TimedCut(done, sequence.get(i).pace()));
     }

@@ -136,6 +136,7 @@ class RuleTableTest {
       test-down-cutting-forces        | molar   | outline-enamel | diamond,round,coarse,1.2,1.1,FG,450000        | turbine | silent
       test-down-cutting-forces        | openPorcelain | smooth-fine-diamond | diamond,flame,fine,1.2,4,FG,300000   | 1to5    | silent
       test-stroke-roughness           | openPorcelain | smooth-fine-diamond | diamond,flame,fine,1.2,4,FG,300000   | 1to5    | against
+      test-stroke-roughness           | openLeucite | smooth-fine-diamond | diamond,flame,fine,1.2,4,FG,300000   | 1to5    | against
       test-stroke-roughness           | openPorcelain | smooth-fine-diamond | carbide,flame,16,1.2,4,FG,300000     | 1to5    | silent
       test-stroke-roughness           | openZirconia | smooth-fine-diamond | diamond,flame,fine,1.2,4,FG,300000    | 1to5    | silent
       test-stroke-roughness           | metalCeramic | open-porcelain | diamond,round,medium,1.2,1.1,FG,450000     | turbine | silent
@@ -190,6 +191,7 @@ class RuleTableTest {
     CASES.put("nickel", () -> crowned("ni-cr-alloy"));
     CASES.put("finishZirconia", () -> surface(Procedure.FINISH_CERAMIC, "zirconia-3y"));
     CASES.put("openZirconia", () -> surface(Procedure.FINISH_CERAMIC, "zirconia-3y"));
+    CASES.put("openLeucite", () -> surface(Procedure.FINISH_CERAMIC, "leucite-glass-ceramic"));
     CASES.put("openPorcelain", () -> surface(Procedure.FINISH_CERAMIC, "feldspathic-porcelain"));
     CASES.put("filling", () -> surface(Procedure.FINISH_COMPOSITE, "composite"));
     CASES.put("openFilling", () -> surface(Procedure.FINISH_COMPOSITE, "composite"));

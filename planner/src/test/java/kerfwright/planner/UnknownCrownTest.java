@@ -12,6 +12,7 @@ import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
@@ -98,12 +99,12 @@ class UnknownCrownTest {
         for (PlannedStep step : branch.plan().steps()) {
           Material cut = Materials.packaged().get(step.materialId());
           InstrumentKind kind = step.instrument().properties().kind();
-          if (cut.has("alloy")) {
+          if (cut.has(Trait.ALLOY)) {
             assertEquals(InstrumentKind.CARBIDE, kind, what);
-          } else if (cut.has("ceramic")) {
+          } else if (cut.has(Trait.CERAMIC)) {
             assertTrue(kind.isDiamond(), what);
           }
-          reached |= cut.has("crown") || cut.has("resin");
+          reached |= cut.has(Trait.CROWN) || cut.has(Trait.RESIN);
         }
         assertTrue(reached, what);
       }

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.number.InstrumentResolver;
-import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.DrawerSnapshot;

@@ -121,10 +121,10 @@ class WhatIfTest {
             access,
             DRAWER,
             SOME,
-            new Settled(
+            new FixedSteps(
                 List.of(
-                    new Settled.Taken(done.instrument().id(), done.handpiece().id()),
-                    new Settled.Taken(substitute.id(), substitute.handpiece().id())),
+                    new FixedSteps.Taken(done.instrument().id(), done.handpiece().id()),
+                    new FixedSteps.Taken(substitute.id(), substitute.handpiece().id())),
                 Set.of(gone.instrument().id())));
     assertFalse(rest.refused());
     assertEquals(done.instrument(), rest.steps().get(0).instrument());
@@ -147,12 +147,12 @@ class WhatIfTest {
     assertTrue(first.steps().size() >= 2, "a finish and a pass after it");
     int last = first.steps().size();
     PlannedStep gone = first.steps().get(last - 1);
-    List<Settled.Taken> done =
+    List<FixedSteps.Taken> done =
         first.steps().subList(0, last - 1).stream()
-            .map(s -> new Settled.Taken(s.instrument().id(), s.handpiece().id()))
+            .map(s -> new FixedSteps.Taken(s.instrument().id(), s.handpiece().id()))
             .toList();
     CutPlan rest =
-        Planner.plan(finish, DRAWER, SOME, new Settled(done, Set.of(gone.instrument().id())));
+        Planner.plan(finish, DRAWER, SOME, new FixedSteps(done, Set.of(gone.instrument().id())));
     assertEquals(
         first.steps().subList(0, last - 1).stream().map(s -> s.instrument().id()).toList(),
         rest.steps().subList(0, last - 1).stream().map(s -> s.instrument().id()).toList());
@@ -168,7 +168,7 @@ class WhatIfTest {
             access,
             DRAWER,
             SOME,
-            new Settled(List.of(new Settled.Taken("nothing", "turbine")), Set.of()));
+            new FixedSteps(List.of(new FixedSteps.Taken("nothing", "turbine")), Set.of()));
     assertTrue(rest.refused());
   }
 }

@@ -14,7 +14,7 @@ import kerfwright.app.storage.StoredDrawer;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.practice.drawer.Drawer;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.DrawerQuery;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
@@ -56,13 +56,13 @@ public final class DrawerBench {
   }
 
   private static String measure(String name, Drawer drawer) {
-    DrawerDesk desk =
-        new DrawerDesk(
+    DrawerService service =
+        new DrawerService(
             drawer,
             new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(1)),
             Clock.systemUTC());
     long start = System.nanoTime();
-    fill(desk);
+    fill(service);
     double fillS = (System.nanoTime() - start) / 1e9;
     double[] list = times(drawer, false);
     double[] search = times(drawer, true);
@@ -78,7 +78,7 @@ public final class DrawerBench {
         search[1]);
   }
 
-  private static void fill(DrawerDesk desk) {
+  private static void fill(DrawerService service) {
     SplittableRandom chance = new SplittableRandom(2);
     for (int from = 0; from < INSTRUMENTS; from += 2000) {
       List<StockItem> items = new ArrayList<>();
@@ -92,13 +92,13 @@ public final class DrawerBench {
                 10 + 2 * chance.nextInt(6));
         StockItem item =
             StockItem.fresh(
-                desk.newId(),
+                service.newId(),
                 "B" + i,
                 DrawerFields.of(Map.of("iso", number, "head_length_mm", "6", "max_rpm", "300000")));
         int drawn = chance.nextInt(200);
         items.add(item.next(draft -> draft.place = "cabinet " + drawn));
       }
-      if (!desk.add(items, "bench").done()) {
+      if (!service.add(items, "bench").done()) {
         throw new IllegalStateException("The drawer of the bench was not empty");
       }
     }

@@ -6,10 +6,10 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import kerfwright.physics.heat.HeatMesh;
-import kerfwright.physics.heat.HeatProblem;
-import kerfwright.physics.heat.HeatSolution;
-import kerfwright.physics.heat.Resolution;
+import kerfwright.physics.heat.field.HeatMesh;
+import kerfwright.physics.heat.field.HeatProblem;
+import kerfwright.physics.heat.field.HeatSolution;
+import kerfwright.physics.heat.field.Resolution;
 
 /**
  * Measures the heat solver beside general-purpose peers, in alternating rounds on one machine, and

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import kerfwright.physics.heat.HeatSolution;
+import kerfwright.physics.heat.field.HeatSolution;
 import org.jspecify.annotations.Nullable;
 
 /** Runs the peers as processes, when they are there. */

@@ -29,7 +29,7 @@ import kerfwright.app.storage.StoredRecord;
 import kerfwright.app.storage.StoredSettings;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.tooth.Tooth;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
 import kerfwright.practice.record.ChainCheck;
@@ -37,7 +37,7 @@ import kerfwright.practice.record.Cut;
 import kerfwright.practice.record.CutUse;
 import kerfwright.practice.record.Origin;
 import kerfwright.practice.record.Origins;
-import kerfwright.practice.record.RecordDesk;
+import kerfwright.practice.record.RecordService;
 import kerfwright.practice.record.RecordQuery;
 import kerfwright.practice.record.UseReport;
 import kerfwright.practice.record.UsedInstrument;
@@ -129,7 +129,7 @@ public final class RecordBench {
 
   private Map<String, Object> measure() throws Exception {
     Map<String, Object> result = new LinkedHashMap<>();
-    DrawerDesk drawer = new DrawerDesk(new StoredDrawer(database), ids, Clock.systemUTC());
+    DrawerService drawer = new DrawerService(new StoredDrawer(database), ids, Clock.systemUTC());
     stock(drawer);
     List<String> indexes = indexes();
     for (String index : indexes) {
@@ -220,7 +220,7 @@ public final class RecordBench {
     }
   }
 
-  private void stock(DrawerDesk drawer) {
+  private void stock(DrawerService drawer) {
     DrawerFields fields =
         DrawerFields.of(
             Map.of("iso", "806 314 197 534 014", "head_length_mm", "8", "max_rpm", "300000"));
@@ -313,9 +313,9 @@ public final class RecordBench {
     return spread;
   }
 
-  private Map<String, Object> logging(DrawerDesk drawer, SplittableRandom chance) {
-    RecordDesk desk =
-        new RecordDesk(
+  private Map<String, Object> logging(DrawerService drawer, SplittableRandom chance) {
+    RecordService service =
+        new RecordService(
             record,
             drawer.drawer(),
             Origins.NONE,
@@ -338,7 +338,7 @@ public final class RecordBench {
               "AB",
               Instant.now());
       long start = System.nanoTime();
-      if (desk.log(report).entry() == null) {
+      if (service.log(report).entry() == null) {
         throw new IllegalStateException("not written");
       }
       if (i >= 0) {

@@ -153,6 +153,6 @@ public final class BackupPages {
     Path file = folder.resolve(BackupFile.name(java.time.LocalDateTime.now(clock)));
     Archive.write(database, file, clock.instant());
     call.header("Content-Disposition", "attachment; filename=\"" + file.getFileName() + "\"");
-    call.contentType("application/zip").result(new Handed(file));
+    call.contentType("application/zip").result(new SelfDeletingFile(file));
   }
 }

@@ -19,7 +19,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Private;
-import kerfwright.app.today.ClockMatters;
+import kerfwright.app.today.ClockNotices;
 import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -95,7 +95,7 @@ public final class Backups implements AutoCloseable {
 
   /** Those whose time has come: a clock that ran ahead has made the others. */
   private List<BackupFile> sound(List<BackupFile> files) {
-    LocalDateTime latest = LocalDateTime.now(clock).plus(ClockMatters.MAY_DIFFER);
+    LocalDateTime latest = LocalDateTime.now(clock).plus(ClockNotices.MAY_DIFFER);
     return files.stream().filter(one -> !one.at().isAfter(latest)).toList();
   }
 

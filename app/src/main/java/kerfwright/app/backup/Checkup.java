@@ -18,7 +18,7 @@ import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Newest;
 import kerfwright.app.storage.Seal;
 import kerfwright.app.storage.StoredSettings;
-import kerfwright.app.today.ClockMatters;
+import kerfwright.app.today.ClockNotices;
 import org.jspecify.annotations.Nullable;
 
 /** Looks a practice over, writing nothing: what is well, and what to do about the rest. */
@@ -144,7 +144,7 @@ final class Checkup {
     boolean behind = LocalDateTime.now(clock).getYear() < FIRST_YEAR;
     boolean ahead =
         Newest.time(database)
-            .filter(at -> at.isAfter(clock.instant().plus(ClockMatters.MAY_DIFFER)))
+            .filter(at -> at.isAfter(clock.instant().plus(ClockNotices.MAY_DIFFER)))
             .isPresent();
     add(
         behind || ahead ? State.ILL : State.WELL,

@@ -50,7 +50,7 @@ public final class CaseReader {
   public CutCase read(Node.Mapping top, String origin) throws BadInput {
     Faults faults = new Faults(origin);
     Fields fields = new Fields(top, "", faults);
-    Told told = told(fields, faults);
+    NeighbourNotes told = told(fields, faults);
     fields.rejectUnknown();
     faults.throwIfAny();
     Procedure procedure = told.procedure();
@@ -74,7 +74,7 @@ public final class CaseReader {
   }
 
   /** What a case says; a field it does not hold is null. */
-  private record Told(
+  private record NeighbourNotes(
       @Nullable String reference,
       @Nullable Procedure procedure,
       @Nullable Tooth tooth,
@@ -94,7 +94,7 @@ public final class CaseReader {
       @Nullable List<Layer> layers,
       @Nullable ChamberDepth chamber) {}
 
-  private Told told(Fields fields, Faults faults) {
+  private NeighbourNotes told(Fields fields, Faults faults) {
     String reference = reference(fields);
     Procedure procedure = procedure(fields);
     Tooth tooth = new ToothField(catalogue).read(fields, faults);
@@ -116,7 +116,7 @@ public final class CaseReader {
     Length finishRa = goal(fields);
     List<Handpiece> handpieces = handpieces(fields, faults);
     Double water = fields.number("coolant_ml_per_min", WATER, false);
-    return new Told(
+    return new NeighbourNotes(
         reference,
         procedure,
         tooth,
@@ -130,7 +130,7 @@ public final class CaseReader {
   }
 
   /** The case with usual values where it is open; null after a fault. */
-  private @Nullable CutCase completed(Told told, Fields fields) {
+  private @Nullable CutCase completed(NeighbourNotes told, Fields fields) {
     Procedure procedure = told.procedure();
     Tooth tooth = told.tooth();
     if (procedure == null || tooth == null) {

@@ -8,6 +8,7 @@ import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
 import kerfwright.app.input.Node;
 import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.catalogue.stack.UsualLayer;
 import kerfwright.catalogue.stack.UsualStack;
 import kerfwright.planner.casework.Keep;
@@ -48,7 +49,7 @@ final class LayerFields {
       String path = "layers[" + i + "]";
       if (items.get(i) instanceof Node.Mapping mapping) {
         boolean underDecay =
-            i > 0 && !stack.isEmpty() && stack.get(stack.size() - 1).material().has("carious");
+            i > 0 && !stack.isEmpty() && stack.get(stack.size() - 1).material().has(Trait.CARIOUS);
         Layer layer = layer(new Fields(mapping, path, faults), faults, known, underDecay);
         if (layer != null) {
           stack.add(layer);
@@ -86,7 +87,7 @@ final class LayerFields {
     Material material = material(fields);
     Node node = fields.required("thickness_mm", Message.of("fault.thickness"));
     // a bitewing shows only the dentine under decay too thick; the rest it shows as a film does
-    boolean tooThick = underDecay && material != null && material.id().equals("dentine");
+    boolean tooThick = underDecay && material != null && material.has(Trait.DENTINE);
     Known otherwise = ofCase == Known.BITEWING && !tooThick ? Known.FILM : ofCase;
     Known known = KnownField.read(fields, otherwise);
     fields.rejectUnknown();

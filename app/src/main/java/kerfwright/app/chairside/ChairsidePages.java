@@ -193,7 +193,7 @@ public final class ChairsidePages {
     Say say = templates.say(call);
     Swap swap = Swap.of(json(call));
     try {
-      ObjectNode answer = new SwapDesk(with, say).answer(run, swap);
+      ObjectNode answer = new SwapService(with, say).answer(run, swap);
       call.contentType("application/json; charset=utf-8").result(answer.toString());
     } catch (BadInput bad) {
       throw new BadRequestResponse();

@@ -8,7 +8,7 @@ import java.util.UUID;
 import kerfwright.app.words.Say;
 import kerfwright.practice.chairside.CutRuns;
 import kerfwright.practice.chairside.RunEvent;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.drawer.StockItem;
@@ -20,11 +20,11 @@ import kerfwright.practice.drawer.StockItem;
  */
 public final class EventReports {
   private final CutRuns runs;
-  private final DrawerDesk desk;
+  private final DrawerService service;
 
-  public EventReports(CutRuns runs, DrawerDesk desk) {
+  public EventReports(CutRuns runs, DrawerService service) {
     this.runs = runs;
-    this.desk = desk;
+    this.service = service;
   }
 
   /** Keeps one event; sent twice it changes nothing more. */
@@ -60,25 +60,25 @@ public final class EventReports {
     if (id.isEmpty()) {
       return;
     }
-    StockItem item = desk.drawer().find(UUID.fromString(id)).orElse(null);
+    StockItem item = service.drawer().find(UUID.fromString(id)).orElse(null);
     String note =
         say.at(
             "chairside.event-note",
             say.at("chairside.event-" + event.what().id(), event.label()),
             event.by());
     if (item != null && item.lot()) {
-      UUID batch = desk.lay(List.of(new Pick(item.id(), item.version())), note).batch();
+      UUID batch = service.lay(List.of(new Pick(item.id(), item.version())), note).batch();
       item =
           batch == null
               ? null
-              : desk.drawer().batch(batch).stream()
+              : service.drawer().batch(batch).stream()
                   .map(entry -> entry.after())
                   .filter(after -> after.state() == InstrumentState.ON_TRAY)
                   .findFirst()
                   .orElse(null);
     }
     if (item != null && !item.removed()) {
-      desk.move(List.of(new Pick(item.id(), item.version())), to, note);
+      service.move(List.of(new Pick(item.id(), item.version())), to, note);
     }
   }
 }

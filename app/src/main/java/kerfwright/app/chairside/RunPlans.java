@@ -3,7 +3,7 @@ package kerfwright.app.chairside;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.input.BadInput;
-import kerfwright.planner.Settled;
+import kerfwright.planner.FixedSteps;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerSnapshot;
 import kerfwright.planner.plan.CutPlan;
@@ -20,5 +20,5 @@ public interface RunPlans {
   CutPlan plan(CutCase cutCase);
 
   /** The plan of what remains. */
-  CutPlan rest(CutCase cutCase, DrawerSnapshot stock, Settled settled);
+  CutPlan rest(CutCase cutCase, DrawerSnapshot stock, FixedSteps settled);
 }

@@ -7,7 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
-import kerfwright.planner.Settled;
+import kerfwright.planner.FixedSteps;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param seen where the tooth was found to differ, or null
  */
 record Swap(
-    List<Settled.Taken> done,
+    List<FixedSteps.Taken> done,
     int step,
     String label,
     Set<String> out,
@@ -29,12 +29,12 @@ record Swap(
     @Nullable Seen seen) {
 
   static Swap of(JsonNode json) {
-    List<Settled.Taken> done = new ArrayList<>();
+    List<FixedSteps.Taken> done = new ArrayList<>();
     json.path("done")
         .forEach(
             one ->
                 done.add(
-                    new Settled.Taken(
+                    new FixedSteps.Taken(
                         one.path("label").asText(), one.path("handpieceId").asText())));
     Set<String> out = new HashSet<>();
     json.path("out").forEach(one -> out.add(one.asText()));

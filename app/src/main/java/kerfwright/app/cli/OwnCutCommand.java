@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
-import kerfwright.app.learning.LearningDesk;
+import kerfwright.app.learning.LearningService;
 import kerfwright.app.learning.OwnCutForm;
 import kerfwright.app.learning.PaceWords;
 import kerfwright.app.storage.Database;
@@ -118,18 +118,19 @@ final class OwnCutCommand implements Callable<Integer> {
     try (Database database = Database.file(file)) {
       StoredSettings settings = new StoredSettings(database);
       StoredDrawer drawer = new StoredDrawer(database);
-      LearningDesk desk =
-          new LearningDesk(new StoredRecord(database), new StoredRuns(database), drawer, settings);
+      LearningService service =
+          new LearningService(
+              new StoredRecord(database), new StoredRuns(database), drawer, settings);
       int version = settings.read().version();
       OwnCutForm.Read read = OwnCutForm.read(typed(), drawer);
       OwnCut cut = read.cut();
       if (cut == null) {
         throw new BadInput(faults(read.form()));
       }
-      if (!desk.ownCuts().keep(version, cut)) {
+      if (!service.ownCuts().keep(version, cut)) {
         throw new BadInput("--data", "settings were changed meanwhile; try again");
       }
-      terminal.print(told(desk.known().narrowed()));
+      terminal.print(told(service.known().narrowed()));
       return Terminal.DONE;
     }
   }

@@ -33,16 +33,16 @@ public final class BookingPages {
 
   private static final int OFFERED = 12;
 
-  private final DayDesk desk;
+  private final DayService service;
   private final TypeWords types;
   private final Templates templates;
   private final CaseNeeds needs;
   private final KeptCases cases;
 
   BookingPages(
-      DayDesk desk, TypeWords types, KeptCases cases, Templates templates, CaseNeeds needs) {
+      DayService service, TypeWords types, KeptCases cases, Templates templates, CaseNeeds needs) {
     this.cases = cases;
-    this.desk = desk;
+    this.service = service;
     this.types = types;
     this.templates = templates;
     this.needs = needs;
@@ -58,18 +58,18 @@ public final class BookingPages {
 
   private void form(Context call) {
     LocalDate date = DayPages.date(call);
-    DayBook book = desk.books().read(date);
+    DayBook book = service.books().read(date);
     String id = call.queryParam("id");
     Optional<Booking> known = id == null ? Optional.empty() : book.booking(id);
     BookingForm form =
-        known.map(b -> BookingForm.of(b, desk.books().trays())).orElseGet(() -> fresh(call));
+        known.map(b -> BookingForm.of(b, service.books().trays())).orElseGet(() -> fresh(call));
     show(call, date, form, "");
   }
 
   /** A new appointment; one that comes from a kept case knows all of it but when. */
   private BookingForm fresh(Context call) {
     Optional<KeptCase> kept = Sent.id(call.queryParam("case")).flatMap(cases::find);
-    return kept.map(one -> BookingForm.of(one, desk.freeMinute()))
+    return kept.map(one -> BookingForm.of(one, service.freeMinute()))
         .orElseGet(() -> BookingForm.of(call::queryParam));
   }
 
@@ -101,20 +101,20 @@ public final class BookingPages {
     values.put("fault", fault);
     values.put("offered", offered(form));
     values.put("ticked", Sitting.ids(form.at("case")));
-    values.put("trays", desk.books().trays());
-    values.put("chairs", desk.setting().chairs());
+    values.put("trays", service.books().trays());
+    values.put("chairs", service.setting().chairs());
     templates.html(call, "day/booking.jte", values);
   }
 
   private void save(Context call) {
     LocalDate date = DayPages.date(call);
     Say say = templates.say(call);
-    DayBook book = desk.books().read(date);
+    DayBook book = service.books().read(date);
     BookingForm form = sent(call);
     Booking before = book.booking(form.at("id")).orElse(null);
     Map<String, String> found = new LinkedHashMap<>();
     String id = before == null ? book.freeId() : before.id();
-    Optional<Booking> read = form.read(say, id, before, desk.books().trays(), needs, found);
+    Optional<Booking> read = form.read(say, id, before, service.books().trays(), needs, found);
     if (read.isEmpty()) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
       show(call, date, form.with(found), "");
@@ -123,7 +123,7 @@ public final class BookingPages {
     List<Booking> changed = new ArrayList<>(book.bookings());
     changed.removeIf(b -> b.id().equals(id));
     changed.add(read.get());
-    DayDesk.Effect effect = desk.effect(book, changed, desk.nowMin(date));
+    DayService.Effect effect = service.effect(book, changed, service.nowMin(date));
     if (!effect.possible()) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
       String fault =
@@ -131,7 +131,7 @@ public final class BookingPages {
               ? say.at("day.fault-happened")
               : FaultWords.of(say, effect.faults().get(0));
       show(call, date, form, fault);
-    } else if (desk.apply(book, effect, before == null ? "added" : "changed")) {
+    } else if (service.apply(book, effect, before == null ? "added" : "changed")) {
       call.redirect("/day/" + date, HttpStatus.SEE_OTHER);
     } else {
       call.status(HttpStatus.CONFLICT);
@@ -141,11 +141,11 @@ public final class BookingPages {
 
   private void remove(Context call) {
     LocalDate date = DayPages.date(call);
-    DayBook book = desk.books().read(date);
+    DayBook book = service.books().read(date);
     List<Booking> changed = new ArrayList<>(book.bookings());
     changed.removeIf(b -> b.id().equals(call.formParam("id")));
-    DayDesk.Effect effect = desk.effect(book, changed, desk.nowMin(date));
-    if (desk.apply(book, effect, "removed")) {
+    DayService.Effect effect = service.effect(book, changed, service.nowMin(date));
+    if (service.apply(book, effect, "removed")) {
       call.redirect("/day/" + date, HttpStatus.SEE_OTHER);
     } else {
       call.status(HttpStatus.CONFLICT);
@@ -161,7 +161,7 @@ public final class BookingPages {
   private void trays(Context call, String fault) {
     Say say = templates.say(call);
     Map<String, Object> values = new HashMap<>();
-    values.put("trays", desk.books().trays());
+    values.put("trays", service.books().trays());
     values.put("types", types.all(say));
     values.put("fault", fault);
     values.put("words", (UnaryOperator<String>) type -> types.of(say, type));
@@ -203,7 +203,8 @@ public final class BookingPages {
       trays(call, say.at("day.tray-needed"));
       return;
     }
-    desk.books()
+    service
+        .books()
         .keep(
             new TrayTemplate(
                 name, forget ? 5 : Integer.parseInt(minutes), forget ? List.of() : asked));

@@ -12,20 +12,20 @@ import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.daylist.PlannedDay;
-import kerfwright.practice.daylist.TrayDesk;
+import kerfwright.practice.daylist.TrayService;
 import kerfwright.practice.drawer.Drawer;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.kept.KeptCases;
 import kerfwright.practice.record.CutRecord;
 import kerfwright.practice.reprocessing.Loads;
-import kerfwright.practice.restock.Wishes;
+import kerfwright.practice.restock.PurchaseRequests;
 import kerfwright.practice.setting.Settings;
 
 /** The day wired together: its pages, and what it tells the first page. */
 public final class DayFeature {
   private static final int VISITS = 4;
 
-  private final DayDesk desk;
+  private final DayService service;
   private final DayPages pages;
   private final BookingPages bookings;
   private final WeekPages week;
@@ -34,9 +34,9 @@ public final class DayFeature {
 
   public DayFeature(
       DayBooks books,
-      DrawerDesk drawerDesk,
+      DrawerService drawerService,
       Loads loads,
-      Wishes wishes,
+      PurchaseRequests requests,
       CutRecord record,
       Settings settings,
       CaseNeeds needs,
@@ -44,14 +44,14 @@ public final class DayFeature {
       Templates templates,
       Clock clock) {
     this.clock = clock;
-    Drawer drawer = drawerDesk.drawer();
-    DayRound round = new DayRound(books, new TrayDesk(drawerDesk), loads, settings, clock);
-    desk = new DayDesk(books, drawer, settings, needs, round, clock);
+    Drawer drawer = drawerService.drawer();
+    DayMoves round = new DayMoves(books, new TrayService(drawerService), loads, settings, clock);
+    service = new DayService(books, drawer, settings, needs, round, clock);
     TypeWords types = new TypeWords(drawer);
-    pages = new DayPages(desk, wishes, types, cases, templates);
-    week = new WeekPages(desk, record, types, templates, clock);
-    setting = new DaySettingPages(settings, desk, templates);
-    bookings = new BookingPages(desk, types, cases, templates, needs);
+    pages = new DayPages(service, requests, types, cases, templates);
+    week = new WeekPages(service, record, types, templates, clock);
+    setting = new DaySettingPages(settings, service, templates);
+    bookings = new BookingPages(service, types, cases, templates, needs);
   }
 
   public void routes(JavalinConfig config) {
@@ -63,12 +63,12 @@ public final class DayFeature {
 
   /** A load was started or failed: today's plan follows. */
   public void loadsChanged() {
-    desk.loadsChanged();
+    service.loadsChanged();
   }
 
   /** The next appointments of today, for the first page. */
   public List<Visit> nextVisits(Say say) {
-    DayBook book = desk.books().read(desk.today());
+    DayBook book = service.books().read(service.today());
     PlannedDay planned = book.planned();
     LocalTime now = LocalTime.now(clock);
     List<Visit> visits = new ArrayList<>();

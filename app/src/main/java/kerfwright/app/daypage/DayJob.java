@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import kerfwright.practice.daylist.DayFollowed;
+import kerfwright.practice.daylist.KeptRemedy;
 import kerfwright.practice.daylist.PlannedDay;
-import kerfwright.practice.daylist.RemedyTold;
 import kerfwright.schedule.Day;
 import kerfwright.schedule.DayPlan;
 import kerfwright.schedule.DayProgress;
@@ -41,7 +41,7 @@ final class DayJob implements DayProgress, Runnable {
   private final Predicate<PlannedDay> keep;
   private final long started = System.nanoTime();
   private final Map<Goal, Integer> bounds = new EnumMap<>(Goal.class);
-  private final List<RemedyTold> remedies = new ArrayList<>();
+  private final List<KeptRemedy> remedies = new ArrayList<>();
   private @Nullable DayPlan best;
   private Stage stage = Stage.PLANNING;
   private volatile boolean stop;
@@ -91,7 +91,7 @@ final class DayJob implements DayProgress, Runnable {
       if (kept && !stop && !planned.plan().shortages().isEmpty()) {
         new RemedySearch(planner, RemedyPrices.USUAL)
             .search(
-                problem, planned.plan(), REMEDIES, remedyProgress(), r -> add(RemedyTold.of(r)));
+                problem, planned.plan(), REMEDIES, remedyProgress(), r -> add(KeptRemedy.of(r)));
         if (!keep.test(planned.with(problem, planned.plan(), sorted()))) {
           LOG.info("The day of {} changed while remedies were sought", date);
         }
@@ -125,12 +125,12 @@ final class DayJob implements DayProgress, Runnable {
     best = plan == null ? best : plan;
   }
 
-  private synchronized void add(RemedyTold told) {
+  private synchronized void add(KeptRemedy told) {
     remedies.add(told);
-    remedies.sort(java.util.Comparator.comparingDouble(RemedyTold::costMin));
+    remedies.sort(java.util.Comparator.comparingDouble(KeptRemedy::costMin));
   }
 
-  private synchronized List<RemedyTold> sorted() {
+  private synchronized List<KeptRemedy> sorted() {
     return List.copyOf(remedies);
   }
 

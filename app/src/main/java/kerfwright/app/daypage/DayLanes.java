@@ -249,7 +249,7 @@ final class DayLanes {
         piece(day, new InstrumentRef(s.type(), u));
       }
       if (missing.containsKey(s.type())) {
-        short0(day, s.type());
+        addShortage(day, s.type());
       }
     }
   }
@@ -284,7 +284,7 @@ final class DayLanes {
     y += PIECE;
   }
 
-  private void short0(PlannedDay day, String type) {
+  private void addShortage(PlannedDay day, String type) {
     row(PIECE, say.at("day.missing"), "piece", "");
     for (Shortage s : day.plan().shortages()) {
       if (s.type().equals(type)) {

@@ -28,8 +28,8 @@ import kerfwright.practice.daylist.DaySetting;
 import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.kept.KeptCases;
-import kerfwright.practice.restock.Wish;
-import kerfwright.practice.restock.Wishes;
+import kerfwright.practice.restock.PurchaseRequest;
+import kerfwright.practice.restock.PurchaseRequests;
 import kerfwright.schedule.InvalidDayException;
 import kerfwright.schedule.Shortage;
 import kerfwright.schedule.remedy.Remedy;
@@ -37,22 +37,27 @@ import org.jspecify.annotations.Nullable;
 
 /** The page of a day, and what can be done on it. */
 public final class DayPages {
-  private final DayDesk desk;
+  private final DayService service;
   private final KeptCases cases;
-  private final Wishes wishes;
+  private final PurchaseRequests requests;
   private final TypeWords types;
   private final Templates templates;
 
-  DayPages(DayDesk desk, Wishes wishes, TypeWords types, KeptCases cases, Templates templates) {
+  DayPages(
+      DayService service,
+      PurchaseRequests requests,
+      TypeWords types,
+      KeptCases cases,
+      Templates templates) {
     this.cases = cases;
-    this.desk = desk;
-    this.wishes = wishes;
+    this.service = service;
+    this.requests = requests;
     this.types = types;
     this.templates = templates;
   }
 
   void routes(JavalinConfig config) {
-    config.routes.get("/day", call -> call.redirect("/day/" + desk.today()), Access.CASES);
+    config.routes.get("/day", call -> call.redirect("/day/" + service.today()), Access.CASES);
     config.routes.get("/day/{date}", call -> show(call, date(call), ""), Access.CASES);
     config.routes.get("/day/{date}/tray", this::tray, Access.CASES);
     config.routes.get("/day/{date}/board", this::board, Access.CASES);
@@ -75,22 +80,22 @@ public final class DayPages {
     }
   }
 
-  DayBoard look(Context call, LocalDate date) {
+  DayView look(Context call, LocalDate date) {
     Say say = templates.say(call);
-    DayBook book = desk.books().read(date);
-    DayJob.State job = desk.job(date).orElse(null);
+    DayBook book = service.books().read(date);
+    DayJob.State job = service.job(date).orElse(null);
     PlannedDay kept = book.planned();
     boolean best = job != null && job.planned() != null && (job.running() || kept == null);
     PlannedDay shown = best && job != null ? job.planned() : kept;
-    return new DayBoard(
+    return new DayView(
         say,
         book,
         shown,
         job,
-        desk.setting(),
-        desk.nowMin(date),
+        service.setting(),
+        service.nowMin(date),
         type -> types.brief(say, type),
-        Set.copyOf(wishes.all()));
+        Set.copyOf(requests.all()));
   }
 
   void show(Context call, LocalDate date, String notice) {
@@ -102,22 +107,22 @@ public final class DayPages {
     values.put("board", look(call, date));
     values.put("notice", notice);
     values.put("lines", lines);
-    values.put("today", desk.today());
+    values.put("today", service.today());
     templates.html(call, "day/day.jte", values);
   }
 
   private void tray(Context call) {
     LocalDate date = date(call);
-    DayBoard board = look(call, date);
+    DayView board = look(call, date);
     String id = sent(call.queryParam("id"));
     Booking booking =
         board.book().booking(id).orElseThrow(() -> new NotFoundResponse("no appointment " + id));
-    DayBoard.TrayLine line =
+    DayView.TrayLine line =
         board.trays().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
     List<OnTray> pieces = new ArrayList<>();
     for (int i = 0; i < line.labels().size(); i++) {
       String label = PlannedDay.itemLabel(line.labels().get(i));
-      pieces.add(new OnTray(line.pieces().get(i), desk.drawer().labelled(label).orElse(null)));
+      pieces.add(new OnTray(line.pieces().get(i), service.drawer().labelled(label).orElse(null)));
     }
     templates.html(
         call,
@@ -153,8 +158,8 @@ public final class DayPages {
   private void plan(Context call) {
     LocalDate date = date(call);
     try {
-      if (!desk.books().read(date).bookings().isEmpty()) {
-        desk.plan(date);
+      if (!service.books().read(date).bookings().isEmpty()) {
+        service.plan(date);
       }
       back(call, date);
     } catch (BadInput bad) {
@@ -165,7 +170,7 @@ public final class DayPages {
   }
 
   private void stop(Context call) {
-    desk.stop(date(call));
+    service.stop(date(call));
     back(call, date(call));
   }
 
@@ -175,7 +180,7 @@ public final class DayPages {
 
   private void undo(Context call) {
     LocalDate date = date(call);
-    Optional<DayRound.Done> done = desk.undo(date);
+    Optional<DayMoves.Done> done = service.undo(date);
     if (done.isPresent()) {
       answer(call, date, done.get(), "day.not-undone");
     } else {
@@ -190,13 +195,13 @@ public final class DayPages {
 
   private void remedy(Context call) {
     LocalDate date = date(call);
-    PlannedDay planned = desk.books().read(date).planned();
+    PlannedDay planned = service.books().read(date).planned();
     Integer index = whole(call.formParam("remedy"), 999);
     boolean taken =
         planned != null
             && index != null
             && index < planned.remedies().size()
-            && desk.take(date, planned.remedies().get(index).remedy());
+            && service.take(date, planned.remedies().get(index).remedy());
     if (taken) {
       back(call, date);
     } else {
@@ -207,13 +212,13 @@ public final class DayPages {
   /** Puts what a remedy wants bought on the order list. */
   private void buy(Context call) {
     LocalDate date = date(call);
-    PlannedDay planned = desk.books().read(date).planned();
+    PlannedDay planned = service.books().read(date).planned();
     Integer index = whole(call.formParam("remedy"), 999);
     if (planned != null
         && index != null
         && index < planned.remedies().size()
         && planned.remedies().get(index).remedy() instanceof Remedy.BuyMore more) {
-      wishes.keep(new Wish(more.type(), date, more.pieces()));
+      requests.keep(new PurchaseRequest(more.type(), date, more.pieces()));
       back(call, date);
     } else {
       refuse(call, date, "day.remedy-gone");
@@ -222,17 +227,17 @@ public final class DayPages {
 
   private void laid(Context call) {
     LocalDate date = date(call);
-    DayBook book = desk.books().read(date);
+    DayBook book = service.books().read(date);
     PlannedDay planned = book.planned();
     String id = sent(call.formParam("booking"));
     if (planned == null || book.booking(id).isEmpty()) {
       refuse(call, date, "day.changed-meanwhile");
       return;
     }
-    answer(call, date, desk.lay(book, planned, id), "day.not-laid");
+    answer(call, date, service.lay(book, planned, id), "day.not-laid");
   }
 
-  private void answer(Context call, LocalDate date, DayRound.Done done, String refused) {
+  private void answer(Context call, LocalDate date, DayMoves.Done done, String refused) {
     if (done.written()) {
       back(call, date);
     } else if (done.obstacles().isEmpty()) {
@@ -299,25 +304,25 @@ public final class DayPages {
     return time(wanted.now())
         .map(setting::minute)
         .map(minute -> Math.max(0, Math.min(setting.lengthMin(), minute)))
-        .orElseGet(() -> desk.nowMin(date));
+        .orElseGet(() -> service.nowMin(date));
   }
 
   private void effect(Context call) {
     LocalDate date = date(call);
     Wanted wanted = Wanted.of(call::queryParam);
-    DayBook book = desk.books().read(date);
-    DaySetting setting = desk.setting();
+    DayBook book = service.books().read(date);
+    DaySetting setting = service.setting();
     Optional<List<Booking>> changed = changed(book, wanted, setting);
     if (changed.isEmpty()) {
       // no error status: the answer is shown in place of the last one
       tell(call, book, wanted, null, List.of(templates.say(call).at("day.not-understood")));
       return;
     }
-    DayDesk.Effect effect = desk.effect(book, changed.get(), nowMin(wanted, date, setting));
+    DayService.Effect effect = service.effect(book, changed.get(), nowMin(wanted, date, setting));
     tell(call, book, wanted, effect, faults(templates.say(call), effect));
   }
 
-  private static List<String> faults(Say say, DayDesk.Effect effect) {
+  private static List<String> faults(Say say, DayService.Effect effect) {
     List<String> words = new ArrayList<>();
     for (BookingFault fault : effect.faults()) {
       words.add(FaultWords.of(say, fault));
@@ -332,7 +337,7 @@ public final class DayPages {
       Context call,
       DayBook book,
       Wanted wanted,
-      DayDesk.@Nullable Effect effect,
+      DayService.@Nullable Effect effect,
       List<String> faults) {
     Say say = templates.say(call);
     Map<String, Object> values = new HashMap<>();
@@ -349,14 +354,14 @@ public final class DayPages {
     }
     List<Booking> bookings = effect == null ? book.bookings() : effect.bookings();
     PlannedDay planned = followed == null ? null : followed.planned();
-    DayBoard after =
-        new DayBoard(
+    DayView after =
+        new DayView(
             say,
             book.with(bookings, planned),
             planned,
             null,
-            desk.setting(),
-            desk.nowMin(book.date()),
+            service.setting(),
+            service.nowMin(book.date()),
             type -> types.brief(say, type),
             Set.of());
     values.put("board", after);
@@ -390,19 +395,19 @@ public final class DayPages {
   private void move(Context call) {
     LocalDate date = date(call);
     Wanted wanted = Wanted.of(call::formParam);
-    DayBook book = desk.books().read(date);
-    DaySetting setting = desk.setting();
+    DayBook book = service.books().read(date);
+    DaySetting setting = service.setting();
     Optional<List<Booking>> changed = changed(book, wanted, setting);
     if (changed.isEmpty()) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
       tell(call, book, wanted, null, List.of(templates.say(call).at("day.not-understood")));
       return;
     }
-    DayDesk.Effect effect = desk.effect(book, changed.get(), nowMin(wanted, date, setting));
+    DayService.Effect effect = service.effect(book, changed.get(), nowMin(wanted, date, setting));
     if (!effect.possible()) {
       call.status(HttpStatus.CONFLICT);
       tell(call, book, wanted, effect, faults(templates.say(call), effect));
-    } else if (desk.apply(book, effect, wanted.late().isEmpty() ? "moved" : "late")) {
+    } else if (service.apply(book, effect, wanted.late().isEmpty() ? "moved" : "late")) {
       back(call, date);
     } else {
       refuse(call, date, "day.changed-meanwhile");

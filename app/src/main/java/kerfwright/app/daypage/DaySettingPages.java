@@ -22,12 +22,12 @@ final class DaySettingPages {
   private static final int DAYS_AHEAD = 60;
 
   private final Settings settings;
-  private final DayDesk desk;
+  private final DayService service;
   private final Templates templates;
 
-  DaySettingPages(Settings settings, DayDesk desk, Templates templates) {
+  DaySettingPages(Settings settings, DayService service, Templates templates) {
     this.settings = settings;
-    this.desk = desk;
+    this.service = service;
     this.templates = templates;
   }
 
@@ -39,11 +39,11 @@ final class DaySettingPages {
 
   /** Days from today on with appointments that do not fit what is set. */
   private List<LocalDate> misfits() {
-    DaySetting setting = desk.setting();
-    LocalDate today = desk.today();
+    DaySetting setting = service.setting();
+    LocalDate today = service.today();
     return Stream.iterate(today, day -> day.plusDays(1))
         .limit(DAYS_AHEAD)
-        .filter(day -> !BookingFault.of(desk.books().read(day).bookings(), setting).isEmpty())
+        .filter(day -> !BookingFault.of(service.books().read(day).bookings(), setting).isEmpty())
         .toList();
   }
 

@@ -33,23 +33,24 @@ public record WeekDays(List<Day> days, boolean fromRecord, int recorded) {
   private static final int WEEKS = 13;
   private static final int MOST_DAYS = 60;
 
-  static WeekDays of(DayDesk desk, CutRecord record, Clock clock) {
-    List<Day> recorded = problems(desk, RecordedDays.of(uses(desk, record, clock), desk.setting()));
+  static WeekDays of(DayService service, CutRecord record, Clock clock) {
+    List<Day> recorded =
+        problems(service, RecordedDays.of(uses(service, record, clock), service.setting()));
     if (recorded.size() >= RecordedDays.ENOUGH) {
       return new WeekDays(recorded, true, recorded.size());
     }
     List<List<Booking>> lists = new ArrayList<>();
-    for (LocalDate date : desk.books().before(desk.today().plusDays(1), MOST_DAYS)) {
-      lists.add(desk.books().read(date).bookings());
+    for (LocalDate date : service.books().before(service.today().plusDays(1), MOST_DAYS)) {
+      lists.add(service.books().read(date).bookings());
     }
-    return new WeekDays(problems(desk, lists), false, recorded.size());
+    return new WeekDays(problems(service, lists), false, recorded.size());
   }
 
-  private static List<Day> problems(DayDesk desk, List<List<Booking>> lists) {
+  private static List<Day> problems(DayService service, List<List<Booking>> lists) {
     List<Day> days = new ArrayList<>();
     for (List<Booking> bookings : lists) {
       try {
-        days.add(DrawerDay.of(bookings, desk.drawer(), desk.setting()).problem());
+        days.add(DrawerDay.of(bookings, service.drawer(), service.setting()).problem());
       } catch (InvalidDayException outsideTodaysHours) {
         // a day of other opening hours says nothing about a usual one
       }
@@ -58,8 +59,8 @@ public record WeekDays(List<Day> days, boolean fromRecord, int recorded) {
     return days.size() > MOST_DAYS ? days.subList(days.size() - MOST_DAYS, days.size()) : days;
   }
 
-  private static List<RecordedDays.Use> uses(DayDesk desk, CutRecord record, Clock clock) {
-    Instant from = desk.today().minusWeeks(WEEKS).atStartOfDay(clock.getZone()).toInstant();
+  private static List<RecordedDays.Use> uses(DayService service, CutRecord record, Clock clock) {
+    Instant from = service.today().minusWeeks(WEEKS).atStartOfDay(clock.getZone()).toInstant();
     Map<UUID, Optional<String>> types = new HashMap<>();
     List<RecordedDays.Use> uses = new ArrayList<>();
     for (RecordEntry entry : PastUses.entries(record, from)) {
@@ -67,7 +68,7 @@ public record WeekDays(List<Day> days, boolean fromRecord, int recorded) {
       types
           .computeIfAbsent(
               use.instrument().id(),
-              id -> desk.drawer().find(id).map(item -> TypeName.of(item.properties())))
+              id -> service.drawer().find(id).map(item -> TypeName.of(item.properties())))
           .ifPresent(
               type ->
                   uses.add(

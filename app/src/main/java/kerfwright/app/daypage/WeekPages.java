@@ -25,15 +25,16 @@ import org.jspecify.annotations.Nullable;
 public final class WeekPages {
   private static final double TROUBLED_WEEKS = 0.1;
 
-  private final DayDesk desk;
+  private final DayService service;
   private final CutRecord record;
   private final Clock clock;
   private final TypeWords types;
   private final Templates templates;
   private volatile @Nullable WeekJob job;
 
-  WeekPages(DayDesk desk, CutRecord record, TypeWords types, Templates templates, Clock clock) {
-    this.desk = desk;
+  WeekPages(
+      DayService service, CutRecord record, TypeWords types, Templates templates, Clock clock) {
+    this.service = service;
     this.record = record;
     this.clock = clock;
     this.types = types;
@@ -48,13 +49,13 @@ public final class WeekPages {
   }
 
   private WeekDays days() {
-    return WeekDays.of(desk, record, clock);
+    return WeekDays.of(service, record, clock);
   }
 
   private Map<String, Double> prices() {
     Map<String, List<Double>> paid = new HashMap<>();
     for (InstrumentState state : InstrumentState.values()) {
-      for (StockItem item : desk.drawer().in(state)) {
+      for (StockItem item : service.drawer().in(state)) {
         var price = item.price();
         if (price != null && price.signum() > 0) {
           paid.computeIfAbsent(TypeName.of(item.properties()), t -> new ArrayList<>())

@@ -13,8 +13,8 @@ import java.util.UUID;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
-import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.DrawerPage;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Obstacle;
 import kerfwright.practice.drawer.Outcome;
@@ -25,12 +25,12 @@ import kerfwright.practice.drawer.Refusal;
 public final class DrawerPages {
   private static final int MOST_PICKED = 500;
 
-  private final DrawerDesk desk;
+  private final DrawerService service;
   private final Templates templates;
   private final boolean demo;
 
-  public DrawerPages(DrawerDesk desk, Templates templates, boolean demo) {
-    this.desk = desk;
+  public DrawerPages(DrawerService service, Templates templates, boolean demo) {
+    this.service = service;
     this.templates = templates;
     this.demo = demo;
   }
@@ -51,13 +51,15 @@ public final class DrawerPages {
         .map(
             batch ->
                 Notice.done(
-                    templates.say(call), desk.drawer().batch(batch), desk.drawer().undone(batch)))
+                    templates.say(call),
+                    service.drawer().batch(batch),
+                    service.drawer().undone(batch)))
         .orElse(Notice.NONE);
   }
 
   private void show(Context call, ListForm form, Notice notice, Set<UUID> ticked, boolean all) {
-    DrawerPage page = desk.drawer().list(form.toQuery());
-    Map<InstrumentState, Integer> pieces = desk.drawer().pieces();
+    DrawerPage page = service.drawer().list(form.toQuery());
+    Map<InstrumentState, Integer> pieces = service.drawer().pieces();
     Set<UUID> ticks = new HashSet<>(ticked);
     if (all) {
       page.items().forEach(item -> ticks.add(item.id()));
@@ -90,7 +92,7 @@ public final class DrawerPages {
       show(call, form, Notice.refused(say, "", List.of(reason)), items(picks), false);
       return;
     }
-    Outcome outcome = desk.move(picks, to.get(), note(call));
+    Outcome outcome = service.move(picks, to.get(), note(call));
     UUID batch = outcome.batch();
     if (batch != null) {
       String item = call.formParam("item");
@@ -117,7 +119,7 @@ public final class DrawerPages {
     Optional<UUID> batch = id(call.formParam("batch"));
     Outcome outcome =
         batch
-            .map(one -> desk.undo(one, note(call)))
+            .map(one -> service.undo(one, note(call)))
             .orElseGet(
                 () ->
                     new Outcome(

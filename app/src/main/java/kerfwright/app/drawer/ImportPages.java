@@ -18,7 +18,7 @@ import kerfwright.app.stocklist.ListFile;
 import kerfwright.app.stocklist.ListTable;
 import kerfwright.app.stocklist.UnreadableList;
 import kerfwright.app.template.Templates;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import org.jspecify.annotations.Nullable;
 
@@ -26,16 +26,16 @@ import org.jspecify.annotations.Nullable;
 public final class ImportPages {
   private static final long MULTIPART_OVERHEAD_BYTES = 64 * 1024;
 
-  private final DrawerDesk desk;
+  private final DrawerService service;
   private final Drafts drafts;
   private final Templates templates;
   private final Takeovers takeovers;
 
-  public ImportPages(DrawerDesk desk, Drafts drafts, Templates templates) {
-    this.desk = desk;
+  public ImportPages(DrawerService service, Drafts drafts, Templates templates) {
+    this.service = service;
     this.drafts = drafts;
     this.templates = templates;
-    this.takeovers = new Takeovers(desk, drafts);
+    this.takeovers = new Takeovers(service, drafts);
   }
 
   public void routes(JavalinConfig config) {
@@ -67,7 +67,7 @@ public final class ImportPages {
       try (InputStream in = file.content()) {
         table = ListFile.read(name, in.readNBytes(ListFile.LIMIT_BYTES + 1));
       }
-      UUID id = desk.newId();
+      UUID id = service.newId();
       drafts.keep(id, name, table);
       call.redirect("/drawer/import/" + id, HttpStatus.SEE_OTHER);
     } catch (BadRequestResponse tooMuch) {
@@ -126,7 +126,7 @@ public final class ImportPages {
       ColumnMapping mapping,
       InstrumentState otherwise,
       List<String> problems) {
-    ImportPreview preview = ImportPreview.of(desk, draft.table(), mapping, otherwise);
+    ImportPreview preview = ImportPreview.of(service, draft.table(), mapping, otherwise);
     templates.html(
         call,
         "drawer/preview.jte",

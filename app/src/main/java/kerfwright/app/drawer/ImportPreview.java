@@ -6,7 +6,7 @@ import kerfwright.app.stocklist.ColumnMapping;
 import kerfwright.app.stocklist.ListTable;
 import kerfwright.app.stocklist.ListedRow;
 import kerfwright.app.stocklist.RowMeaning;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 
 /**
@@ -32,9 +32,9 @@ public record ImportPreview(
   public static final int SHOWN = 200;
 
   static ImportPreview of(
-      DrawerDesk desk, ListTable table, ColumnMapping mapping, InstrumentState otherwise) {
+      DrawerService service, ListTable table, ColumnMapping mapping, InstrumentState otherwise) {
     RowMeaning meaning =
-        new RowMeaning(otherwise, desk::newId, Takeovers.labels(desk, table, mapping));
+        new RowMeaning(otherwise, service::newId, Takeovers.labels(service, table, mapping));
     List<ListedRow> good = new ArrayList<>();
     List<ListedRow> doubtful = new ArrayList<>();
     List<ListedRow> bad = new ArrayList<>();

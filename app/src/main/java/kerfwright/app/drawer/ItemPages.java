@@ -18,7 +18,7 @@ import kerfwright.app.stocklist.RowMeaning;
 import kerfwright.app.stocklist.RowProblem;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Outcome;
 import kerfwright.practice.drawer.Pick;
@@ -33,13 +33,13 @@ import org.jspecify.annotations.Nullable;
 
 /** One instrument: looked at, added, changed. */
 public final class ItemPages {
-  private final DrawerDesk desk;
+  private final DrawerService service;
   private final Packages packages;
   private final Templates templates;
   private final Clock clock;
 
-  public ItemPages(DrawerDesk desk, Packages packages, Templates templates, Clock clock) {
-    this.desk = desk;
+  public ItemPages(DrawerService service, Packages packages, Templates templates, Clock clock) {
+    this.service = service;
     this.packages = packages;
     this.templates = templates;
     this.clock = clock;
@@ -56,7 +56,7 @@ public final class ItemPages {
   private void blank(Context call) {
     ItemForm form =
         DrawerPages.id(call.queryParam("like"))
-            .flatMap(desk.drawer()::find)
+            .flatMap(service.drawer()::find)
             .map(item -> ItemForm.like(item))
             .orElseGet(
                 () -> ItemForm.of(name -> name.equals("pieces") ? "1" : call.queryParam(name)));
@@ -85,7 +85,7 @@ public final class ItemPages {
     MakersCode scanned = scanned(call.formParam("code"));
     ListedRow row = meaning(Set.of()).read(1, form.values(), true);
     StockItem item = row.item();
-    Outcome outcome = item == null ? null : desk.add(List.of(item), DrawerPages.note(call));
+    Outcome outcome = item == null ? null : service.add(List.of(item), DrawerPages.note(call));
     if (item != null && outcome != null && outcome.done()) {
       if (scanned != null) {
         packages.put(item.id(), 0, scanned);
@@ -106,12 +106,12 @@ public final class ItemPages {
   }
 
   private RowMeaning meaning(Set<String> taken) {
-    return new RowMeaning(InstrumentState.QUARANTINE, desk::newId, taken);
+    return new RowMeaning(InstrumentState.QUARANTINE, service::newId, taken);
   }
 
   private StockItem known(Context call) {
     return DrawerPages.id(call.pathParam("id"))
-        .flatMap(desk.drawer()::find)
+        .flatMap(service.drawer()::find)
         .orElseThrow(NotFoundResponse::new);
   }
 
@@ -123,8 +123,8 @@ public final class ItemPages {
                 batch ->
                     Notice.done(
                         templates.say(call),
-                        desk.drawer().batch(batch),
-                        desk.drawer().undone(batch)))
+                        service.drawer().batch(batch),
+                        service.drawer().undone(batch)))
             .orElse(Notice.NONE);
     show(call, item, ItemForm.of(item), notice, List.of());
   }
@@ -136,7 +136,7 @@ public final class ItemPages {
     values.put("form", form);
     values.put("notice", notice);
     values.put("meanwhile", meanwhile);
-    values.put("history", desk.drawer().history(item.id()));
+    values.put("history", service.drawer().history(item.id()));
     values.put("pack", packages.of(item.id()).map(PackageMark::code).orElse(null));
     values.put("today", LocalDate.now(clock));
     templates.html(call, "drawer/item.jte", values);
@@ -163,7 +163,7 @@ public final class ItemPages {
       return;
     }
     Outcome outcome =
-        desk.edit(
+        service.edit(
             seen,
             draft -> {
               draft.label = typed.label();
@@ -182,7 +182,7 @@ public final class ItemPages {
     List<String> meanwhile =
         seen.version() == item.version()
             ? List.of()
-            : desk.drawer().history(item.id()).stream()
+            : service.drawer().history(item.id()).stream()
                 .filter(entry -> entry.after().version() > seen.version())
                 .map(
                     entry ->
@@ -207,7 +207,7 @@ public final class ItemPages {
       return;
     }
     Outcome outcome =
-        desk.split(seen, pieces.matches("\\d{1,6}") ? Integer.parseInt(pieces) : 0, label);
+        service.split(seen, pieces.matches("\\d{1,6}") ? Integer.parseInt(pieces) : 0, label);
     UUID batch = outcome.batch();
     if (batch != null) {
       call.redirect("/drawer/item/" + item.id() + "?did=" + batch, HttpStatus.SEE_OTHER);

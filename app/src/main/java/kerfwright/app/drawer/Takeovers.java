@@ -14,7 +14,7 @@ import kerfwright.app.stocklist.ListTable;
 import kerfwright.app.stocklist.ListedRow;
 import kerfwright.app.stocklist.RowMeaning;
 import kerfwright.app.words.Say;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Outcome;
 import kerfwright.practice.drawer.StockItem;
@@ -36,11 +36,11 @@ public final class Takeovers {
   public record Progress(int rows, int of, boolean running, String problem) {}
 
   private final Map<UUID, Progress> running = new ConcurrentHashMap<>();
-  private final DrawerDesk desk;
+  private final DrawerService service;
   private final Drafts drafts;
 
-  Takeovers(DrawerDesk desk, Drafts drafts) {
-    this.desk = desk;
+  Takeovers(DrawerService service, Drafts drafts) {
+    this.service = service;
     this.drafts = drafts;
   }
 
@@ -67,7 +67,8 @@ public final class Takeovers {
     int all = table.rows().size();
     String problem = "";
     try {
-      RowMeaning meaning = new RowMeaning(otherwise, desk::newId, labels(desk, table, mapping));
+      RowMeaning meaning =
+          new RowMeaning(otherwise, service::newId, labels(service, table, mapping));
       List<StockItem> items = new ArrayList<>();
       for (int i = 0; i < all; i++) {
         ListedRow row = meaning.read(table, mapping, i);
@@ -76,7 +77,7 @@ public final class Takeovers {
         }
         running.put(id, new Progress(i + 1, all, true, ""));
       }
-      Outcome outcome = desk.add(items, say.at("drawer.note-of-list", draft.name()));
+      Outcome outcome = service.add(items, say.at("drawer.note-of-list", draft.name()));
       if (outcome.done()) {
         drafts.takenOver(id, Objects.requireNonNull(outcome.batch()));
       } else {
@@ -91,12 +92,12 @@ public final class Takeovers {
   }
 
   /** Labels of the list that are in the drawer already. */
-  static Set<String> labels(DrawerDesk desk, ListTable table, ColumnMapping mapping) {
+  static Set<String> labels(DrawerService service, ListTable table, ColumnMapping mapping) {
     int column = mapping.fields().indexOf("id");
     Set<String> wanted = new HashSet<>();
     for (int i = 0; i < table.rows().size(); i++) {
       wanted.add(column < 0 ? "N" + table.lines().get(i) : table.rows().get(i).get(column));
     }
-    return desk.drawer().taken(wanted);
+    return service.drawer().taken(wanted);
   }
 }

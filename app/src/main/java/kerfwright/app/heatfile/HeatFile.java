@@ -13,10 +13,10 @@ import kerfwright.app.input.TreeReader;
 import kerfwright.physics.heat.Face;
 import kerfwright.physics.heat.HeatBody;
 import kerfwright.physics.heat.HeatLayer;
-import kerfwright.physics.heat.HeatMesh;
-import kerfwright.physics.heat.HeatProbe;
-import kerfwright.physics.heat.HeatProblem;
-import kerfwright.physics.heat.Resolution;
+import kerfwright.physics.heat.field.HeatMesh;
+import kerfwright.physics.heat.field.HeatProbe;
+import kerfwright.physics.heat.field.HeatProblem;
+import kerfwright.physics.heat.field.Resolution;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a heat problem from a YAML file, or says everything that is wrong with it. */

@@ -33,14 +33,14 @@ public final class KeptPages {
   /**
    * What the pages work with.
    *
-   * @param desk the kept cases
+   * @param service the kept cases
    * @param plans reads and plans a case
    * @param record the uses
    * @param runs the runs at the chair
    * @param drawings draws plans
    */
   public record Parts(
-      KeptDesk desk, RunPlans plans, CutRecord record, CutRuns runs, PlanDrawings drawings) {}
+      KeptService service, RunPlans plans, CutRecord record, CutRuns runs, PlanDrawings drawings) {}
 
   private final Parts with;
   private final Templates templates;
@@ -59,19 +59,19 @@ public final class KeptPages {
 
   private void list(Context call) {
     KeptSearch search = KeptSearch.of(call::queryParam, templates.say(call), clock.getZone());
-    List<KeptCase> found = with.desk().cases().list(search.query());
+    List<KeptCase> found = with.service().cases().list(search.query());
     templates.html(call, "kept/list.jte", Map.of("search", search, "found", found));
   }
 
   private void page(Context call) {
     KeptCase kept =
         Sent.id(call.pathParam("id"))
-            .flatMap(with.desk().cases()::find)
+            .flatMap(with.service().cases()::find)
             .orElseThrow(NotFoundResponse::new);
     List<RecordEntry> uses = uses(with.record(), kept.reference(), kept.tooth());
     Map<String, Object> values = new HashMap<>();
     values.put("kept", kept);
-    values.put("changes", KeptChange.of(with.desk().cases().versions(kept.id())));
+    values.put("changes", KeptChange.of(with.service().cases().versions(kept.id())));
     values.put("uses", uses);
     List<CutRun> runs = with.runs().of(kept.reference(), kept.tooth());
     values.put("runs", runs);

@@ -25,15 +25,15 @@ import kerfwright.practice.setting.Settings;
  * whether plans use it; reset and taken back.
  */
 public final class LearningPages {
-  private final LearningDesk desk;
+  private final LearningService service;
   private final Drawer drawer;
   private final Settings settings;
   private final Templates templates;
   private final Clock clock;
 
   public LearningPages(
-      LearningDesk desk, Drawer drawer, Settings settings, Templates templates, Clock clock) {
-    this.desk = desk;
+      LearningService service, Drawer drawer, Settings settings, Templates templates, Clock clock) {
+    this.service = service;
     this.drawer = drawer;
     this.settings = settings;
     this.templates = templates;
@@ -58,9 +58,9 @@ public final class LearningPages {
   private void show(Context call, String asking, String said, OwnCutForm form) {
     SettingValues set = settings.read();
     Map<String, Object> values = new HashMap<>();
-    values.put("known", desk.known());
-    values.put("used", desk.used());
-    values.put("since", desk.since().equals(Instant.EPOCH) ? null : desk.since());
+    values.put("known", service.known());
+    values.put("used", service.used());
+    values.put("since", service.since().equals(Instant.EPOCH) ? null : service.since());
     values.put("version", set.version());
     values.put("asking", asking);
     values.put("said", said);
@@ -72,7 +72,8 @@ public final class LearningPages {
   /** Every measured cut in words of its own. */
   private List<Measured> measured(SettingValues set) {
     List<Measured> all = new ArrayList<>();
-    desk.ownCuts()
+    service
+        .ownCuts()
         .all(set)
         .forEach(
             (number, cut) ->
@@ -81,7 +82,7 @@ public final class LearningPages {
                         number,
                         cut,
                         drawer.find(cut.item()).map(StockItem::label).orElse("-"),
-                        desk.ownCuts().models(cut).map(SlotCut::stallN).orElse(Double.NaN))));
+                        service.ownCuts().models(cut).map(SlotCut::stallN).orElse(Double.NaN))));
     return all;
   }
 
@@ -104,7 +105,7 @@ public final class LearningPages {
     if (read.cut() == null) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
       show(call, "", "pace.cut-wrong", read.form());
-    } else if (desk.ownCuts().keep(version(call), read.cut())) {
+    } else if (service.ownCuts().keep(version(call), read.cut())) {
       call.redirect("/pace#narrowed", HttpStatus.SEE_OTHER);
     } else {
       call.status(HttpStatus.CONFLICT);
@@ -113,7 +114,7 @@ public final class LearningPages {
   }
 
   private void remove(Context call) {
-    if (desk.ownCuts().forget(version(call), number(call))) {
+    if (service.ownCuts().forget(version(call), number(call))) {
       call.redirect("/pace", HttpStatus.SEE_OTHER);
       return;
     }
@@ -133,15 +134,15 @@ public final class LearningPages {
 
   private void reset(Context call) {
     Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
-    written(call, LearningDesk.SINCE, now.toString());
+    written(call, LearningService.SINCE, now.toString());
   }
 
   private void back(Context call) {
-    written(call, LearningDesk.SINCE, "");
+    written(call, LearningService.SINCE, "");
   }
 
   private void use(Context call) {
-    written(call, LearningDesk.USE, "no".equals(call.formParam("use")) ? "no" : "");
+    written(call, LearningService.USE, "no".equals(call.formParam("use")) ? "no" : "");
   }
 
   private void written(Context call, String name, String value) {

@@ -8,6 +8,7 @@ import kerfwright.app.json.JsonText;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.catalogue.operation.WholeTime;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.FilledIn;
@@ -67,6 +68,15 @@ public final class PlanJson {
     json.set("totalTimeS", estimate(plan.totalTimeS()));
     json.set("chairTimeS", estimate(plan.times().chairS()));
     json.set("cutTimeS", estimate(plan.times().cutS()));
+    ArrayNode published = json.putArray("publishedWholeS");
+    for (WholeTime time : plan.published()) {
+      published
+          .addObject()
+          .put("id", time.id())
+          .put("low", time.leastS())
+          .put("high", time.mostS())
+          .put("source", time.provenance().sources().get(0).key());
+    }
     OperationJson.addTo(json, plan);
     ArrayNode branches = json.putArray("branches");
     plan.branches().forEach(branch -> branches.add(branch(branch)));

@@ -202,6 +202,9 @@ public final class PlanText {
             "plan.text-all-steps",
             Figures.time(say, plan.times().cutS()),
             Figures.time(say, plan.times().chairS())));
+    for (String time : Words.publishedTimes(say, plan)) {
+      row("plan.published-times", time, "  ");
+    }
     if (plan.root() != null) {
       row("plan.root-surface", Figures.rootSurface(say, plan), "  ");
     }

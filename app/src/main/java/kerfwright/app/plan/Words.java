@@ -210,7 +210,7 @@ public final class Words {
   /** The standing cautions that apply, each in a few words. */
   public static String standingLine(Say say, CutPlan plan) {
     return plan.cautions().stream()
-        .map(caution -> say.at("plan.short-" + caution.code()))
+        .map(caution -> say.figures(say.at("plan.short-" + caution.code())))
         .collect(Collectors.joining(" \u00b7 "));
   }
 
@@ -220,6 +220,22 @@ public final class Words {
         "plan.both-times",
         Figures.time(say, plan.times().cutS()),
         Figures.time(say, plan.times().chairS()));
+  }
+
+  /** What a whole procedure of this kind took where somebody published it. */
+  public static List<String> publishedTimes(Say say, CutPlan plan) {
+    return plan.published().stream()
+        .map(
+            time ->
+                say.at(
+                    "plan.published-time",
+                    Figures.seconds(
+                        say,
+                        new Estimate(
+                            time.leastS(), Math.sqrt(time.leastS() * time.mostS()), time.mostS())),
+                    say.at("plan.whole-" + time.id()),
+                    time.provenance().sources().get(0).key()))
+        .toList();
   }
 
   /** When it is done, and how often it may be repeated. */

@@ -17,8 +17,8 @@ import kerfwright.catalogue.material.Materials;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.record.CutUse;
 import kerfwright.practice.record.Logged;
-import kerfwright.practice.record.RecordDesk;
 import kerfwright.practice.record.RecordEntry;
+import kerfwright.practice.record.RecordService;
 import kerfwright.practice.record.UseReport;
 import kerfwright.practice.setting.Person;
 import kerfwright.practice.setting.Settings;
@@ -26,15 +26,15 @@ import org.jspecify.annotations.Nullable;
 
 /** A use entered free, without a plan, and corrections. */
 public final class EntryPages {
-  private final RecordDesk desk;
+  private final RecordService service;
   private final Drawer drawer;
   private final Settings settings;
   private final Templates templates;
   private final Clock clock;
 
   public EntryPages(
-      RecordDesk desk, Drawer drawer, Settings settings, Templates templates, Clock clock) {
-    this.desk = desk;
+      RecordService service, Drawer drawer, Settings settings, Templates templates, Clock clock) {
+    this.service = service;
     this.drawer = drawer;
     this.settings = settings;
     this.templates = templates;
@@ -63,7 +63,7 @@ public final class EntryPages {
 
   private void blank(Context call) {
     String by = Sent.lastBy(call);
-    EntryForm form = EntryForm.blank(desk.newId(), by, clock.instant(), clock.getZone());
+    EntryForm form = EntryForm.blank(service.newId(), by, clock.instant(), clock.getZone());
     String label = call.queryParam("instrument");
     if (label != null) {
       form.values().put("instrument", label);
@@ -82,7 +82,7 @@ public final class EntryPages {
       show(call, form.with(wrong), "", null);
       return;
     }
-    answer(call, desk.log(report.get()), form, null);
+    answer(call, service.log(report.get()), form, null);
   }
 
   private void answer(
@@ -102,12 +102,16 @@ public final class EntryPages {
   }
 
   private void correction(Context call) {
-    RecordEntry entry = RecordPages.known(desk.record(), call);
-    show(call, EntryForm.of(entry, desk.newId(), templates.say(call), clock.getZone()), "", entry);
+    RecordEntry entry = RecordPages.known(service.record(), call);
+    show(
+        call,
+        EntryForm.of(entry, service.newId(), templates.say(call), clock.getZone()),
+        "",
+        entry);
   }
 
   private void correct(Context call) {
-    RecordEntry entry = RecordPages.known(desk.record(), call);
+    RecordEntry entry = RecordPages.known(service.record(), call);
     EntryForm form = EntryForm.of(call::formParam);
     Map<String, String> wrong = new LinkedHashMap<>();
     String reason = Sent.text(call, "reason");
@@ -133,8 +137,8 @@ public final class EntryPages {
     }
     Logged logged =
         report.isPresent()
-            ? desk.correct(entry.id(), report.get(), by, reason)
-            : desk.strike(entry.id(), id, by, reason);
+            ? service.correct(entry.id(), report.get(), by, reason)
+            : service.strike(entry.id(), id, by, reason);
     answer(call, logged, form, entry);
   }
 }

@@ -24,9 +24,9 @@ import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.reprocessing.Cycle;
 import kerfwright.practice.reprocessing.Indicator;
 import kerfwright.practice.reprocessing.Load;
-import kerfwright.practice.reprocessing.LoadDesk;
 import kerfwright.practice.reprocessing.LoadOutcome;
 import kerfwright.practice.reprocessing.LoadRefusal;
+import kerfwright.practice.reprocessing.LoadService;
 import kerfwright.practice.reprocessing.NewLoad;
 import kerfwright.practice.reprocessing.ReprocessingSetting;
 import kerfwright.practice.setting.Person;
@@ -36,7 +36,7 @@ import kerfwright.practice.setting.Settings;
 /** One load: made, read, released, failed. */
 public final class LoadPages {
   private final Drawer drawer;
-  private final LoadDesk desk;
+  private final LoadService service;
   private final Settings settings;
   private final Templates templates;
   private final Clock clock;
@@ -47,13 +47,13 @@ public final class LoadPages {
    */
   public LoadPages(
       Drawer drawer,
-      LoadDesk desk,
+      LoadService service,
       Settings settings,
       Templates templates,
       Clock clock,
       Runnable changed) {
     this.drawer = drawer;
-    this.desk = desk;
+    this.service = service;
     this.settings = settings;
     this.templates = templates;
     this.clock = clock;
@@ -77,7 +77,7 @@ public final class LoadPages {
 
   private Load known(Context call) {
     return Sent.id(call.pathParam("id"))
-        .flatMap(desk.loads()::find)
+        .flatMap(service.loads()::find)
         .orElseThrow(NotFoundResponse::new);
   }
 
@@ -89,7 +89,7 @@ public final class LoadPages {
     SettingValues set = settings.read();
     ReprocessingSetting own = ReprocessingSetting.of(set);
     boolean again = call.formParam("sent") != null;
-    Waiting waiting = Waiting.of(drawer, desk.loads(), own, clock.instant(), 0);
+    Waiting waiting = Waiting.of(drawer, service.loads(), own, clock.instant(), 0);
     Set<UUID> ticked = new HashSet<>();
     Map<UUID, String> sets = new HashMap<>();
     Wanted wanted = Wanted.of(call.queryParam("pieces"), drawer);
@@ -107,7 +107,7 @@ public final class LoadPages {
     values.put("waiting", waiting);
     values.put("own", own);
     values.put(
-        "locked", own.sterilisers().stream().filter(one -> desk.lock(one).isPresent()).toList());
+        "locked", own.sterilisers().stream().filter(one -> service.lock(one).isPresent()).toList());
     values.put("people", Sent.people(call, Person.all(set)));
     values.put("by", again ? Sent.by(call) : Sent.lastBy(call));
     values.put("steriliser", again ? Sent.text(call, "steriliser") : "");
@@ -134,7 +134,7 @@ public final class LoadPages {
             pouches.add(new NewLoad.Packed(key.startsWith("=") ? key.substring(1) : "", picks)));
     Cycle cycle = Cycle.byId(Sent.text(call, "cycle")).orElse(Cycle.B134);
     LoadOutcome outcome =
-        desk.start(new NewLoad(Sent.text(call, "steriliser"), cycle, Sent.by(call), pouches));
+        service.start(new NewLoad(Sent.text(call, "steriliser"), cycle, Sent.by(call), pouches));
     Load load = outcome.load();
     if (load != null) {
       changed.run();
@@ -156,8 +156,9 @@ public final class LoadPages {
     values.put("releasers", Sent.people(call, own.releasers(set)));
     values.put("by", Sent.lastBy(call));
     values.put("refusals", refusals);
-    values.put("recall", desk.recall(load));
-    values.put("lock", desk.lock(load.steriliser()).filter(lock -> lock.failed().contains(load)));
+    values.put("recall", service.recall(load));
+    values.put(
+        "lock", service.lock(load.steriliser()).filter(lock -> lock.failed().contains(load)));
     templates.html(call, "reprocessing/load.jte", values);
   }
 
@@ -180,11 +181,11 @@ public final class LoadPages {
           .filter(result -> result != before.get(indicator))
           .ifPresent(result -> read.put(indicator, result));
     }
-    answer(call, desk.read(load.id(), Sent.version(call), read, Sent.by(call)));
+    answer(call, service.read(load.id(), Sent.version(call), read, Sent.by(call)));
   }
 
   private void release(Context call) {
-    answer(call, desk.release(known(call).id(), Sent.version(call), Sent.by(call)));
+    answer(call, service.release(known(call).id(), Sent.version(call), Sent.by(call)));
   }
 
   /** Everything read with every load has passed, and the load is released, by one person at once. */
@@ -213,13 +214,13 @@ public final class LoadPages {
   private void test(Context call) {
     Load failed = known(call);
     NewLoad run = new NewLoad(failed.steriliser(), failed.cycle(), Sent.by(call), List.of());
-    answer(call, desk.start(run));
+    answer(call, service.start(run));
   }
 
   private void returned(Context call) {
     String note = Sent.text(call, "note");
     LoadOutcome outcome =
-        desk.returnToService(
+        service.returnToService(
             known(call).id(), Sent.by(call), note.substring(0, Math.min(200, note.length())));
     changed.run();
     answer(call, outcome);
@@ -228,7 +229,7 @@ public final class LoadPages {
   private void ask(Context call, Load load, List<LoadRefusal> refusals) {
     Map<String, Object> values = new HashMap<>();
     values.put("load", load);
-    values.put("recall", desk.recall(load));
+    values.put("recall", service.recall(load));
     values.put("people", Sent.people(call, Person.all(settings.read())));
     values.put("by", Sent.lastBy(call));
     values.put("reason", Sent.text(call, "reason"));
@@ -240,7 +241,7 @@ public final class LoadPages {
     Load load = known(call);
     String reason = Sent.text(call, "reason");
     LoadOutcome outcome =
-        desk.fail(load.id(), Sent.by(call), reason.substring(0, Math.min(200, reason.length())));
+        service.fail(load.id(), Sent.by(call), reason.substring(0, Math.min(200, reason.length())));
     if (outcome.load() == null) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
       ask(call, load, outcome.refusals());

@@ -11,12 +11,12 @@ import java.util.Map;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Obstacle;
 import kerfwright.practice.drawer.Outcome;
 import kerfwright.practice.drawer.Pick;
-import kerfwright.practice.reprocessing.LoadDesk;
+import kerfwright.practice.reprocessing.LoadService;
 import kerfwright.practice.reprocessing.ReprocessingSetting;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
@@ -25,14 +25,18 @@ import kerfwright.practice.setting.Settings;
 public final class ReprocessingPages {
   private static final int RECENT = 12;
 
-  private final DrawerDesk drawer;
-  private final LoadDesk loads;
+  private final DrawerService drawer;
+  private final LoadService loads;
   private final Settings settings;
   private final Templates templates;
   private final Clock clock;
 
   public ReprocessingPages(
-      DrawerDesk drawer, LoadDesk loads, Settings settings, Templates templates, Clock clock) {
+      DrawerService drawer,
+      LoadService loads,
+      Settings settings,
+      Templates templates,
+      Clock clock) {
     this.drawer = drawer;
     this.loads = loads;
     this.settings = settings;

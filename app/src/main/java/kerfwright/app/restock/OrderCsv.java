@@ -6,8 +6,8 @@ import java.util.stream.Collectors;
 import kerfwright.app.form.CellText;
 import kerfwright.app.words.Say;
 import kerfwright.practice.restock.ArticleNeed;
+import kerfwright.practice.restock.PurchaseRequest;
 import kerfwright.practice.restock.RestockReport;
-import kerfwright.practice.restock.Wish;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -35,15 +35,15 @@ final class OrderCsv {
                 .map(one -> RestockWords.reason(say, need, one, report.options().aheadWeeks()))
                 .collect(Collectors.joining(" ")));
       }
-      for (Wish wish : report.unplaced()) {
+      for (PurchaseRequest request : report.unplaced()) {
         csv.printRecord(
-            wish.pieces(),
+            request.pieces(),
             "",
-            CellText.of(RestockWords.type(wish)),
+            CellText.of(RestockWords.type(request)),
             "",
             "",
             0,
-            CellText.of(RestockWords.wish(say, wish)));
+            CellText.of(RestockWords.request(say, request)));
       }
       return text.toString();
     } catch (IOException impossible) {

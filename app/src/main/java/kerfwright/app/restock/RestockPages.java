@@ -14,18 +14,18 @@ import kerfwright.app.print.Paper;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
+import kerfwright.practice.restock.PurchaseRequest;
 import kerfwright.practice.restock.RestockOptions;
 import kerfwright.practice.restock.RestockReport;
-import kerfwright.practice.restock.Wish;
 import org.jspecify.annotations.Nullable;
 
 /** What to buy, why, and what cutting costs. */
 public final class RestockPages {
-  private final RestockDesk desk;
+  private final RestockService service;
   private final Templates templates;
 
-  public RestockPages(RestockDesk desk, Templates templates) {
-    this.desk = desk;
+  public RestockPages(RestockService service, Templates templates) {
+    this.service = service;
     this.templates = templates;
   }
 
@@ -51,15 +51,15 @@ public final class RestockPages {
   }
 
   private void show(Context call) {
-    RestockReport report = desk.report(options(call));
+    RestockReport report = service.report(options(call));
     Map<String, Object> values = new HashMap<>();
     values.put("report", report);
-    values.put("dropped", wish(call::queryParam).orElse(null));
+    values.put("dropped", request(call::queryParam).orElse(null));
     templates.html(call, "restock/restock.jte", values);
   }
 
   /** A wish as sent; empty where it is none. */
-  private static Optional<Wish> wish(Function<String, @Nullable String> sent) {
+  private static Optional<PurchaseRequest> request(Function<String, @Nullable String> sent) {
     String type = Objects.requireNonNullElse(sent.apply("type"), "");
     String pieces = Objects.requireNonNullElse(sent.apply("pieces"), "");
     String day = Objects.requireNonNullElse(sent.apply("day"), "");
@@ -67,31 +67,34 @@ public final class RestockPages {
       return Optional.empty();
     }
     try {
-      return Optional.of(new Wish(type, LocalDate.parse(day), Integer.parseInt(pieces)));
+      return Optional.of(new PurchaseRequest(type, LocalDate.parse(day), Integer.parseInt(pieces)));
     } catch (DateTimeParseException noDay) {
       return Optional.empty();
     }
   }
 
   private void keep(Context call) {
-    wish(call::formParam).ifPresent(desk.wishes()::keep);
+    request(call::formParam).ifPresent(service.requests()::keep);
     call.redirect("/restock", HttpStatus.SEE_OTHER);
   }
 
   /** Takes a wish off; the page offers to put it back. */
   private void drop(Context call) {
-    Optional<Wish> wish = wish(call::formParam);
-    wish.ifPresent(one -> desk.wishes().drop(one.type(), one.day()));
+    Optional<PurchaseRequest> request = request(call::formParam);
+    request.ifPresent(one -> service.requests().drop(one.type(), one.day()));
     String told =
-        wish.map(w -> "?type=" + w.type() + "&day=" + w.day() + "&pieces=" + w.pieces()).orElse("");
+        request
+            .map(w -> "?type=" + w.type() + "&day=" + w.day() + "&pieces=" + w.pieces())
+            .orElse("");
     call.redirect("/restock" + told, HttpStatus.SEE_OTHER);
   }
 
   private void csv(Context call) {
     Say say = templates.say(call);
-    call.header("Content-Disposition", "attachment; filename=\"order-" + desk.today() + ".csv\"");
+    call.header(
+        "Content-Disposition", "attachment; filename=\"order-" + service.today() + ".csv\"");
     call.contentType("text/csv; charset=utf-8")
-        .result(OrderCsv.of(say, desk.report(options(call))));
+        .result(OrderCsv.of(say, service.report(options(call))));
   }
 
   private void pdf(Context call) {
@@ -99,8 +102,8 @@ public final class RestockPages {
         Templates.render(
             templates.say(call),
             "restock/order.jte",
-            Map.of("report", desk.report(options(call)), "today", desk.today()));
-    call.header("Content-Disposition", "inline; filename=\"order-" + desk.today() + ".pdf\"");
+            Map.of("report", service.report(options(call)), "today", service.today()));
+    call.header("Content-Disposition", "inline; filename=\"order-" + service.today() + ".pdf\"");
     call.contentType("application/pdf").result(Paper.pdf(document));
   }
 }

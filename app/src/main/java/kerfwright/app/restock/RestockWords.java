@@ -10,7 +10,7 @@ import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.practice.restock.Article;
 import kerfwright.practice.restock.ArticleNeed;
-import kerfwright.practice.restock.Wish;
+import kerfwright.practice.restock.PurchaseRequest;
 import org.jspecify.annotations.Nullable;
 
 /** Articles, reasons and figures of restocking in words. */
@@ -41,23 +41,23 @@ public final class RestockWords {
       case WORN_OUT -> say.at(key, need.worn());
       case EXPIRING -> say.at(key, need.expiring());
       case BUSIEST_DAY -> say.at(key, need.busiestDay(), need.pieces());
-      case WISHED -> wishes(say, need.wishes());
+      case WISHED -> requests(say, need.requests());
       case UNUSED -> say.at(key);
     };
   }
 
-  private static String wishes(Say say, List<Wish> wishes) {
-    return wishes.stream().map(wish -> wish(say, wish)).collect(Collectors.joining(" "));
+  private static String requests(Say say, List<PurchaseRequest> requests) {
+    return requests.stream().map(request -> request(say, request)).collect(Collectors.joining(" "));
   }
 
   /** Which day lacks how many. */
-  public static String wish(Say say, Wish wish) {
-    return say.at("restock.reason-wished", say.day(wish.day()), wish.pieces());
+  public static String request(Say say, PurchaseRequest request) {
+    return say.at("restock.reason-wished", say.day(request.day()), request.pieces());
   }
 
   /** What is wished for and nothing here is like, by its plain name. */
-  public static String type(Wish wish) {
-    return wish.type().replace('-', ' ');
+  public static String type(PurchaseRequest request) {
+    return request.type().replace('-', ' ');
   }
 
   public static String left(Say say, ArticleNeed need) {

@@ -25,16 +25,16 @@ public final class Guard {
   private static final String BEARER = "Bearer ";
 
   private final Doors doors;
-  private final SignInDesk desk;
+  private final SignInService service;
   private final ProgramTokens tokens;
   private final Footprint footprint;
   private final Clock clock;
   private volatile boolean people;
 
   public Guard(
-      Doors doors, SignInDesk desk, ProgramTokens tokens, Footprint footprint, Clock clock) {
+      Doors doors, SignInService service, ProgramTokens tokens, Footprint footprint, Clock clock) {
     this.doors = doors;
-    this.desk = desk;
+    this.service = service;
     this.tokens = tokens;
     this.footprint = footprint;
     this.clock = clock;
@@ -55,7 +55,7 @@ public final class Guard {
 
   /** True where people sign in; once somebody does, it stays so. */
   public boolean hasPeople() {
-    people = people || !desk.accounts().all().isEmpty();
+    people = people || !service.accounts().all().isEmpty();
     return people;
   }
 
@@ -66,7 +66,7 @@ public final class Guard {
 
   void let(Context call, Access access) {
     if (access == Access.OPEN) {
-      signed(call).filter(one -> !desk.locked(one)).ifPresent(one -> one.remember(call));
+      signed(call).filter(one -> !service.locked(one)).ifPresent(one -> one.remember(call));
     } else if (doors.kind() == Doors.Kind.OPEN) {
       // the invented practice: whoever sits at this machine
     } else if (call.header("Authorization") != null) {
@@ -116,7 +116,7 @@ public final class Guard {
       return;
     }
     Signed signed = found.get();
-    if (desk.locked(signed)) {
+    if (service.locked(signed)) {
       turnAway(call, "/locked");
       return;
     }
@@ -126,7 +126,7 @@ public final class Guard {
     } else if (!access.allows(signed.account().role())) {
       footprint.refused(call, signed.account().initials());
       throw new ForbiddenResponse("role");
-    } else if (access.asksForThePassword() && !desk.fresh(signed)) {
+    } else if (access.asksForThePassword() && !service.fresh(signed)) {
       turnAway(call, "/confirm");
     } else {
       footprint.allowed(call, access, signed.account().initials());
@@ -136,7 +136,7 @@ public final class Guard {
   /** Who holds the session of this call, locked or not; empty where nobody does. */
   public Optional<Signed> signed(Context call) {
     String token = call.cookie(doors.cookie(SESSION));
-    return token == null ? Optional.empty() : desk.who(token);
+    return token == null ? Optional.empty() : service.who(token);
   }
 
   /** Leads a page to where it can go on; tells a script that it may not. */

@@ -14,7 +14,7 @@ import kerfwright.app.security.Access;
 import kerfwright.app.security.Guard;
 import kerfwright.app.security.PasswordHash;
 import kerfwright.app.security.PasswordRule;
-import kerfwright.app.security.SignInDesk;
+import kerfwright.app.security.SignInService;
 import kerfwright.app.security.Signed;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.people.Account;
@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 /** One's own password and digits, and the first owner. */
 public final class AccountPages {
   private final Guard guard;
-  private final SignInDesk desk;
+  private final SignInService service;
   private final Settings settings;
   private final @Nullable String firstCode;
   private final Supplier<UUID> ids;
@@ -37,13 +37,13 @@ public final class AccountPages {
    */
   public AccountPages(
       Guard guard,
-      SignInDesk desk,
+      SignInService service,
       Settings settings,
       @Nullable String firstCode,
       Supplier<UUID> ids,
       Templates templates) {
     this.guard = guard;
-    this.desk = desk;
+    this.service = service;
     this.settings = settings;
     this.firstCode = firstCode;
     this.ids = ids;
@@ -75,7 +75,7 @@ public final class AccountPages {
     String fault = "";
     if (firstCode == null
         || guard.hasPeople()
-        || !desk.isCode(firstCode, code, guard.address(call))) {
+        || !service.isCode(firstCode, code, guard.address(call))) {
       fault = "signin.wrong-code";
     } else if (!Person.initialsAreSound(initials)) {
       fault = "setting.initials-needed";
@@ -91,12 +91,12 @@ public final class AccountPages {
     Account owner =
         new Account(
             ids.get(), 1, initials, Role.OWNER, true, PasswordHash.of(password), pinHash, null);
-    if (!desk.accounts().addFirst(owner)) {
+    if (!service.accounts().addFirst(owner)) {
       call.redirect("/sign-in", HttpStatus.SEE_OTHER);
       return;
     }
     NamedPeople.name(settings, owner);
-    guard.hold(call, desk.begin(owner).token());
+    guard.hold(call, service.begin(owner).token());
     call.redirect("/people", HttpStatus.SEE_OTHER);
   }
 
@@ -130,9 +130,9 @@ public final class AccountPages {
     String now = Optional.ofNullable(call.formParam("now")).orElse("");
     String pin = Sent.text(call, "pin");
     Optional<String> fault = fault(password, pin, account.initials());
-    if (!account.mustChoose() && !desk.holds(signed, now, guard.address(call))) {
+    if (!account.mustChoose() && !service.holds(signed, now, guard.address(call))) {
       fault = Optional.of("signin.wrong-password");
-    } else if (fault.isEmpty() && !desk.choose(signed, password, pin)) {
+    } else if (fault.isEmpty() && !service.choose(signed, password, pin)) {
       fault = Optional.of("setting.changed-elsewhere");
     }
     if (fault.isPresent()) {

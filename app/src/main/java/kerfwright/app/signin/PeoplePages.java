@@ -16,7 +16,7 @@ import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.security.PasswordHash;
 import kerfwright.app.security.Secrets;
-import kerfwright.app.security.SignInDesk;
+import kerfwright.app.security.SignInService;
 import kerfwright.app.security.Signed;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.people.Account;
@@ -34,7 +34,7 @@ public final class PeoplePages {
   /**
    * What the pages work with.
    *
-   * @param desk people and their sessions
+   * @param service people and their sessions
    * @param tokens tokens of programs
    * @param settings the people of the practice
    * @param ids fresh ids
@@ -43,7 +43,7 @@ public final class PeoplePages {
    * @param first true where the first owner can be made
    */
   public record Parts(
-      SignInDesk desk,
+      SignInService service,
       ProgramTokens tokens,
       Settings settings,
       Supplier<UUID> ids,
@@ -75,7 +75,7 @@ public final class PeoplePages {
 
   private void show(Context call, Shown shown, String fault) {
     Map<String, Object> values = new HashMap<>();
-    values.put("people", with.desk().accounts().all());
+    values.put("people", with.service().accounts().all());
     values.put("tokens", with.tokens().all());
     values.put("own", Signed.initials(call).orElse(""));
     values.put("now", with.clock().instant());
@@ -110,7 +110,7 @@ public final class PeoplePages {
               PasswordHash.of(code),
               "",
               with.clock().instant().plus(CODE_HOLDS));
-      if (!with.desk().accounts().add(account)) {
+      if (!with.service().accounts().add(account)) {
         refuse(call, "signin.initials-taken");
         return;
       }
@@ -121,7 +121,7 @@ public final class PeoplePages {
 
   private Account known(Context call) {
     return Sent.id(call.pathParam("id"))
-        .flatMap(with.desk().accounts()::find)
+        .flatMap(with.service().accounts()::find)
         .orElseThrow(NotFoundResponse::new);
   }
 
@@ -137,13 +137,13 @@ public final class PeoplePages {
   }
 
   private void change(Context call, Account account, Account next, Shown shown) {
-    if (account.version() != Sent.version(call) || !with.desk().accounts().change(next)) {
+    if (account.version() != Sent.version(call) || !with.service().accounts().change(next)) {
       refuse(call, "signin.not-changed");
       return;
     }
     NamedPeople.name(with.settings(), next);
     if (!Signed.initials(call).equals(Optional.of(account.initials()))) {
-      with.desk().endAll(next);
+      with.service().endAll(next);
     }
     if (shown.secret().isEmpty()) {
       call.redirect("/people", HttpStatus.SEE_OTHER);

@@ -13,7 +13,7 @@ import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.security.Footprint;
 import kerfwright.app.security.Guard;
-import kerfwright.app.security.SignInDesk;
+import kerfwright.app.security.SignInService;
 import kerfwright.app.security.Signed;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.people.Account;
@@ -21,13 +21,13 @@ import kerfwright.practice.people.Account;
 /** In and out: sign-in, lock and switch, sign-out. */
 public final class SignInPages {
   private final Guard guard;
-  private final SignInDesk desk;
+  private final SignInService service;
   private final Footprint footprint;
   private final Templates templates;
 
-  public SignInPages(Guard guard, SignInDesk desk, Footprint footprint, Templates templates) {
+  public SignInPages(Guard guard, SignInService service, Footprint footprint, Templates templates) {
     this.guard = guard;
-    this.desk = desk;
+    this.service = service;
     this.footprint = footprint;
     this.templates = templates;
   }
@@ -75,7 +75,7 @@ public final class SignInPages {
 
   private void signIn(Context call) {
     String initials = Sent.text(call, "initials").toUpperCase(Locale.ROOT);
-    SignInDesk.Answer answer = desk.signIn(initials, password(call), guard.address(call));
+    SignInService.Answer answer = service.signIn(initials, password(call), guard.address(call));
     if (answer.waitS() == 0) {
       footprint.signIn(answer.token() != null, initials, guard.address(call));
     }
@@ -88,7 +88,7 @@ public final class SignInPages {
     call.redirect(To.sent(call), HttpStatus.SEE_OTHER);
   }
 
-  private static void refuse(Context call, SignInDesk.Answer answer) {
+  private static void refuse(Context call, SignInService.Answer answer) {
     if (answer.waitS() > 0) {
       call.header("Retry-After", Long.toString(answer.waitS()));
     }
@@ -107,7 +107,9 @@ public final class SignInPages {
       return;
     }
     List<Account> people =
-        desk.accounts().all().stream().filter(one -> one.active() && !one.pin().isEmpty()).toList();
+        service.accounts().all().stream()
+            .filter(one -> one.active() && !one.pin().isEmpty())
+            .toList();
     Map<String, Object> values = new HashMap<>();
     values.put("people", people);
     values.put("last", device.get().account());
@@ -118,14 +120,14 @@ public final class SignInPages {
 
   private void unlock(Context call) {
     Optional<Signed> device = guard.signed(call);
-    Optional<SignInDesk.Answer> answer =
+    Optional<SignInService.Answer> answer =
         device.flatMap(
             one ->
                 Sent.id(call.formParam("person"))
-                    .map(person -> desk.unlock(one, person, Sent.text(call, "pin"))));
+                    .map(person -> service.unlock(one, person, Sent.text(call, "pin"))));
     boolean let = answer.isPresent() && answer.get().token() != null;
     device
-        .flatMap(any -> Sent.id(call.formParam("person")).flatMap(desk.accounts()::find))
+        .flatMap(any -> Sent.id(call.formParam("person")).flatMap(service.accounts()::find))
         .ifPresent(one -> footprint.signIn(let, one.initials(), guard.address(call)));
     if (!let) {
       call.status(HttpStatus.UNAUTHORIZED);
@@ -137,7 +139,7 @@ public final class SignInPages {
   }
 
   private void lock(Context call) {
-    Signed.in(call).ifPresent(desk::lock);
+    Signed.in(call).ifPresent(service::lock);
     call.redirect("/locked?to=" + To.encoded(To.sent(call)), HttpStatus.SEE_OTHER);
   }
 
@@ -158,7 +160,7 @@ public final class SignInPages {
 
   private void confirmed(Context call) {
     Signed signed = Signed.in(call).orElseThrow(() -> new ForbiddenResponse("role"));
-    SignInDesk.Answer answer = desk.confirm(signed, password(call), guard.address(call));
+    SignInService.Answer answer = service.confirm(signed, password(call), guard.address(call));
     if (answer.token() == null) {
       refuse(call, answer);
       confirm(call, answer.waitS() > 0 ? "signin.wait" : "signin.wrong-password", answer.waitS());
@@ -178,7 +180,7 @@ public final class SignInPages {
    * whoever made them signs in here again.
    */
   private void signOut(Context call) {
-    Signed.in(call).ifPresent(desk::signOut);
+    Signed.in(call).ifPresent(service::signOut);
     guard.hold(call, null);
     boolean waiting = "1".equals(call.formParam("waiting"));
     call.header("Clear-Site-Data", waiting ? "\"cache\"" : "\"cache\", \"cookies\", \"storage\"");

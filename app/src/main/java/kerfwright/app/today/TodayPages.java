@@ -20,7 +20,7 @@ import kerfwright.app.template.Templates;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.handpiece.Handpiece;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.record.Chain;
@@ -50,17 +50,17 @@ public final class TodayPages {
    * @param examples cases of the demo practice
    * @param demo true for the demo practice, which is asked nothing
    * @param visits the next appointments
-   * @param matters who may have something to say
+   * @param notices who may have something to say
    * @param record where the record ends
    */
   public record Parts(
-      DrawerDesk stock,
+      DrawerService stock,
       Settings settings,
       List<Handpiece> handpieces,
       List<CaseLink> examples,
       boolean demo,
       NextVisits visits,
-      List<Matters> matters,
+      List<Notices> notices,
       Supplier<Chain> record) {}
 
   public TodayPages(Parts parts, Templates templates, Clock clock) {
@@ -86,14 +86,14 @@ public final class TodayPages {
         parts.demo() || !Signed.may(call, Access.SET)
             ? Optional.empty()
             : FirstStart.next(set, parts.stock().drawer());
-    List<Matter> matters = new ArrayList<>();
-    parts.matters().forEach(one -> matters.addAll(one.today(say)));
-    matters.sort(Comparator.comparing(Matter::urgent).reversed());
+    List<Notice> notices = new ArrayList<>();
+    parts.notices().forEach(one -> notices.addAll(one.today(say)));
+    notices.sort(Comparator.comparing(Notice::urgent).reversed());
     Map<InstrumentState, Integer> pieces = parts.stock().drawer().pieces();
     Map<String, Object> values = new LinkedHashMap<>();
     values.put("day", LocalDate.now(clock));
     values.put("visits", Signed.may(call, Access.CASES) ? parts.visits().next(say) : List.of());
-    values.put("matters", matters);
+    values.put("matters", notices);
     values.put("record", parts.record().get());
     values.put("examples", parts.examples());
     values.put("demo", parts.demo());

@@ -35,16 +35,16 @@ public record Missing(String words, String form) {
   private static final String MARK = "usual set ";
 
   /** What to add; empty where more than instruments is wanting. */
-  static List<Missing> of(Say say, PlanDesk desk, CutCase cutCase) {
+  static List<Missing> of(Say say, PlanService service, CutCase cutCase) {
     Map<String, StockItem> usual = new LinkedHashMap<>();
-    List<DrawerInstrument> all = new ArrayList<>(desk.clean().instruments());
+    List<DrawerInstrument> all = new ArrayList<>(service.clean().instruments());
     for (StockItem piece :
         UsualSet.pieces(FRICTION_GRIP_RPM, LATCH_RPM, "", Set.of(), UUID::randomUUID)) {
       String id = MARK + piece.label();
       usual.put(id, piece);
       all.add(new DrawerInstrument(id, piece.properties(), 0, 0, DrawerInstrument.State.CLEAN));
     }
-    CutPlan plan = desk.plan(cutCase, new DrawerSnapshot(all));
+    CutPlan plan = service.plan(cutCase, new DrawerSnapshot(all));
     if (plan.refused()) {
       return List.of();
     }

@@ -18,12 +18,12 @@ import kerfwright.app.backup.Watch;
 import kerfwright.app.cli.ServeOptions;
 import kerfwright.app.demo.DemoClock;
 import kerfwright.app.demo.DemoDays;
+import kerfwright.app.demo.DemoHistory;
 import kerfwright.app.demo.DemoPractice;
-import kerfwright.app.demo.DemoRounds;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.SourceText;
-import kerfwright.app.learning.LearningDesk;
+import kerfwright.app.learning.LearningService;
 import kerfwright.app.stocklist.ColumnMapping;
 import kerfwright.app.stocklist.Drafts;
 import kerfwright.app.stocklist.ListFile;
@@ -45,26 +45,26 @@ import kerfwright.app.storage.StoredLessons;
 import kerfwright.app.storage.StoredLoads;
 import kerfwright.app.storage.StoredOrigins;
 import kerfwright.app.storage.StoredPackages;
+import kerfwright.app.storage.StoredPurchaseRequests;
 import kerfwright.app.storage.StoredRecord;
 import kerfwright.app.storage.StoredRuns;
 import kerfwright.app.storage.StoredSettings;
-import kerfwright.app.storage.StoredWishes;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.practice.chairside.CutRuns;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.drawer.Drawer;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
 import kerfwright.practice.handout.Handouts;
 import kerfwright.practice.kept.KeptCases;
 import kerfwright.practice.label.Packages;
-import kerfwright.practice.record.RecordDesk;
-import kerfwright.practice.reprocessing.LoadDesk;
+import kerfwright.practice.record.RecordService;
+import kerfwright.practice.reprocessing.LoadService;
 import kerfwright.practice.reprocessing.Reach;
-import kerfwright.practice.restock.Wishes;
+import kerfwright.practice.restock.PurchaseRequests;
 import kerfwright.practice.setting.Settings;
 import kerfwright.practice.teaching.Lessons;
 import org.jspecify.annotations.Nullable;
@@ -74,10 +74,10 @@ public final class OpenPractice implements AutoCloseable {
   private static final String BACKUPS = "backups";
 
   private final Database database;
-  private final DrawerDesk desk;
-  private final LearningDesk learning;
-  private final RecordDesk record;
-  private final LoadDesk loads;
+  private final DrawerService service;
+  private final LearningService learning;
+  private final RecordService record;
+  private final LoadService loads;
   private final @Nullable Path temporary;
   private final @Nullable Backups backups;
   private final @Nullable Watch watch;
@@ -87,12 +87,15 @@ public final class OpenPractice implements AutoCloseable {
     this.database = database;
     this.temporary = temporary;
     Desks now = Desks.over(database, Clock.systemDefaultZone());
-    this.desk = now.drawer();
+    this.service = now.drawer();
     this.record = now.record();
     this.loads = now.loads();
     this.learning =
-        new LearningDesk(
-            record.record(), new StoredRuns(database), desk.drawer(), new StoredSettings(database));
+        new LearningService(
+            record.record(),
+            new StoredRuns(database),
+            service.drawer(),
+            new StoredSettings(database));
     this.watch = folder == null ? null : new Watch(database, folder);
     this.backups =
         temporary == null
@@ -106,7 +109,7 @@ public final class OpenPractice implements AutoCloseable {
   }
 
   /** The desks that change what is kept, by one clock. */
-  private record Desks(DrawerDesk drawer, RecordDesk record, LoadDesk loads) {
+  private record Desks(DrawerService drawer, RecordService record, LoadService loads) {
     static Desks over(Database database, Clock clock) {
       TimeOrderedIds ids = new TimeOrderedIds(clock, new SecureRandom());
       Newest.ids(database).forEach(ids::after);
@@ -114,15 +117,15 @@ public final class OpenPractice implements AutoCloseable {
       StoredRecord record = new StoredRecord(database);
       StoredLoads loads = new StoredLoads(database);
       return new Desks(
-          new DrawerDesk(drawer, ids, clock),
-          new RecordDesk(
+          new DrawerService(drawer, ids, clock),
+          new RecordService(
               record,
               drawer,
               new StoredOrigins(database),
               new StoredSettings(database),
               ids,
               clock),
-          new LoadDesk(
+          new LoadService(
               loads,
               drawer,
               new StoredSettings(database),
@@ -234,32 +237,32 @@ public final class OpenPractice implements AutoCloseable {
 
   /** A drawer nothing was ever put into takes the folder's drawer.csv, or the demo practice's. */
   private void fill(@Nullable Path folder, boolean demo) throws BadInput {
-    if (desk.drawer().revision() > 0) {
+    if (service.drawer().revision() > 0) {
       return;
     }
     Path own = folder == null ? null : folder.resolve("drawer.csv");
     if (own != null && Files.exists(own)) {
-      fill(SourceText.of(own), "drawer.csv", desk);
+      fill(SourceText.of(own), "drawer.csv", service);
     } else if (demo) {
       Clock real = Clock.systemDefaultZone();
       DemoClock past = DemoClock.threeDaysBefore(real);
       Desks then = Desks.over(database, past);
       fill(DemoPractice.drawerText(), "demo practice", then.drawer());
-      new DemoRounds(then.drawer(), then.record(), then.loads(), past)
+      new DemoHistory(then.drawer(), then.record(), then.loads(), past)
           .fill(settings(), real.instant());
-      fill(DemoPractice.morePiecesText(), "demo practice", desk);
+      fill(DemoPractice.morePiecesText(), "demo practice", service);
       DemoDays.keep(days(), LocalDate.now(real));
     }
   }
 
-  private static void fill(SourceText source, String note, DrawerDesk desk) throws BadInput {
+  private static void fill(SourceText source, String note, DrawerService service) throws BadInput {
     String origin = source.origin();
     ListTable table = table(source);
     ColumnMapping mapping = ColumnMapping.guess(table.header());
     Say english = Say.in(Language.ENGLISH);
     List<Fault> faults = new ArrayList<>();
     List<StockItem> items = new ArrayList<>();
-    RowMeaning meaning = new RowMeaning(InstrumentState.QUARANTINE, desk::newId, Set.of());
+    RowMeaning meaning = new RowMeaning(InstrumentState.QUARANTINE, service::newId, Set.of());
     for (ListedRow row : meaning.read(table, mapping)) {
       row.problems()
           .forEach(one -> faults.add(new Fault(origin, row.line(), "", one.in(english), null)));
@@ -270,7 +273,7 @@ public final class OpenPractice implements AutoCloseable {
     if (!faults.isEmpty()) {
       throw new BadInput(faults);
     }
-    if (!desk.add(items, note).done()) {
+    if (!service.add(items, note).done()) {
       throw new BadInput(origin, "another process is filling this drawer; start again");
     }
   }
@@ -283,16 +286,16 @@ public final class OpenPractice implements AutoCloseable {
     }
   }
 
-  public DrawerDesk desk() {
-    return desk;
+  public DrawerService service() {
+    return service;
   }
 
   /** The cut record, with the drawer that moves with it. */
-  public RecordDesk record() {
+  public RecordService record() {
     return record;
   }
 
-  public LoadDesk loads() {
+  public LoadService loads() {
     return loads;
   }
 
@@ -305,8 +308,8 @@ public final class OpenPractice implements AutoCloseable {
   }
 
   /** What planned days lack and is to be ordered. */
-  public Wishes wishes() {
-    return new StoredWishes(database);
+  public PurchaseRequests requests() {
+    return new StoredPurchaseRequests(database);
   }
 
   public Settings settings() {
@@ -333,7 +336,7 @@ public final class OpenPractice implements AutoCloseable {
   }
 
   /** What the practice's log teaches; the same for plans and pages. */
-  public LearningDesk learning() {
+  public LearningService learning() {
     return learning;
   }
 

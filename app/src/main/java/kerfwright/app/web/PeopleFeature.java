@@ -6,7 +6,7 @@ import kerfwright.app.network.PairingPages;
 import kerfwright.app.security.Footprint;
 import kerfwright.app.security.Gate;
 import kerfwright.app.security.Guard;
-import kerfwright.app.security.SignInDesk;
+import kerfwright.app.security.SignInService;
 import kerfwright.app.signin.AccountPages;
 import kerfwright.app.signin.PeoplePages;
 import kerfwright.app.signin.SignInPages;
@@ -28,24 +28,29 @@ final class PeopleFeature {
 
   PeopleFeature(OpenPractice open, Entrance entrance, Templates templates, Clock clock) {
     StoredTokens tokens = new StoredTokens(open.database());
-    SignInDesk desk =
-        new SignInDesk(
+    SignInService service =
+        new SignInService(
             new StoredAccounts(open.database()), new StoredSessions(open.database()), clock);
     StoredTrail trail = new StoredTrail(open.database());
     Footprint footprint = new Footprint(trail, clock);
-    Guard guard = new Guard(entrance.doors(), desk, tokens, footprint, clock);
+    Guard guard = new Guard(entrance.doors(), service, tokens, footprint, clock);
     this.gate = new Gate(entrance.doors(), guard);
-    this.signIn = new SignInPages(guard, desk, footprint, templates);
+    this.signIn = new SignInPages(guard, service, footprint, templates);
     this.account =
         new AccountPages(
-            guard, desk, open.settings(), entrance.firstCode(), open.desk()::newId, templates);
+            guard,
+            service,
+            open.settings(),
+            entrance.firstCode(),
+            open.service()::newId,
+            templates);
     this.people =
         new PeoplePages(
             new PeoplePages.Parts(
-                desk,
+                service,
                 tokens,
                 open.settings(),
-                open.desk()::newId,
+                open.service()::newId,
                 clock,
                 entrance.network() != null && entrance.network().fingerprint().isPresent(),
                 entrance.firstCode() != null),

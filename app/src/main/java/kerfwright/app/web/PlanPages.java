@@ -14,7 +14,7 @@ import kerfwright.app.input.Fields;
 import kerfwright.app.input.Node;
 import kerfwright.app.input.SourceText;
 import kerfwright.app.input.TreeReader;
-import kerfwright.app.kept.KeptDesk;
+import kerfwright.app.kept.KeptService;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.plan.PlanJson;
 import kerfwright.app.plan.PlanText;
@@ -25,16 +25,20 @@ import kerfwright.planner.plan.CutPlan;
 
 /** The plan of a case as page, fragment, card and JSON. */
 final class PlanPages {
-  private final PlanDesk desk;
+  private final PlanService service;
   private final CasePages cases;
   private final Templates templates;
   private final PlanDrawings drawings;
-  private final KeptDesk kept;
+  private final KeptService kept;
 
   PlanPages(
-      PlanDesk desk, CasePages cases, KeptDesk kept, Templates templates, PlanDrawings drawings) {
+      PlanService service,
+      CasePages cases,
+      KeptService kept,
+      Templates templates,
+      PlanDrawings drawings) {
     this.kept = kept;
-    this.desk = desk;
+    this.service = service;
     this.cases = cases;
     this.templates = templates;
     this.drawings = drawings;
@@ -47,13 +51,13 @@ final class PlanPages {
       return;
     }
     try {
-      CutPlan plan = desk.plan(desk.read(form.toNode()));
+      CutPlan plan = service.plan(service.read(form.toNode()));
       Map<String, Object> values =
           new HashMap<>(Map.of("plan", plan, "form", form, "drawings", drawings));
       values.put(
           "missing",
           plan.refused()
-              ? Missing.of(templates.say(call), desk, plan.cutCase())
+              ? Missing.of(templates.say(call), service, plan.cutCase())
               : List.<Missing>of());
       values.put("kept", kept.of(plan.cutCase()).orElse(null));
       templates.html(call, "plan.jte", values);
@@ -66,7 +70,7 @@ final class PlanPages {
   void keep(Context call) {
     CaseForm form = CaseForm.of(call.formParamMap());
     try {
-      kept.keep(desk.plan(desk.read(form.toNode())), form.query());
+      kept.keep(service.plan(service.read(form.toNode())), form.query());
       call.redirect("/plan?" + form.query(), HttpStatus.SEE_OTHER);
     } catch (BadInput bad) {
       cases.refused(call, form, bad);
@@ -78,7 +82,7 @@ final class PlanPages {
     CaseForm form = CaseForm.of(call.queryParamMap());
     PlanPreview preview;
     try {
-      preview = PlanPreview.of(desk.look(desk.read(form.toNode())));
+      preview = PlanPreview.of(service.look(service.read(form.toNode())));
     } catch (BadInput bad) {
       preview = PlanPreview.of(templates.say(call), form, bad.faults());
     }
@@ -89,7 +93,7 @@ final class PlanPages {
   void json(Context call) {
     try {
       CaseForm form = CaseForm.of(call.queryParamMap());
-      CutPlan plan = desk.plan(desk.read(form.toNode()));
+      CutPlan plan = service.plan(service.read(form.toNode()));
       json(call, plan);
     } catch (BadInput bad) {
       ApiFaults.answer(call, bad);
@@ -100,7 +104,7 @@ final class PlanPages {
   void text(Context call) {
     CaseForm form = CaseForm.of(call.queryParamMap());
     try {
-      CutPlan plan = desk.plan(desk.read(form.toNode()));
+      CutPlan plan = service.plan(service.read(form.toNode()));
       call.contentType("text/plain; charset=utf-8").result(PlanText.of(templates.say(call), plan));
     } catch (BadInput bad) {
       cases.refused(call, form, bad);
@@ -110,7 +114,7 @@ final class PlanPages {
   void pdf(Context call) {
     CaseForm form = CaseForm.of(call.queryParamMap());
     try {
-      CutPlan plan = desk.plan(desk.read(form.toNode()));
+      CutPlan plan = service.plan(service.read(form.toNode()));
       if (plan.refused()) {
         call.redirect("/plan?" + form.query());
         return;
@@ -128,10 +132,10 @@ final class PlanPages {
   void api(Context call) throws IOException {
     try {
       SourceText source = SourceText.of("request", new ByteArrayInputStream(call.bodyAsBytes()));
-      CutCase cutCase = desk.read(TreeReader.json(source));
-      int samples = (int) whole(call, "samples", PlanDesk.SAMPLES, 100_000);
-      long seed = whole(call, "seed", PlanDesk.SEED, 1_000_000_000_000L);
-      json(call, desk.plan(cutCase, samples, seed));
+      CutCase cutCase = service.read(TreeReader.json(source));
+      int samples = (int) whole(call, "samples", PlanService.SAMPLES, 100_000);
+      long seed = whole(call, "seed", PlanService.SEED, 1_000_000_000_000L);
+      json(call, service.plan(cutCase, samples, seed));
     } catch (BadInput bad) {
       ApiFaults.answer(call, bad);
     }

@@ -23,7 +23,7 @@ import kerfwright.practice.kept.KeptCases;
 import kerfwright.schedule.Need;
 
 /** Needs of a case by its plan with the clean stock of the drawer. */
-record PlannedNeeds(Wiring wiring, PlanDesk desk, KeptCases kept) implements CaseNeeds {
+record PlannedNeeds(Wiring wiring, PlanService service, KeptCases kept) implements CaseNeeds {
   private static final int FEW_SAMPLES = 1;
 
   @Override
@@ -35,7 +35,7 @@ record PlannedNeeds(Wiring wiring, PlanDesk desk, KeptCases kept) implements Cas
     List<List<Need>> plans = new ArrayList<>();
     for (UUID id : sitting) {
       String form = kept.find(id).map(KeptCase::form).orElse("");
-      plans.add(needs(desk.read(CaseForm.ofQuery(form).toNode())));
+      plans.add(needs(service.read(CaseForm.ofQuery(form).toNode())));
     }
     return Sitting.tray(plans);
   }
@@ -53,7 +53,7 @@ record PlannedNeeds(Wiring wiring, PlanDesk desk, KeptCases kept) implements Cas
   }
 
   private List<Need> needs(CutCase cutCase) throws BadInput {
-    CutPlan plan = desk.plan(cutCase, FEW_SAMPLES, PlanDesk.SEED);
+    CutPlan plan = service.plan(cutCase, FEW_SAMPLES, PlanService.SEED);
     if (plan.refused()) {
       throw new BadInput("case", Say.in(Language.ENGLISH).of(plan.findings().get(0).message()));
     }

@@ -34,11 +34,11 @@ import kerfwright.quantity.SourceKey;
 final class ReferencePages {
   private static final int LONGEST = 60;
 
-  private final PlanDesk desk;
+  private final PlanService service;
   private final Templates templates;
 
-  ReferencePages(PlanDesk desk, Templates templates) {
-    this.desk = desk;
+  ReferencePages(PlanService service, Templates templates) {
+    this.service = service;
     this.templates = templates;
   }
 
@@ -98,7 +98,7 @@ final class ReferencePages {
     Map<String, Object> values = new HashMap<>();
     values.put("typed", typed);
     InstrumentProperties wanted = typed.asked() ? typed.properties() : null;
-    AlikeAnswer answer = wanted == null ? null : AlikeAnswer.of(wanted, desk.clean());
+    AlikeAnswer answer = wanted == null ? null : AlikeAnswer.of(wanted, service.clean());
     values.put("answer", answer);
     values.put(
         "unknown",

@@ -20,11 +20,11 @@ import kerfwright.app.daypage.DayFeature;
 import kerfwright.app.drawer.DrawerPages;
 import kerfwright.app.drawer.ImportPages;
 import kerfwright.app.drawer.ItemPages;
-import kerfwright.app.kept.KeptDesk;
 import kerfwright.app.kept.KeptPages;
+import kerfwright.app.kept.KeptService;
 import kerfwright.app.learner.LearnerPages;
 import kerfwright.app.network.Network;
-import kerfwright.app.reprocessing.LoadMatters;
+import kerfwright.app.reprocessing.LoadNotices;
 import kerfwright.app.security.Access;
 import kerfwright.app.setting.SettingPages;
 import kerfwright.app.storage.Newest;
@@ -32,8 +32,8 @@ import kerfwright.app.storage.StorageFault;
 import kerfwright.app.teaching.TeachFeature;
 import kerfwright.app.template.Templates;
 import kerfwright.app.today.CaseLink;
-import kerfwright.app.today.ClockMatters;
-import kerfwright.app.today.DrawerMatters;
+import kerfwright.app.today.ClockNotices;
+import kerfwright.app.today.DrawerNotices;
 import kerfwright.app.today.TodayPages;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
@@ -60,15 +60,15 @@ public final class WebServer {
   private final ImportPages lists;
   private final SettingPages settings;
   private final ChairsidePages chairside;
-  private final AroundPages around;
-  private final RoundPages round;
+  private final StockPages around;
+  private final InstrumentCyclePages round;
   private final LearnerPages learner;
   private final TeachFeature teach;
   private final PeopleFeature people;
 
   private WebServer(
       Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo, Entrance entrance) {
-    PlanDesk desk = new PlanDesk(wiring, open.desk().drawer(), open.learning());
+    PlanService service = new PlanService(wiring, open.service().drawer(), open.learning());
     this.templates =
         new Templates(
             open.settings(),
@@ -77,19 +77,19 @@ public final class WebServer {
     this.day =
         new DayFeature(
             open.days(),
-            open.desk(),
+            open.service(),
             open.loads().loads(),
-            open.wishes(),
+            open.requests(),
             open.record().record(),
             open.settings(),
-            new PlannedNeeds(wiring, desk, open.keptCases()),
+            new PlannedNeeds(wiring, service, open.keptCases()),
             open.keptCases(),
             templates,
             Clock.systemDefaultZone());
     this.today =
         new TodayPages(
             new TodayPages.Parts(
-                open.desk(),
+                open.service(),
                 open.settings(),
                 wiring.cases().handpieces(),
                 examples.stream()
@@ -98,40 +98,41 @@ public final class WebServer {
                 demo,
                 day::nextVisits,
                 List.of(
-                    new ClockMatters(() -> Newest.time(open.database()), Clock.systemDefaultZone()),
-                    new DrawerMatters(open.desk().drawer()),
-                    new LoadMatters(
+                    new ClockNotices(() -> Newest.time(open.database()), Clock.systemDefaultZone()),
+                    new DrawerNotices(open.service().drawer()),
+                    new LoadNotices(
                         open.loads().loads(), open.settings(), Clock.systemDefaultZone())),
                 () -> open.record().record().end()),
             templates,
             Clock.systemDefaultZone());
     this.cases = new CasePages(wiring, open.settings(), templates);
-    this.whatIf = new WhatIfPages(desk, templates);
-    KeptDesk kept = new KeptDesk(open.keptCases(), open.desk()::newId, Clock.systemDefaultZone());
-    this.plans = new PlanPages(desk, cases, kept, templates, wiring.drawings());
+    this.whatIf = new WhatIfPages(service, templates);
+    KeptService kept =
+        new KeptService(open.keptCases(), open.service()::newId, Clock.systemDefaultZone());
+    this.plans = new PlanPages(service, cases, kept, templates, wiring.drawings());
     this.kept =
         new KeptPages(
             new KeptPages.Parts(
-                kept, desk.runs(), open.record().record(), open.runs(), wiring.drawings()),
+                kept, service.runs(), open.record().record(), open.runs(), wiring.drawings()),
             templates,
             Clock.systemDefaultZone());
     if (demo) {
       examples.forEach(one -> kept.keep(one, FilledForm.of(one).query()));
     }
-    this.reference = new ReferencePages(desk, templates);
-    this.drawer = new DrawerPages(open.desk(), templates, demo);
+    this.reference = new ReferencePages(service, templates);
+    this.drawer = new DrawerPages(open.service(), templates, demo);
     Clock clock = Clock.systemDefaultZone();
-    this.items = new ItemPages(open.desk(), open.packages(), templates, clock);
-    this.around = new AroundPages(open, templates, clock);
+    this.items = new ItemPages(open.service(), open.packages(), templates, clock);
+    this.around = new StockPages(open, templates, clock);
     this.settings = new SettingPages(open.settings(), templates);
-    this.lists = new ImportPages(open.desk(), open.drafts(), templates);
-    this.round = new RoundPages(open, day::loadsChanged, templates, clock);
+    this.lists = new ImportPages(open.service(), open.drafts(), templates);
+    this.round = new InstrumentCyclePages(open, day::loadsChanged, templates, clock);
     this.learner =
         new LearnerPages(
             wiring,
             new LearnerPages.Parts(
                 open.lessons(),
-                open.desk()::newId,
+                open.service()::newId,
                 clock,
                 LearnerPages::networkAddress,
                 assets::serve),
@@ -139,23 +140,23 @@ public final class WebServer {
     this.teach =
         new TeachFeature(
             new TeachFeature.Parts(
-                desk.teaching(),
+                service.teaching(),
                 open.keptCases(),
                 open.handouts(),
-                open.desk()::newId,
+                open.service()::newId,
                 wiring.drawings()),
             templates,
             clock);
     this.chairside =
         new ChairsidePages(
             new ChairsidePages.Parts(
-                desk.runs(),
+                service.runs(),
                 open.runs(),
-                open.desk().drawer(),
-                new ChairReports(open.record()::log, new EventReports(open.runs(), open.desk())),
+                open.service().drawer(),
+                new ChairReports(open.record()::log, new EventReports(open.runs(), open.service())),
                 run -> KeptPages.uses(open.record().record(), run),
                 open.settings(),
-                open.desk()::newId,
+                open.service()::newId,
                 Clock.systemUTC(),
                 wiring.drawings()),
             templates);

@@ -16,11 +16,11 @@ import kerfwright.planner.casework.CutCase;
 
 /** What one change would do to a plan: beside it, or as a page of its own without script. */
 final class WhatIfPages {
-  private final PlanDesk desk;
+  private final PlanService service;
   private final Templates templates;
 
-  WhatIfPages(PlanDesk desk, Templates templates) {
-    this.desk = desk;
+  WhatIfPages(PlanService service, Templates templates) {
+    this.service = service;
     this.templates = templates;
   }
 
@@ -32,8 +32,8 @@ final class WhatIfPages {
   private void answer(Context call, boolean fresh) {
     String query = Optional.ofNullable(call.queryParam("of")).orElse("");
     try {
-      CutCase cutCase = desk.read(CaseForm.ofQuery(query).toNode());
-      WhatIf plan = desk.whatIf(cutCase).orElse(null);
+      CutCase cutCase = service.read(CaseForm.ofQuery(query).toNode());
+      WhatIf plan = service.whatIf(cutCase).orElse(null);
       if (plan == null) {
         call.redirect("/plan?" + query);
         return;

@@ -39,6 +39,21 @@
   document.addEventListener("htmx:oobBeforeSwap", (event) => {
     if (typedAt[event.detail.target.id] > asked) event.detail.shouldSwap = false;
   });
+  // nothing moves under a finger that presses the button: what comes meanwhile is let go
+  let pressed = false;
+  document.addEventListener("pointerdown", (event) => {
+    pressed = event.target instanceof Element && event.target.closest("form.case p.actions button") !== null;
+  });
+  for (const end of ["pointerup", "pointercancel"]) {
+    document.addEventListener(end, () => setTimeout(() => { pressed = false; }, 0));
+  }
+  for (const swap of ["htmx:beforeSwap", "htmx:oobBeforeSwap"]) {
+    document.addEventListener(swap, (event) => {
+      if (!pressed) return;
+      event.detail.shouldSwap = false;
+      if (event.detail.target.id === "preview") follow();
+    });
+  }
   // typed before this ran, or brought back by the browser
   const typed = document.querySelectorAll("form.case input:not([type=radio], [type=checkbox], [type=hidden])");
   if ([...typed].some((field) => field.value !== field.defaultValue)) follow();

@@ -117,8 +117,7 @@ class ArchitectureTest {
             "java.net..",
             "java.sql..",
             "java.time..",
-            "java.util.logging..",
-            "java.util.concurrent..")
+            "java.util.logging..")
         .orShould()
         .callMethod(System.class, "currentTimeMillis")
         .orShould()
@@ -129,6 +128,19 @@ class ArchitectureTest {
         .accessField(System.class, "out")
         .orShould()
         .accessField(System.class, "err")
+        .check(ALL);
+  }
+
+  @Test
+  void samplesAloneAreSharedBetweenCores() {
+    noClasses()
+        .that()
+        .resideInAnyPackage("kerfwright.physics..", "kerfwright.planner..", "kerfwright.quantity..")
+        .and()
+        .doNotHaveSimpleName("Parts")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("java.util.concurrent..")
         .check(ALL);
   }
 

@@ -31,8 +31,8 @@ import kerfwright.app.storage.StoredDrawer;
 import kerfwright.app.storage.StoredPackages;
 import kerfwright.app.storage.StoredSettings;
 import kerfwright.catalogue.number.DrawerFields;
-import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.DrawerQuery;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.drawer.StockItem;
@@ -57,33 +57,36 @@ class ArchiveTest {
     return Database.file(folder.resolve("d" + made++ + ".db"));
   }
 
-  private static DrawerDesk desk(Database database) {
-    return new DrawerDesk(
+  private static DrawerService service(Database database) {
+    return new DrawerService(
         new StoredDrawer(database),
         new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(5)),
         Clock.systemUTC());
   }
 
-  private static StockItem item(DrawerDesk desk, String label) {
+  private static StockItem item(DrawerService service, String label) {
     return StockItem.fresh(
-        desk.newId(),
+        service.newId(),
         label,
         DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8.0")));
   }
 
   /** A drawer with history, awkward texts, nulls and settings. */
   private static void fill(Database database) {
-    DrawerDesk desk = desk(database);
+    DrawerService service = service(database);
     List<StockItem> items = new ArrayList<>();
     for (int i = 0; i < 40; i++) {
-      items.add(item(desk, "Ä" + i));
+      items.add(item(service, "Ä" + i));
     }
     assertTrue(
-        desk.add(items, "a \"quoted\", note;\r\nwith lines\t\\ and ' \u0001 \ud83e\uddb7").done());
+        service
+            .add(items, "a \"quoted\", note;\r\nwith lines\t\\ and ' \u0001 \ud83e\uddb7")
+            .done());
     Pick pick = new Pick(items.get(3).id(), 1);
-    assertTrue(desk.edit(pick, draft -> draft.cutMm3ByMaterial.put("enamel", 1.0 / 3), "").done());
-    var moved = desk.move(List.of(new Pick(items.get(4).id(), 1)), InstrumentState.CLEANING, "");
-    assertTrue(desk.undo(moved.batch(), "").done());
+    assertTrue(
+        service.edit(pick, draft -> draft.cutMm3ByMaterial.put("enamel", 1.0 / 3), "").done());
+    var moved = service.move(List.of(new Pick(items.get(4).id(), 1)), InstrumentState.CLEANING, "");
+    assertTrue(service.undo(moved.batch(), "").done());
     new StoredPackages(database)
         .put(
             items.get(1).id(),
@@ -112,8 +115,8 @@ class ArchiveTest {
         new StoredDrawer(reopened).list(DrawerQuery.all(1000)));
     assertEquals(new StoredSettings(from).read(), new StoredSettings(reopened).read());
     // and it is used on as if nothing had happened
-    DrawerDesk desk = desk(reopened);
-    assertTrue(desk.add(List.of(item(desk, "new")), "").done());
+    DrawerService service = service(reopened);
+    assertTrue(service.add(List.of(item(service, "new")), "").done());
     Path again = file();
     Archive.write(from, again, NOON);
     assertEquals(-1, Files.mismatch(content(archive), content(again)), "same data, same archive");
@@ -162,8 +165,8 @@ class ArchiveTest {
     try (Database from = sqlite();
         Database full = Database.file(file)) {
       fill(from);
-      DrawerDesk desk = desk(full);
-      assertTrue(desk.add(List.of(item(desk, "mine")), "").done());
+      DrawerService service = service(full);
+      assertTrue(service.add(List.of(item(service, "mine")), "").done());
       List<String> before = sums(full);
       Path archive = file();
       Archive.write(from, archive, NOON);
@@ -197,8 +200,8 @@ class ArchiveTest {
     Path archive = file();
     Path newest = folder.resolve("newest.db");
     try (Database now = Database.file(newest)) {
-      DrawerDesk desk = desk(now);
-      assertTrue(desk.add(List.of(item(desk, "D1")), "").done());
+      DrawerService service = service(now);
+      assertTrue(service.add(List.of(item(service, "D1")), "").done());
     }
     Database.file(old, "2").close();
     try (var connection = java.sql.DriverManager.getConnection("jdbc:sqlite:" + old);
@@ -247,7 +250,7 @@ class ArchiveTest {
   void whatIsWrittenMeanwhileIsInTheArchiveWholeOrNotAtAll() throws Exception {
     for (Database database : List.of(sqlite(), Database.server(PostgresOfTests.newDatabase()))) {
       try (database) {
-        DrawerDesk desk = desk(database);
+        DrawerService service = service(database);
         AtomicBoolean stop = new AtomicBoolean();
         AtomicInteger written = new AtomicInteger();
         Thread writer =
@@ -256,7 +259,7 @@ class ArchiveTest {
                   while (!stop.get()) {
                     // two items a change: half a change would leave an odd number
                     String name = "W" + written.getAndIncrement();
-                    desk.add(List.of(item(desk, name + "a"), item(desk, name + "b")), "");
+                    service.add(List.of(item(service, name + "a"), item(service, name + "b")), "");
                   }
                 });
         writer.setDaemon(true);

@@ -21,12 +21,12 @@ import kerfwright.app.storage.Newest;
 import kerfwright.app.storage.StoredDrafts;
 import kerfwright.app.storage.StoredDrawer;
 import kerfwright.app.storage.StoredSettings;
-import kerfwright.app.today.ClockMatters;
+import kerfwright.app.today.ClockNotices;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.number.DrawerFields;
-import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.DrawerEntry;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
@@ -85,8 +85,8 @@ class ClockAheadTest {
   void historyKeepsTheOrderItWasMadeInAndTodaySaysWhatIsAhead() throws Exception {
     try (Database database = Database.file(folder.resolve("c.db"))) {
       StoredDrawer drawer = new StoredDrawer(database);
-      DrawerDesk then =
-          new DrawerDesk(drawer, new TimeOrderedIds(AHEAD, new SplittableRandom(1)), AHEAD);
+      DrawerService then =
+          new DrawerService(drawer, new TimeOrderedIds(AHEAD, new SplittableRandom(1)), AHEAD);
       StockItem item =
           StockItem.fresh(
               then.newId(),
@@ -95,12 +95,12 @@ class ClockAheadTest {
                   java.util.Map.of(
                       "iso", "806 314 197 534 014", "head_length_mm", "8", "max_rpm", "300000")));
       then.add(List.of(item), "");
-      ClockMatters matters = new ClockMatters(() -> Newest.time(database), NOW);
+      ClockNotices notices = new ClockNotices(() -> Newest.time(database), NOW);
       Say english = Say.in(Language.ENGLISH);
-      assertTrue(matters.today(english).get(0).text().contains("25 Nov 2027"));
+      assertTrue(notices.today(english).get(0).text().contains("25 Nov 2027"));
       TimeOrderedIds ids = new TimeOrderedIds(NOW, new SplittableRandom(2));
       Newest.ids(database).forEach(ids::after);
-      DrawerDesk now = new DrawerDesk(drawer, ids, NOW);
+      DrawerService now = new DrawerService(drawer, ids, NOW);
       StockItem there = drawer.find(item.id()).orElseThrow();
       now.edit(new Pick(there.id(), there.version()), draft -> draft.place = "left", "");
       List<String> places = new ArrayList<>();
@@ -108,7 +108,7 @@ class ClockAheadTest {
         places.add(one.after().place());
       }
       assertEquals(List.of("", "left"), places);
-      assertEquals(List.of(), matters.today(english));
+      assertEquals(List.of(), notices.today(english));
     }
   }
 }

@@ -12,7 +12,7 @@ import kerfwright.app.Run;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.StoredDrawer;
 import kerfwright.catalogue.number.DrawerFields;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
 import org.junit.jupiter.api.BeforeEach;
@@ -25,8 +25,8 @@ class OwnCutCommandTest {
   @BeforeEach
   void aDrawerWithOneDiamond() throws Exception {
     try (Database database = Database.file(folder.resolve("kerfwright.db"))) {
-      DrawerDesk stock =
-          new DrawerDesk(
+      DrawerService stock =
+          new DrawerService(
               new StoredDrawer(database),
               new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(5)),
               Clock.systemUTC());

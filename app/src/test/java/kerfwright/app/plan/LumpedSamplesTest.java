@@ -12,7 +12,7 @@ import java.util.function.Supplier;
 import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseFile;
 import kerfwright.app.input.BadInput;
-import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.planner.PlanOptions;
 import kerfwright.planner.Planner;
 import kerfwright.planner.WhatIf;

@@ -8,8 +8,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import kerfwright.app.EnglishWords;
+import kerfwright.app.Thorough;
 import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseReader;
 import kerfwright.app.input.SourceText;
@@ -77,14 +77,8 @@ class PlanCardTest {
     }
   }
 
-  static List<String> examples() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("../examples"))) {
-      return files
-          .map(file -> file.getFileName().toString())
-          .filter(name -> name.endsWith(".yaml") && !name.startsWith("day-"))
-          .sorted()
-          .toList();
-    }
+  static List<String> examples() {
+    return Thorough.examples().stream().map(file -> file.getFileName().toString()).toList();
   }
 
   @ParameterizedTest

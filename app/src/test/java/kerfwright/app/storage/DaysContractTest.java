@@ -16,8 +16,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DayBook;
+import kerfwright.practice.daylist.KeptRemedy;
 import kerfwright.practice.daylist.PlannedDay;
-import kerfwright.practice.daylist.RemedyTold;
 import kerfwright.practice.daylist.TrayTemplate;
 import kerfwright.schedule.Appointment;
 import kerfwright.schedule.Day;
@@ -89,7 +89,7 @@ abstract class DaysContractTest {
             List.of(new Shortage("A1", "flame")),
             List.of(new GoalResult(Goal.SHORTAGES, 1, 0, false, 0.5)),
             "test");
-    List<RemedyTold> remedies = new ArrayList<>();
+    List<KeptRemedy> remedies = new ArrayList<>();
     for (Remedy one :
         List.of(
             new Remedy.UseSubstitute("A1", "round", "flame", 1.5),
@@ -98,7 +98,7 @@ abstract class DaysContractTest {
             new Remedy.LoadBeforeOpening(List.of(new InstrumentRef("round", 1))),
             new Remedy.LoadBeside(),
             new Remedy.BuyMore("round", 2))) {
-      remedies.add(new RemedyTold(one, 10, 0, 2, true));
+      remedies.add(new KeptRemedy(one, 10, 0, 2, true));
     }
     return new PlannedDay(
         problem, Map.of("round", List.of("R1", "R2"), "flame", List.of()), plan, remedies);

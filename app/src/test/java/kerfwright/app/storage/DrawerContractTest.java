@@ -20,9 +20,9 @@ import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.instrument.ShapeFamily;
 import kerfwright.catalogue.number.DrawerFields;
-import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.DrawerQuery;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Outcome;
 import kerfwright.practice.drawer.Pick;
@@ -42,7 +42,7 @@ abstract class DrawerContractTest {
       Map.of("kind", "carbide", "us", "330", "shank", "FG", "blades", "6", "overall_mm", "19");
 
   private Database database;
-  private DrawerDesk desk;
+  private DrawerService service;
 
   /** A new, empty database. */
   abstract Database open() throws Exception;
@@ -50,8 +50,8 @@ abstract class DrawerContractTest {
   @BeforeEach
   void start() throws Exception {
     database = open();
-    desk =
-        new DrawerDesk(
+    service =
+        new DrawerService(
             new StoredDrawer(database),
             new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(5)),
             Clock.systemUTC());
@@ -65,21 +65,21 @@ abstract class DrawerContractTest {
   }
 
   private StockItem item(String label, Map<String, String> fields) {
-    return StockItem.fresh(desk.newId(), label, DrawerFields.of(fields));
+    return StockItem.fresh(service.newId(), label, DrawerFields.of(fields));
   }
 
   private StockItem added(String label, Map<String, String> fields) {
     StockItem item = item(label, fields);
-    assertTrue(desk.add(List.of(item), "").done());
+    assertTrue(service.add(List.of(item), "").done());
     return item;
   }
 
   private StockItem now(StockItem item) {
-    return desk.drawer().find(item.id()).orElseThrow();
+    return service.drawer().find(item.id()).orElseThrow();
   }
 
   private Outcome move(StockItem item, InstrumentState to) {
-    return desk.move(List.of(new Pick(item.id(), now(item).version())), to, "");
+    return service.move(List.of(new Pick(item.id(), now(item).version())), to, "");
   }
 
   @Test
@@ -87,7 +87,7 @@ abstract class DrawerContractTest {
     StockItem plain = item("Ä/1", DIAMOND);
     StockItem full =
         new StockItem(
-            desk.newId(),
+            service.newId(),
             1,
             "L-7",
             25,
@@ -101,10 +101,10 @@ abstract class DrawerContractTest {
             Map.of("enamel", 12.25, "dentine", 1.0 / 3),
             InstrumentState.QUARANTINE,
             false);
-    assertTrue(desk.add(List.of(plain, full), "delivery").done());
+    assertTrue(service.add(List.of(plain, full), "delivery").done());
     assertEquals(plain, now(plain));
     assertEquals(full, now(full));
-    DrawerEntry line = desk.drawer().history(full.id()).get(0);
+    DrawerEntry line = service.drawer().history(full.id()).get(0);
     assertEquals(full, line.after());
     assertEquals("delivery", line.note());
     assertEquals(DrawerEntry.What.ADDED, line.what());
@@ -120,7 +120,7 @@ abstract class DrawerContractTest {
     Outcome outcome = move(item, InstrumentState.IN_LOAD);
     assertEquals(Refusal.Plain.LOAD_TAKES, outcome.obstacles().get(0).why());
     assertEquals(1, now(item).uses());
-    assertEquals(4, desk.drawer().history(item.id()).size());
+    assertEquals(4, service.drawer().history(item.id()).size());
     assertEquals(4, now(item).version());
   }
 
@@ -129,15 +129,15 @@ abstract class DrawerContractTest {
     StockItem used = added("D1", DIAMOND);
     StockItem clean = added("D2", DIAMOND);
     assertTrue(move(used, InstrumentState.USED).done());
-    long revision = desk.drawer().revision();
+    long revision = service.drawer().revision();
     Outcome outcome =
-        desk.move(
+        service.move(
             List.of(new Pick(clean.id(), 1), new Pick(used.id(), 2)), InstrumentState.ON_TRAY, "");
     assertFalse(outcome.done());
     assertEquals("D1", outcome.obstacles().get(0).label());
     assertEquals(InstrumentState.CLEAN, now(clean).state());
-    assertEquals(revision, desk.drawer().revision());
-    assertEquals(1, desk.drawer().history(clean.id()).size());
+    assertEquals(revision, service.drawer().revision());
+    assertEquals(1, service.drawer().history(clean.id()).size());
   }
 
   @Test
@@ -145,14 +145,15 @@ abstract class DrawerContractTest {
     StockItem a = added("D1", DIAMOND);
     StockItem b = added("D2", CARBIDE);
     Outcome moved =
-        desk.move(List.of(new Pick(a.id(), 1), new Pick(b.id(), 1)), InstrumentState.ON_TRAY, "");
-    Outcome undone = desk.undo(Objects.requireNonNull(moved.batch()), "slip");
+        service.move(
+            List.of(new Pick(a.id(), 1), new Pick(b.id(), 1)), InstrumentState.ON_TRAY, "");
+    Outcome undone = service.undo(Objects.requireNonNull(moved.batch()), "slip");
     assertTrue(undone.done());
     assertTrue(now(a).sameBut(a) && now(b).sameBut(b));
-    assertEquals(3, desk.drawer().history(a.id()).size());
-    assertTrue(desk.drawer().undone(moved.batch()));
-    assertFalse(desk.drawer().undone(Objects.requireNonNull(undone.batch())));
-    assertFalse(desk.undo(moved.batch(), "again").done());
+    assertEquals(3, service.drawer().history(a.id()).size());
+    assertTrue(service.drawer().undone(moved.batch()));
+    assertFalse(service.drawer().undone(Objects.requireNonNull(undone.batch())));
+    assertFalse(service.undo(moved.batch(), "again").done());
   }
 
   @Test
@@ -160,7 +161,7 @@ abstract class DrawerContractTest {
     StockItem a = added("D1", DIAMOND);
     Outcome used = move(a, InstrumentState.USED);
     assertTrue(move(a, InstrumentState.CLEANING).done());
-    Outcome undo = desk.undo(Objects.requireNonNull(used.batch()), "");
+    Outcome undo = service.undo(Objects.requireNonNull(used.batch()), "");
     assertFalse(undo.done());
     assertEquals(InstrumentState.CLEANING, now(a).state());
   }
@@ -168,15 +169,15 @@ abstract class DrawerContractTest {
   @Test
   void aNewItemTakenBackLeavesItsLabelFree() {
     StockItem first = item("D1", DIAMOND);
-    Outcome added = desk.add(List.of(first), "");
-    assertFalse(desk.add(List.of(item("D1", CARBIDE)), "").done());
-    assertTrue(desk.undo(Objects.requireNonNull(added.batch()), "").done());
-    assertEquals(0, desk.drawer().list(DrawerQuery.all(10)).found());
-    assertTrue(desk.add(List.of(item("D1", CARBIDE)), "").done());
-    assertEquals(Set.of("D1"), desk.drawer().taken(List.of("D1", "D2")));
-    assertFalse(desk.drawer().labelled("D1").orElseThrow().id().equals(first.id()));
-    assertTrue(desk.drawer().labelled("D2").isEmpty());
-    assertEquals(2, desk.drawer().history(first.id()).size());
+    Outcome added = service.add(List.of(first), "");
+    assertFalse(service.add(List.of(item("D1", CARBIDE)), "").done());
+    assertTrue(service.undo(Objects.requireNonNull(added.batch()), "").done());
+    assertEquals(0, service.drawer().list(DrawerQuery.all(10)).found());
+    assertTrue(service.add(List.of(item("D1", CARBIDE)), "").done());
+    assertEquals(Set.of("D1"), service.drawer().taken(List.of("D1", "D2")));
+    assertFalse(service.drawer().labelled("D1").orElseThrow().id().equals(first.id()));
+    assertTrue(service.drawer().labelled("D2").isEmpty());
+    assertEquals(2, service.drawer().history(first.id()).size());
   }
 
   @Test
@@ -189,7 +190,7 @@ abstract class DrawerContractTest {
         String place = "place " + i;
         tries.add(
             people.submit(
-                () -> desk.edit(new Pick(item.id(), 1), draft -> draft.place = place, "")));
+                () -> service.edit(new Pick(item.id(), 1), draft -> draft.place = place, "")));
       }
       int done = 0;
       for (Future<Outcome> one : tries) {
@@ -203,7 +204,7 @@ abstract class DrawerContractTest {
       people.shutdown();
     }
     assertEquals(2, now(item).version());
-    assertEquals(2, desk.drawer().history(item.id()).size());
+    assertEquals(2, service.drawer().history(item.id()).size());
   }
 
   @Test
@@ -213,7 +214,7 @@ abstract class DrawerContractTest {
       List<Future<Outcome>> tries = new ArrayList<>();
       for (int i = 0; i < 16; i++) {
         StockItem item = item("D1", DIAMOND);
-        tries.add(people.submit(() -> desk.add(List.of(item), "")));
+        tries.add(people.submit(() -> service.add(List.of(item), "")));
       }
       int done = 0;
       for (Future<Outcome> one : tries) {
@@ -223,7 +224,7 @@ abstract class DrawerContractTest {
     } finally {
       people.shutdown();
     }
-    assertEquals(1, desk.drawer().list(DrawerQuery.all(10)).found());
+    assertEquals(1, service.drawer().list(DrawerQuery.all(10)).found());
   }
 
   @Test
@@ -233,7 +234,7 @@ abstract class DrawerContractTest {
     StockItem bur = added("B1", CARBIDE);
     assertEquals(
         List.of("B1", "D2", "D10"),
-        desk.drawer().list(DrawerQuery.all(10)).items().stream().map(StockItem::label).toList());
+        service.drawer().list(DrawerQuery.all(10)).items().stream().map(StockItem::label).toList());
     assertEquals(2, found("197 green", null, null, null, null));
     assertEquals(2, found("806314197534014", null, null, null, null));
     assertEquals(1, found("us 330", null, null, null, null));
@@ -245,10 +246,11 @@ abstract class DrawerContractTest {
     assertEquals(0, found("", null, null, null, InstrumentState.USED));
     assertTrue(move(bur, InstrumentState.USED).done());
     assertEquals(1, found("", null, null, null, InstrumentState.USED));
-    assertEquals(Map.of(InstrumentState.CLEAN, 2, InstrumentState.USED, 1), desk.drawer().pieces());
+    assertEquals(
+        Map.of(InstrumentState.CLEAN, 2, InstrumentState.USED, 1), service.drawer().pieces());
     assertEquals(
         List.of("D10"),
-        desk
+        service
             .drawer()
             .list(new DrawerQuery("d", InstrumentKind.DIAMOND, null, null, null, 1, 1))
             .items()
@@ -263,7 +265,7 @@ abstract class DrawerContractTest {
       ShapeFamily shape,
       ShankType shank,
       InstrumentState state) {
-    return desk.drawer().list(new DrawerQuery(words, kind, shape, shank, state, 0, 10)).found();
+    return service.drawer().list(new DrawerQuery(words, kind, shape, shank, state, 0, 10)).found();
   }
 
   @Test
@@ -274,7 +276,7 @@ abstract class DrawerContractTest {
     move(used, InstrumentState.USED);
     assertEquals(
         List.of("D1"),
-        StockForPlanning.of(desk.drawer()).instruments().stream().map(one -> one.id()).toList());
+        StockForPlanning.of(service.drawer()).instruments().stream().map(one -> one.id()).toList());
   }
 
   @Test
@@ -296,15 +298,15 @@ abstract class DrawerContractTest {
             Map.of(),
             InstrumentState.CLEAN,
             false);
-    assertTrue(desk.add(List.of(lot), "").done());
-    assertFalse(desk.split(new Pick(lot.id(), 1), 10, "L1-a").done());
-    Outcome split = desk.split(new Pick(lot.id(), 1), 3, "L1-a");
+    assertTrue(service.add(List.of(lot), "").done());
+    assertFalse(service.split(new Pick(lot.id(), 1), 10, "L1-a").done());
+    Outcome split = service.split(new Pick(lot.id(), 1), 3, "L1-a");
     assertTrue(split.done());
     assertEquals(7, now(lot).pieces());
-    assertEquals(10, desk.drawer().pieces().get(InstrumentState.CLEAN));
-    assertTrue(desk.undo(Objects.requireNonNull(split.batch()), "").done());
-    assertEquals(10, desk.drawer().pieces().get(InstrumentState.CLEAN));
-    assertTrue(desk.drawer().find(UUID.randomUUID()).isEmpty());
+    assertEquals(10, service.drawer().pieces().get(InstrumentState.CLEAN));
+    assertTrue(service.undo(Objects.requireNonNull(split.batch()), "").done());
+    assertEquals(10, service.drawer().pieces().get(InstrumentState.CLEAN));
+    assertTrue(service.drawer().find(UUID.randomUUID()).isEmpty());
   }
 
   @Test
@@ -313,10 +315,10 @@ abstract class DrawerContractTest {
     for (int i = 0; i < 10_000; i++) {
       many.add(item("N" + i, i % 2 == 0 ? DIAMOND : CARBIDE));
     }
-    Outcome outcome = desk.add(many, "list");
+    Outcome outcome = service.add(many, "list");
     assertTrue(outcome.done());
-    assertEquals(10_000, desk.drawer().list(DrawerQuery.all(50)).found());
-    assertTrue(desk.undo(Objects.requireNonNull(outcome.batch()), "").done());
-    assertEquals(0, desk.drawer().list(DrawerQuery.all(50)).found());
+    assertEquals(10_000, service.drawer().list(DrawerQuery.all(50)).found());
+    assertTrue(service.undo(Objects.requireNonNull(outcome.batch()), "").done());
+    assertEquals(0, service.drawer().list(DrawerQuery.all(50)).found());
   }
 }

@@ -16,7 +16,7 @@ import java.util.SplittableRandom;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import kerfwright.catalogue.number.DrawerFields;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
@@ -82,9 +82,9 @@ class KilledProcessTest {
   /** Whole, and held up by nothing the killed one left behind. */
   private static void assertSound(Database database) {
     TimeOrderedIds ids = new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(10));
-    DrawerDesk desk = new DrawerDesk(new StoredDrawer(database), ids, Clock.systemUTC());
-    StockItem item = StockItem.fresh(desk.newId(), "AFTER", DrawerFields.of(DIAMOND));
-    assertTrue(desk.add(List.of(item), "").done());
+    DrawerService service = new DrawerService(new StoredDrawer(database), ids, Clock.systemUTC());
+    StockItem item = StockItem.fresh(service.newId(), "AFTER", DrawerFields.of(DIAMOND));
+    assertTrue(service.add(List.of(item), "").done());
     if (database.onServer()) {
       return;
     }

@@ -8,16 +8,16 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.tooth.Tooth;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
 import kerfwright.practice.record.Cut;
-import kerfwright.practice.record.RecordDesk;
+import kerfwright.practice.record.RecordService;
 import kerfwright.practice.record.UseReport;
 import kerfwright.practice.reprocessing.Cycle;
-import kerfwright.practice.reprocessing.LoadDesk;
+import kerfwright.practice.reprocessing.LoadService;
 import kerfwright.practice.reprocessing.NewLoad;
 import kerfwright.practice.reprocessing.Reach;
 
@@ -38,11 +38,11 @@ final class KilledRecordWriter {
     settings.write(
         settings.read().version(),
         Map.of("reprocessing.sterilisers", sterilisers, "person.AB", "assistant"));
-    DrawerDesk drawer = new DrawerDesk(stored, ids, clock);
-    RecordDesk uses =
-        new RecordDesk(record, stored, new StoredOrigins(database), settings, ids, clock);
-    LoadDesk desk =
-        new LoadDesk(loads, stored, settings, new Reach(loads, stored, record), ids, clock);
+    DrawerService drawer = new DrawerService(stored, ids, clock);
+    RecordService uses =
+        new RecordService(record, stored, new StoredOrigins(database), settings, ids, clock);
+    LoadService service =
+        new LoadService(loads, stored, settings, new Reach(loads, stored, record), ids, clock);
     DrawerFields fields =
         DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
     for (int i = 0; ; i++) {
@@ -72,7 +72,7 @@ final class KilledRecordWriter {
               Cycle.B134,
               "AB",
               List.of(new NewLoad.Packed("", List.of(new Pick(loaded.id(), 1)))));
-      var load = desk.start(wanted).load();
+      var load = service.start(wanted).load();
       if (load == null) {
         throw new IllegalStateException("not written");
       }

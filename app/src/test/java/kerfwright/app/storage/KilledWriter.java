@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import kerfwright.app.input.BadInput;
 import kerfwright.catalogue.number.DrawerFields;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
 
@@ -21,16 +21,16 @@ final class KilledWriter {
   }
 
   public static void main(String[] arguments) throws Exception {
-    DrawerDesk desk =
-        new DrawerDesk(
+    DrawerService service =
+        new DrawerService(
             new StoredDrawer(open(arguments[0])),
             new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(9)),
             Clock.systemUTC());
     DrawerFields fields =
         DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
     for (int i = 0; ; i++) {
-      StockItem item = StockItem.fresh(desk.newId(), "K" + i, fields);
-      if (!desk.add(List.of(item), "").done()) {
+      StockItem item = StockItem.fresh(service.newId(), "K" + i, fields);
+      if (!service.add(List.of(item), "").done()) {
         throw new IllegalStateException("not written");
       }
       System.out.println(item.label());

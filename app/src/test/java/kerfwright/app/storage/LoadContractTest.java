@@ -19,25 +19,25 @@ import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.tooth.Tooth;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.drawer.Refusal;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
 import kerfwright.practice.record.Cut;
-import kerfwright.practice.record.RecordDesk;
 import kerfwright.practice.record.RecordEntry;
 import kerfwright.practice.record.RecordQuery;
+import kerfwright.practice.record.RecordService;
 import kerfwright.practice.record.Remark;
 import kerfwright.practice.record.UseReport;
 import kerfwright.practice.reprocessing.Cycle;
 import kerfwright.practice.reprocessing.Indicator;
 import kerfwright.practice.reprocessing.Indicator.Result;
 import kerfwright.practice.reprocessing.Load;
-import kerfwright.practice.reprocessing.LoadDesk;
 import kerfwright.practice.reprocessing.LoadOutcome;
 import kerfwright.practice.reprocessing.LoadRefusal;
+import kerfwright.practice.reprocessing.LoadService;
 import kerfwright.practice.reprocessing.NewLoad;
 import kerfwright.practice.reprocessing.Reach;
 import kerfwright.practice.reprocessing.Recall;
@@ -54,9 +54,9 @@ abstract class LoadContractTest {
   private final TimeOrderedIds ids = new TimeOrderedIds(clock, new SplittableRandom(5));
   private Database database;
   private Database other;
-  private DrawerDesk drawer;
-  private LoadDesk desk;
-  private RecordDesk recordDesk;
+  private DrawerService drawer;
+  private LoadService service;
+  private RecordService recordService;
   private StoredSettings settings;
 
   /** A new, empty database. */
@@ -71,17 +71,18 @@ abstract class LoadContractTest {
     StoredDrawer stored = new StoredDrawer(database);
     StoredRecord record = new StoredRecord(database);
     settings = new StoredSettings(database);
-    drawer = new DrawerDesk(stored, ids, clock);
-    recordDesk = new RecordDesk(record, stored, new StoredOrigins(database), settings, ids, clock);
-    desk = desk(database, ids);
+    drawer = new DrawerService(stored, ids, clock);
+    recordService =
+        new RecordService(record, stored, new StoredOrigins(database), settings, ids, clock);
+    service = service(database, ids);
     set(Map.of("person.RP", "reprocessing", "person.AS", "assistant"));
   }
 
-  private LoadDesk desk(Database in, TimeOrderedIds named) {
+  private LoadService service(Database in, TimeOrderedIds named) {
     StoredDrawer stored = new StoredDrawer(in);
     StoredLoads loads = new StoredLoads(in);
     Reach reach = new Reach(loads, stored, new StoredRecord(in));
-    return new LoadDesk(loads, stored, new StoredSettings(in), reach, named, clock);
+    return new LoadService(loads, stored, new StoredSettings(in), reach, named, clock);
   }
 
   @AfterEach
@@ -126,7 +127,7 @@ abstract class LoadContractTest {
   private LoadOutcome start(List<StockItem> items) {
     List<NewLoad.Packed> pouches =
         picks(items).stream().map(one -> new NewLoad.Packed("", List.of(one))).toList();
-    return desk.start(new NewLoad("S1", Cycle.B134, "AS", pouches));
+    return service.start(new NewLoad("S1", Cycle.B134, "AS", pouches));
   }
 
   private static Load done(LoadOutcome outcome) {
@@ -146,12 +147,12 @@ abstract class LoadContractTest {
         results.put(one, Result.PASSED);
       }
     }
-    return done(desk.read(load.id(), load.version(), results, "AS"));
+    return done(service.read(load.id(), load.version(), results, "AS"));
   }
 
   private Load released(List<StockItem> items) {
     Load load = passed(done(start(items)));
-    return done(desk.release(load.id(), load.version(), "RP"));
+    return done(service.release(load.id(), load.version(), "RP"));
   }
 
   private RecordEntry use(StockItem item, String caseReference, String pouch) {
@@ -168,7 +169,7 @@ abstract class LoadContractTest {
             Cut.UNTOLD,
             "AS",
             clock.instant());
-    return recordDesk.log(report).written().orElseThrow();
+    return recordService.log(report).written().orElseThrow();
   }
 
   private static List<Remark.Kind> remarks(RecordEntry entry) {
@@ -183,17 +184,17 @@ abstract class LoadContractTest {
     assertEquals(60, load.minutes());
     assertEquals("S1-20260302-1.2", load.pouches().get(1).code());
     assertEquals(LocalDate.parse("2027-03-02"), load.pouches().get(0).lastDay());
-    assertEquals(load, desk.loads().find(load.id()).orElseThrow());
-    assertEquals(load, desk.loads().named("s1-20260302-1").orElseThrow());
-    assertEquals(List.of(load), desk.loads().running());
+    assertEquals(load, service.loads().find(load.id()).orElseThrow());
+    assertEquals(load, service.loads().named("s1-20260302-1").orElseThrow());
+    assertEquals(List.of(load), service.loads().running());
     assertEquals(List.of(InstrumentState.IN_LOAD, InstrumentState.IN_LOAD), states(items));
     Load read = passed(load);
     assertEquals(List.of(InstrumentState.IN_LOAD, InstrumentState.IN_LOAD), states(items));
-    Load released = done(desk.release(load.id(), read.version(), "RP"));
-    assertEquals(released, desk.loads().find(load.id()).orElseThrow());
+    Load released = done(service.release(load.id(), read.version(), "RP"));
+    assertEquals(released, service.loads().find(load.id()).orElseThrow());
     assertEquals(List.of(InstrumentState.CLEAN, InstrumentState.CLEAN), states(items));
     assertEquals(1, now(items.get(0)).sterilisations());
-    assertEquals(List.of(), desk.loads().running());
+    assertEquals(List.of(), service.loads().running());
   }
 
   @Test
@@ -206,24 +207,24 @@ abstract class LoadContractTest {
             LoadRefusal.Kind.NOT_READ,
             LoadRefusal.Kind.NOT_READ,
             LoadRefusal.Kind.NOT_READ),
-        kinds(desk.release(load.id(), 1, "AS")));
+        kinds(service.release(load.id(), 1, "AS")));
     assertEquals(
         List.of(LoadRefusal.Kind.STILL_RUNS),
-        kinds(desk.read(load.id(), 1, Map.of(Indicator.CHEMICAL, Result.PASSED), "AS")));
+        kinds(service.read(load.id(), 1, Map.of(Indicator.CHEMICAL, Result.PASSED), "AS")));
     Load read = passed(load);
     assertEquals(
         List.of(LoadRefusal.Kind.UNKNOWN_PERSON),
-        kinds(desk.release(load.id(), read.version(), "ZZ")));
-    assertEquals(List.of(LoadRefusal.Kind.MEANWHILE), kinds(desk.release(load.id(), 1, "RP")));
+        kinds(service.release(load.id(), read.version(), "ZZ")));
+    assertEquals(List.of(LoadRefusal.Kind.MEANWHILE), kinds(service.release(load.id(), 1, "RP")));
     Load failed =
-        done(desk.read(load.id(), read.version(), Map.of(Indicator.PACKS, Result.FAILED), "AS"));
+        done(service.read(load.id(), read.version(), Map.of(Indicator.PACKS, Result.FAILED), "AS"));
     assertEquals(
         List.of(LoadRefusal.Kind.INDICATOR_FAILED),
-        kinds(desk.release(load.id(), failed.version(), "RP")));
+        kinds(service.release(load.id(), failed.version(), "RP")));
     set(Map.of("reprocessing.may-release", "assistant"));
     assertEquals(
         LoadRefusal.Kind.MAY_NOT_RELEASE,
-        kinds(desk.release(load.id(), failed.version(), "RP")).get(0));
+        kinds(service.release(load.id(), failed.version(), "RP")).get(0));
   }
 
   @Test
@@ -240,14 +241,14 @@ abstract class LoadContractTest {
             LoadRefusal.Kind.UNKNOWN_PERSON,
             LoadRefusal.Kind.CYCLE_UNWRAPPED_ONLY,
             LoadRefusal.Kind.UNKNOWN_STERILISER),
-        kinds(desk.start(new NewLoad("S9", Cycle.N134, "ZZ", one))));
+        kinds(service.start(new NewLoad("S9", Cycle.N134, "ZZ", one))));
     assertEquals(
         List.of(LoadRefusal.Kind.CYCLE_S_NOT_STATED),
-        kinds(desk.start(new NewLoad("S1", Cycle.S134, "AS", one))));
+        kinds(service.start(new NewLoad("S1", Cycle.S134, "AS", one))));
     assertEquals(
         List.of(LoadRefusal.Kind.MEANWHILE),
         kinds(
-            desk.start(
+            service.start(
                 new NewLoad(
                     "S1",
                     Cycle.B134,
@@ -271,9 +272,9 @@ abstract class LoadContractTest {
     use(items.get(3), "K-0413", "s1-20260302-1.4");
     toCleaning(items.subList(3, 4));
     released(items.subList(3, 4));
-    assertEquals(2, desk.recall(load).held().size());
-    Load failed = done(desk.fail(load.id(), "AS", "spore test grew"));
-    Recall recall = desk.recall(failed);
+    assertEquals(2, service.recall(load).held().size());
+    Load failed = done(service.fail(load.id(), "AS", "spore test grew"));
+    Recall recall = service.recall(failed);
     assertEquals(
         List.of(
             InstrumentState.QUARANTINE,
@@ -284,12 +285,12 @@ abstract class LoadContractTest {
     assertEquals(List.of("K-0412", "K-0413"), recall.cases());
     assertEquals(List.of("D1", "D2"), recall.held().stream().map(StockItem::label).toList());
     assertEquals(List.of("D3", "D4"), recall.elsewhere().stream().map(StockItem::label).toList());
-    assertEquals(List.of(LoadRefusal.Kind.DECIDED), kinds(desk.fail(load.id(), "AS", "again")));
+    assertEquals(List.of(LoadRefusal.Kind.DECIDED), kinds(service.fail(load.id(), "AS", "again")));
     // a report that comes late names the failed load
     assertEquals(
         List.of(Remark.Kind.NOT_READY, Remark.Kind.LOAD_FAILED),
         remarks(use(items.get(0), "K-0414", "")));
-    assertEquals(List.of("K-0412", "K-0413", "K-0414"), desk.recall(failed).cases());
+    assertEquals(List.of("K-0412", "K-0413", "K-0414"), service.recall(failed).cases());
   }
 
   @Test
@@ -303,7 +304,7 @@ abstract class LoadContractTest {
     StockItem part = drawer.drawer().labelled("L1-a").orElseThrow();
     RecordEntry used = use(lot, "K-1", "");
     assertEquals(load.id(), used.use().origin().load());
-    done(desk.fail(load.id(), "RP", "packs wet"));
+    done(service.fail(load.id(), "RP", "packs wet"));
     assertEquals(
         List.of(InstrumentState.QUARANTINE, InstrumentState.QUARANTINE),
         states(List.of(lot, part)));
@@ -321,21 +322,21 @@ abstract class LoadContractTest {
     }
     Map<Indicator, Result> grew = Map.of(Indicator.SPORES, Result.FAILED);
     Map<Indicator, Result> none = Map.of(Indicator.SPORES, Result.PASSED);
-    done(desk.read(loads.get(0).id(), loads.get(0).version(), none, "AS"));
-    Load read = done(desk.read(loads.get(2).id(), loads.get(2).version(), grew, "AS"));
-    Load failed = done(desk.fail(read.id(), "RP", "spores grew"));
+    done(service.read(loads.get(0).id(), loads.get(0).version(), none, "AS"));
+    Load read = done(service.read(loads.get(2).id(), loads.get(2).version(), grew, "AS"));
+    Load failed = done(service.fail(read.id(), "RP", "spores grew"));
     assertEquals(
         List.of(loads.get(3).name(), loads.get(1).name()),
-        desk.recall(failed).suspect().stream().map(Load::name).toList());
+        service.recall(failed).suspect().stream().map(Load::name).toList());
     assertEquals(
         List.of(LoadRefusal.Kind.DECIDED),
-        kinds(desk.read(failed.id(), failed.version(), grew, "AS")));
+        kinds(service.read(failed.id(), failed.version(), grew, "AS")));
   }
 
   /** A run of the empty chamber with every indicator read. */
   private Load tested(Result spores) {
-    Load run = passed(done(desk.start(new NewLoad("S1", Cycle.B134, "AS", List.of()))));
-    return done(desk.read(run.id(), run.version(), Map.of(Indicator.SPORES, spores), "AS"));
+    Load run = passed(done(service.start(new NewLoad("S1", Cycle.B134, "AS", List.of()))));
+    return done(service.read(run.id(), run.version(), Map.of(Indicator.SPORES, spores), "AS"));
   }
 
   @Test
@@ -344,48 +345,49 @@ abstract class LoadContractTest {
     List<StockItem> running = cleaned("D2");
     Load second = passed(done(start(running)));
     Map<Indicator, Result> grew = Map.of(Indicator.SPORES, Result.FAILED);
-    Load failed = done(desk.read(first.id(), first.version(), grew, "AS"));
+    Load failed = done(service.read(first.id(), first.version(), grew, "AS"));
     assertEquals(
         List.of(LoadRefusal.Kind.STERILISER_LOCKED), kinds(start(cleaned("D3"))), "locked");
     assertEquals(
         List.of(LoadRefusal.Kind.IN_QUESTION),
-        kinds(desk.release(second.id(), second.version(), "RP")),
+        kinds(service.release(second.id(), second.version(), "RP")),
         "what ran since is not released");
     // reading it again does not undo it
     Map<Indicator, Result> again = Map.of(Indicator.SPORES, Result.PASSED);
-    failed = done(desk.read(failed.id(), failed.version(), again, "AS"));
+    failed = done(service.read(failed.id(), failed.version(), again, "AS"));
     assertEquals(List.of(LoadRefusal.Kind.STERILISER_LOCKED), kinds(start(cleaned("D4"))));
     assertEquals(
         List.of(LoadRefusal.Kind.TESTS_MISSING),
-        kinds(desk.returnToService(failed.id(), "RP", "door seal")));
+        kinds(service.returnToService(failed.id(), "RP", "door seal")));
     tested(Result.PASSED);
     assertEquals(
         List.of(LoadRefusal.Kind.MAY_NOT_RELEASE),
-        kinds(desk.returnToService(failed.id(), "AS", "door seal")),
+        kinds(service.returnToService(failed.id(), "AS", "door seal")),
         "by a named role alone");
-    done(desk.returnToService(failed.id(), "RP", "door seal"));
-    assertEquals(java.util.Optional.empty(), desk.lock("S1"));
+    done(service.returnToService(failed.id(), "RP", "door seal"));
+    assertEquals(java.util.Optional.empty(), service.lock("S1"));
     released(cleaned("D5"));
     assertEquals(
         List.of(LoadRefusal.Kind.EMPTY),
-        kinds(desk.start(new NewLoad("S1", Cycle.B134, "AS", List.of()))),
+        kinds(service.start(new NewLoad("S1", Cycle.B134, "AS", List.of()))),
         "no empty run without need");
   }
 
   @Test
   void aSecondFailureAsksForThreeTestsInARow() {
     Load load = released(cleaned("D1"));
-    done(desk.read(load.id(), load.version(), Map.of(Indicator.SPORES, Result.FAILED), "AS"));
+    done(service.read(load.id(), load.version(), Map.of(Indicator.SPORES, Result.FAILED), "AS"));
     tested(Result.PASSED);
     Load other = tested(Result.FAILED);
     tested(Result.PASSED);
     tested(Result.PASSED);
-    assertEquals(2, desk.lock("S1").orElseThrow().passed(), "those before it do not count");
+    assertEquals(2, service.lock("S1").orElseThrow().passed(), "those before it do not count");
     assertEquals(
-        List.of(LoadRefusal.Kind.TESTS_MISSING), kinds(desk.returnToService(other.id(), "RP", "")));
+        List.of(LoadRefusal.Kind.TESTS_MISSING),
+        kinds(service.returnToService(other.id(), "RP", "")));
     tested(Result.PASSED);
-    done(desk.returnToService(other.id(), "RP", "valve replaced"));
-    assertEquals(java.util.Optional.empty(), desk.lock("S1"));
+    done(service.returnToService(other.id(), "RP", "valve replaced"));
+    assertEquals(java.util.Optional.empty(), service.lock("S1"));
   }
 
   @Test
@@ -398,7 +400,7 @@ abstract class LoadContractTest {
     assertEquals(InstrumentState.QUARANTINE, now(early).state());
     Load read = passed(load);
     // it is no longer in the load, so that the release leaves it where it is
-    done(desk.release(load.id(), read.version(), "RP"));
+    done(service.release(load.id(), read.version(), "RP"));
     assertEquals(InstrumentState.QUARANTINE, now(early).state());
     StockItem late = cleaned("D2").get(0);
     StockItem other = cleaned("D3").get(0);
@@ -429,14 +431,14 @@ abstract class LoadContractTest {
   @Test
   void ofReleaseAndFailureAtOnceInTwoProcessesNothingIsLeftClean() throws Exception {
     other = again();
-    LoadDesk there = desk(other, new TimeOrderedIds(clock, new SplittableRandom(6)));
+    LoadService there = service(other, new TimeOrderedIds(clock, new SplittableRandom(6)));
     for (int round = 0; round < 6; round++) {
       List<StockItem> items = cleaned("R" + round, "Q" + round);
       Load load = passed(done(start(items)));
       ExecutorService people = Executors.newFixedThreadPool(2);
       try {
         Future<LoadOutcome> release =
-            people.submit(() -> desk.release(load.id(), load.version(), "RP"));
+            people.submit(() -> service.release(load.id(), load.version(), "RP"));
         Future<LoadOutcome> fail =
             people.submit(() -> there.fail(load.id(), "AS", "indicator misread"));
         release.get();
@@ -444,7 +446,7 @@ abstract class LoadContractTest {
       } finally {
         people.shutdown();
       }
-      assertEquals(Load.State.FAILED, desk.loads().find(load.id()).orElseThrow().state());
+      assertEquals(Load.State.FAILED, service.loads().find(load.id()).orElseThrow().state());
       assertEquals(List.of(InstrumentState.QUARANTINE, InstrumentState.QUARANTINE), states(items));
     }
   }
@@ -456,21 +458,21 @@ abstract class LoadContractTest {
     StockItem item = cleaned("D1").get(0);
     List<NewLoad.Packed> one = List.of(new NewLoad.Packed("", picks(List.of(item))));
     List<LoadOutcome> starts =
-        atOnce(4, i -> desk.start(new NewLoad("S" + (i + 1), Cycle.B134, "AS", one)));
+        atOnce(4, i -> service.start(new NewLoad("S" + (i + 1), Cycle.B134, "AS", one)));
     assertEquals(1, starts.stream().filter(o -> o.load() != null).count());
-    Load load = desk.loads().running().get(0);
+    Load load = service.loads().running().get(0);
     clock.pass(Duration.ofMinutes(61));
     List<LoadOutcome> reads =
         atOnce(
             4,
             i ->
-                desk.read(
+                service.read(
                     load.id(),
                     1,
                     Map.of(Indicator.CHEMICAL, i % 2 == 0 ? Result.PASSED : Result.FAILED),
                     "AS"));
     assertEquals(1, reads.stream().filter(o -> o.load() != null).count());
-    assertEquals(2, desk.loads().find(load.id()).orElseThrow().events().size());
+    assertEquals(2, service.loads().find(load.id()).orElseThrow().events().size());
   }
 
   private interface Job {
@@ -501,10 +503,10 @@ abstract class LoadContractTest {
     Instant cleanedAt = clock.instant();
     Load load = released(items.subList(0, 1));
     use(items.get(0), "K-1", "");
-    assertEquals(1, recordDesk.record().list(RecordQuery.ofLoad(load.id(), 5)).size());
-    Map<?, Instant> since = desk.loads().since(InstrumentState.CLEANING);
+    assertEquals(1, recordService.record().list(RecordQuery.ofLoad(load.id(), 5)).size());
+    Map<?, Instant> since = service.loads().since(InstrumentState.CLEANING);
     assertEquals(1, since.size());
     assertTrue(Duration.between(since.values().iterator().next(), cleanedAt).abs().toSeconds() < 2);
-    assertEquals(List.of(load.name()), desk.loads().newest(9).stream().map(Load::name).toList());
+    assertEquals(List.of(load.name()), service.loads().newest(9).stream().map(Load::name).toList());
   }
 }

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import kerfwright.catalogue.number.DrawerFields;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
 import kerfwright.practice.label.MakersCode;
@@ -44,15 +44,15 @@ class PackagesContractTest {
   }
 
   private static void keepsThem(Database database) {
-    DrawerDesk desk =
-        new DrawerDesk(
+    DrawerService service =
+        new DrawerService(
             new StoredDrawer(database),
             new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(5)),
             Clock.systemUTC());
-    StockItem one = item(desk, "D1");
-    StockItem two = item(desk, "D2");
-    assertTrue(desk.add(List.of(one), "").done());
-    var undone = desk.add(List.of(two), "").batch();
+    StockItem one = item(service, "D1");
+    StockItem two = item(service, "D2");
+    assertTrue(service.add(List.of(one), "").done());
+    var undone = service.add(List.of(two), "").batch();
     StoredPackages packages = new StoredPackages(database);
     assertEquals(Optional.empty(), packages.of(one.id()));
     assertTrue(packages.put(one.id(), 0, FULL));
@@ -66,16 +66,16 @@ class PackagesContractTest {
     assertEquals(Map.of(two.id(), LocalDate.of(2030, 2, 28)), packages.expiries());
     assertEquals(2, packages.withGtin(GTIN).size());
     assertEquals(List.of(), packages.withGtin("00000000000000"));
-    assertTrue(desk.undo(undone, "").done());
+    assertTrue(service.undo(undone, "").done());
     assertEquals(
         List.of(one.id()), packages.withGtin(GTIN).stream().map(PackageMark::item).toList());
-    assertEquals(one.id(), desk.drawer().labelled("D1").orElseThrow().id());
-    assertEquals(Optional.empty(), desk.drawer().labelled("D2"), "taken out again");
+    assertEquals(one.id(), service.drawer().labelled("D1").orElseThrow().id());
+    assertEquals(Optional.empty(), service.drawer().labelled("D2"), "taken out again");
   }
 
-  private static StockItem item(DrawerDesk desk, String label) {
+  private static StockItem item(DrawerService service, String label) {
     return StockItem.fresh(
-        desk.newId(),
+        service.newId(),
         label,
         DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8.0")));
   }

@@ -23,8 +23,8 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.tooth.Tooth;
-import kerfwright.practice.drawer.DrawerDesk;
 import kerfwright.practice.drawer.DrawerEntry;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.drawer.Refusal;
@@ -35,9 +35,9 @@ import kerfwright.practice.record.Cut;
 import kerfwright.practice.record.Logged;
 import kerfwright.practice.record.Origins;
 import kerfwright.practice.record.PlanStep;
-import kerfwright.practice.record.RecordDesk;
 import kerfwright.practice.record.RecordEntry;
 import kerfwright.practice.record.RecordQuery;
+import kerfwright.practice.record.RecordService;
 import kerfwright.practice.record.Remark;
 import kerfwright.practice.record.UseReport;
 import kerfwright.practice.restock.PastUse;
@@ -57,8 +57,8 @@ abstract class RecordContractTest {
 
   private Database database;
   private Database other;
-  private DrawerDesk drawer;
-  private RecordDesk desk;
+  private DrawerService drawer;
+  private RecordService service;
   private StoredRecord record;
   private StoredSettings settings;
   private final HandClock clock = new HandClock();
@@ -74,10 +74,10 @@ abstract class RecordContractTest {
   void start() throws Exception {
     database = open();
     StoredDrawer stored = new StoredDrawer(database);
-    drawer = new DrawerDesk(stored, ids, clock);
+    drawer = new DrawerService(stored, ids, clock);
     record = new StoredRecord(database);
     settings = new StoredSettings(database);
-    desk = new RecordDesk(record, stored, Origins.NONE, settings, ids, clock);
+    service = new RecordService(record, stored, Origins.NONE, settings, ids, clock);
   }
 
   @AfterEach
@@ -132,7 +132,7 @@ abstract class RecordContractTest {
   }
 
   private RecordEntry log(String caseReference, StockItem item) {
-    return written(desk.log(report(caseReference, item)));
+    return written(service.log(report(caseReference, item)));
   }
 
   private static List<Remark.Kind> kinds(RecordEntry entry) {
@@ -143,7 +143,7 @@ abstract class RecordContractTest {
   void aUseIsReadBackWholeAndMovesItsInstrument() {
     StockItem item = added("D1");
     UseReport report = report("K-0412", item, new PlanStep("K-0412/a", 2), clock.instant());
-    RecordEntry entry = written(desk.log(report));
+    RecordEntry entry = written(service.log(report));
     assertEquals(entry, record.find(report.id()).orElseThrow());
     assertEquals(entry, record.at(1).orElseThrow());
     assertEquals(CUT, entry.use().cut());
@@ -160,15 +160,15 @@ abstract class RecordContractTest {
   void theSameEntrySentTwiceIsStoredOnceAndAnotherUnderItsIdIsRefused() {
     StockItem item = added("D1");
     UseReport report = report("K-1", item);
-    RecordEntry first = written(desk.log(report));
-    Logged again = desk.log(report);
+    RecordEntry first = written(service.log(report));
+    Logged again = service.log(report);
     assertTrue(again.before());
     assertEquals(first, again.entry());
     assertEquals(1, now(item.id()).uses());
     assertEquals(1, record.end().number());
     UseReport other =
         new UseReport(report.id(), "K-2", TOOTH, null, item.id(), "", "", CUT, "AB", report.at());
-    assertEquals(Logged.Refusal.ID_TAKEN, desk.log(other).refusal());
+    assertEquals(Logged.Refusal.ID_TAKEN, service.log(other).refusal());
   }
 
   @Test
@@ -176,7 +176,7 @@ abstract class RecordContractTest {
     StockItem item = added("D1");
     UseReport report = report("K-1", item);
     Set<Long> numbers = new HashSet<>();
-    for (Logged one : atOnce(12, i -> desk.log(report))) {
+    for (Logged one : atOnce(12, i -> service.log(report))) {
       numbers.add(written(one).number());
     }
     assertEquals(Set.of(1L), numbers);
@@ -209,7 +209,7 @@ abstract class RecordContractTest {
   void usesWrittenAtOnceAreAllKeptAndTheChainHolds() throws Exception {
     StockItem item = added("D1");
     Instant at = clock.instant();
-    List<Logged> all = atOnce(24, i -> desk.log(report("K-" + i, item, null, at.plusMillis(i))));
+    List<Logged> all = atOnce(24, i -> service.log(report("K-" + i, item, null, at.plusMillis(i))));
     Set<Long> numbers = new HashSet<>();
     all.forEach(one -> numbers.add(written(one).number()));
     assertEquals(24, numbers.size());
@@ -225,8 +225,8 @@ abstract class RecordContractTest {
     StockItem item = added("D1");
     other = again();
     TimeOrderedIds others = new TimeOrderedIds(clock, new SplittableRandom(6));
-    RecordDesk there =
-        new RecordDesk(
+    RecordService there =
+        new RecordService(
             new StoredRecord(other),
             new StoredDrawer(other),
             Origins.NONE,
@@ -237,7 +237,8 @@ abstract class RecordContractTest {
     List<Logged> all =
         atOnce(
             40,
-            i -> (i % 2 == 0 ? desk : there).log(report("K-" + i, item, null, at.plusMillis(i))));
+            i ->
+                (i % 2 == 0 ? service : there).log(report("K-" + i, item, null, at.plusMillis(i))));
     Set<Long> numbers = new HashSet<>();
     all.forEach(one -> numbers.add(written(one).number()));
     assertEquals(40, numbers.size());
@@ -250,7 +251,7 @@ abstract class RecordContractTest {
     StockItem item = added("D1");
     other = again();
     TimeOrderedIds others = new TimeOrderedIds(clock, new SplittableRandom(6));
-    DrawerDesk there = new DrawerDesk(new StoredDrawer(other), others, clock);
+    DrawerService there = new DrawerService(new StoredDrawer(other), others, clock);
     List<Logged> uses = new ArrayList<>();
     AtomicInteger changes = new AtomicInteger();
     AtomicBoolean over = new AtomicBoolean();
@@ -258,7 +259,7 @@ abstract class RecordContractTest {
     try {
       List<Future<?>> changing = new ArrayList<>();
       for (int i = 0; i < 2; i++) {
-        DrawerDesk one = i == 0 ? drawer : there;
+        DrawerService one = i == 0 ? drawer : there;
         changing.add(
             people.submit(
                 () -> {
@@ -270,7 +271,7 @@ abstract class RecordContractTest {
                 }));
       }
       for (int i = 0; i < 20; i++) {
-        uses.add(desk.log(report("K-" + i, item)));
+        uses.add(service.log(report("K-" + i, item)));
       }
       over.set(true);
       for (Future<?> one : changing) {
@@ -289,10 +290,10 @@ abstract class RecordContractTest {
   void stepsOfOneCaseAreOneUseToTheOrderList() {
     StockItem item = added("D1");
     Instant at = Instant.parse("2026-11-02T08:00:00Z");
-    desk.log(report("K-1", item, new PlanStep("run:a", 1), at));
-    desk.log(report("k-1", item, new PlanStep("run:a", 2), at.plusSeconds(90)));
-    desk.log(report("K-1", item, null, at.plusSeconds(86_400)));
-    desk.log(report("K-2", item, null, at.plusSeconds(180)));
+    service.log(report("K-1", item, new PlanStep("run:a", 1), at));
+    service.log(report("k-1", item, new PlanStep("run:a", 2), at.plusSeconds(90)));
+    service.log(report("K-1", item, null, at.plusSeconds(86_400)));
+    service.log(report("K-2", item, null, at.plusSeconds(180)));
     List<PastUse> uses =
         PastUses.since(
             record, at.minusSeconds(1), ZoneOffset.UTC, step -> Optional.of("access-cavity"));
@@ -324,7 +325,7 @@ abstract class RecordContractTest {
     StockItem late = added("D2");
     Instant cut = clock.instant();
     move(late, InstrumentState.CLEANING);
-    RecordEntry entry = written(desk.log(report("K-1", late, null, cut)));
+    RecordEntry entry = written(service.log(report("K-1", late, null, cut)));
     assertEquals(List.of(), kinds(entry));
     assertEquals(InstrumentState.CLEANING, now(late.id()).state());
     assertEquals(1, now(late.id()).uses());
@@ -336,7 +337,7 @@ abstract class RecordContractTest {
     StockItem item = added("D1");
     Instant cut = clock.instant();
     move(item, InstrumentState.ON_TRAY);
-    written(desk.log(report("K-1", item, null, cut)));
+    written(service.log(report("K-1", item, null, cut)));
     assertEquals(InstrumentState.USED, now(item.id()).state());
   }
 
@@ -356,7 +357,7 @@ abstract class RecordContractTest {
     UseReport tooFast =
         new UseReport(
             ids.next(), "K-1", TOOTH, null, added("D3").id(), "", "", fast, "AB", clock.instant());
-    Remark remark = written(desk.log(tooFast)).remarks().get(0);
+    Remark remark = written(service.log(tooFast)).remarks().get(0);
     assertEquals(List.of("400000", "300000"), remark.arguments());
   }
 
@@ -364,7 +365,7 @@ abstract class RecordContractTest {
   void aLotGivesOffOnePieceAndAPlanGoesOnWithIt() {
     StockItem lot = lot("L1", 3, true);
     RecordEntry first =
-        written(desk.log(report("K-1", lot, new PlanStep("p", 1), clock.instant())));
+        written(service.log(report("K-1", lot, new PlanStep("p", 1), clock.instant())));
     assertEquals("L1.1", first.use().instrument().label());
     assertEquals(lot.id(), first.use().instrument().pieceOf());
     assertEquals(2, now(lot.id()).pieces());
@@ -373,7 +374,7 @@ abstract class RecordContractTest {
     assertEquals(InstrumentState.USED, piece.state());
     assertEquals(1, piece.uses());
     RecordEntry second =
-        written(desk.log(report("K-1", lot, new PlanStep("p", 2), clock.instant())));
+        written(service.log(report("K-1", lot, new PlanStep("p", 2), clock.instant())));
     assertEquals(piece.id(), second.use().instrument().id());
     assertEquals(List.of(), kinds(second));
     assertEquals(2, now(lot.id()).pieces());
@@ -389,7 +390,7 @@ abstract class RecordContractTest {
     StockItem right = added("D2");
     RecordEntry entry = log("K-1", wrong);
     UseReport report = report("K-1", right, null, entry.use().at());
-    RecordEntry correction = written(desk.correct(entry.id(), report, "CD", "mixed up"));
+    RecordEntry correction = written(service.correct(entry.id(), report, "CD", "mixed up"));
     assertEquals(2, correction.number());
     assertEquals(entry, record.find(entry.id()).orElseThrow());
     assertEquals(correction, record.correctionsOf(List.of(entry.id())).get(entry.id()));
@@ -399,14 +400,15 @@ abstract class RecordContractTest {
     assertEquals(1, now(right.id()).uses());
     assertEquals(
         Logged.Refusal.CORRECTED_ALREADY,
-        desk.strike(entry.id(), ids.next(), "CD", "again").refusal());
+        service.strike(entry.id(), ids.next(), "CD", "again").refusal());
     UUID id = ids.next();
-    RecordEntry struck = written(desk.strike(correction.id(), id, "CD", "never took place"));
-    assertTrue(desk.strike(correction.id(), id, "CD", "never took place").before());
+    RecordEntry struck = written(service.strike(correction.id(), id, "CD", "never took place"));
+    assertTrue(service.strike(correction.id(), id, "CD", "never took place").before());
     assertEquals(0, now(right.id()).uses());
-    assertEquals(Logged.Refusal.STRUCK, desk.strike(struck.id(), ids.next(), "CD", "x").refusal());
     assertEquals(
-        Logged.Refusal.UNKNOWN_ENTRY, desk.strike(ids.next(), ids.next(), "CD", "x").refusal());
+        Logged.Refusal.STRUCK, service.strike(struck.id(), ids.next(), "CD", "x").refusal());
+    assertEquals(
+        Logged.Refusal.UNKNOWN_ENTRY, service.strike(ids.next(), ids.next(), "CD", "x").refusal());
     assertTrue(ChainCheck.of(record).holds());
   }
 
@@ -427,10 +429,10 @@ abstract class RecordContractTest {
             CUT,
             "AB",
             entry.use().at());
-    assertEquals(List.of(), kinds(written(desk.correct(entry.id(), right, "CD", "tooth"))));
+    assertEquals(List.of(), kinds(written(service.correct(entry.id(), right, "CD", "tooth"))));
     assertEquals(1, now(piece.id()).uses());
     assertEquals(CUT.mm3ByMaterial(), now(piece.id()).cutMm3ByMaterial());
-    written(desk.strike(right.id(), ids.next(), "CD", "not at all"));
+    written(service.strike(right.id(), ids.next(), "CD", "not at all"));
     StockItem opened = now(piece.id());
     assertEquals(InstrumentState.USED, opened.state());
     assertFalse(
@@ -446,9 +448,10 @@ abstract class RecordContractTest {
     RecordEntry entry = log("K-1", item);
     assertEquals(List.of(new Remark(Remark.Kind.UNKNOWN_PERSON, List.of("AB"))), entry.remarks());
     assertEquals(
-        Logged.Refusal.UNKNOWN_PERSON, desk.strike(entry.id(), ids.next(), "AB", "slip").refusal());
+        Logged.Refusal.UNKNOWN_PERSON,
+        service.strike(entry.id(), ids.next(), "AB", "slip").refusal());
     UseReport right = report("K-1", item);
-    assertEquals(List.of(), kinds(written(desk.correct(entry.id(), right, "CD", "tooth"))));
+    assertEquals(List.of(), kinds(written(service.correct(entry.id(), right, "CD", "tooth"))));
     assertTrue(settings.write(settings.read().version(), Map.of("person.AB", "clinician")));
     assertEquals(List.of(), kinds(log("K-1", item)));
   }
@@ -458,7 +461,7 @@ abstract class RecordContractTest {
     StockItem item = added("D1");
     RecordEntry entry = log("K-1", item);
     int done = 0;
-    for (Logged one : atOnce(8, i -> desk.strike(entry.id(), ids.next(), "CD", "slip " + i))) {
+    for (Logged one : atOnce(8, i -> service.strike(entry.id(), ids.next(), "CD", "slip " + i))) {
       done += one.entry() != null ? 1 : 0;
       assertTrue(one.entry() != null || one.refusal() == Logged.Refusal.CORRECTED_ALREADY);
     }
@@ -472,7 +475,7 @@ abstract class RecordContractTest {
     StockItem b = added("D2");
     Instant at = Instant.parse("2026-03-02T10:00:00Z");
     for (int i = 0; i < 5; i++) {
-      written(desk.log(report("K-" + i % 2, i == 4 ? b : a, null, at.plusSeconds(i))));
+      written(service.log(report("K-" + i % 2, i == 4 ? b : a, null, at.plusSeconds(i))));
     }
     assertEquals(List.of(5L, 3L, 1L), numbers(RecordQuery.ofCase("k-0", 10)));
     assertEquals(List.of(4L, 3L, 2L, 1L), numbers(RecordQuery.ofInstrument(a.id(), 10)));

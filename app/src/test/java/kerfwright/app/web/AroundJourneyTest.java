@@ -59,7 +59,7 @@ class AroundJourneyTest {
   @Test
   void usesOfTheRecordBecomeAnOrderWithItsReasons() throws Exception {
     assertEquals(200, app.get("/restock").statusCode());
-    List<StockItem> items = app.practice().desk().drawer().list(DrawerQuery.all(1000)).items();
+    List<StockItem> items = app.practice().service().drawer().list(DrawerQuery.all(1000)).items();
     StockItem item =
         items.stream().filter(one -> one.label().equals("D01")).findFirst().orElseThrow();
     Instant now = Instant.now();

@@ -287,7 +287,7 @@ class ChairsideJourneyTest {
   }
 
   private InstrumentState state(String label) {
-    return app.practice().desk().drawer().list(DrawerQuery.all(500)).items().stream()
+    return app.practice().service().drawer().list(DrawerQuery.all(500)).items().stream()
         .filter(item -> item.label().equals(label))
         .findFirst()
         .orElseThrow()
@@ -412,7 +412,7 @@ class ChairsideJourneyTest {
     page.locator("#dots button").first().click();
     forward(page);
     String code =
-        app.practice().desk().drawer().in(InstrumentState.CLEAN).stream()
+        app.practice().service().drawer().in(InstrumentState.CLEAN).stream()
             .filter(item -> item.label().equals(second))
             .map(item -> new OwnCode(OwnCode.Kind.INSTRUMENT, item.id()).text())
             .findFirst()

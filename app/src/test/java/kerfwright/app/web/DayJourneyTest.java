@@ -99,11 +99,11 @@ class DayJourneyTest {
     assertTrue(order.contains("is short of it; one more ends that"), order);
     assertTrue(app.get("/restock.csv").body().contains("is short of it"));
     String type = found("name=\"type\" value=\"([^\"]+)\"", order);
-    String[] wish = {"type", type, "day", LocalDate.now().toString(), "pieces", "1"};
-    HttpResponse<String> off = post("/restock/wish/drop", wish);
+    String[] request = {"type", type, "day", LocalDate.now().toString(), "pieces", "1"};
+    HttpResponse<String> off = post("/restock/wish/drop", request);
     String told = app.get(off.headers().firstValue("Location").orElseThrow()).body();
     assertTrue(told.contains("Undo") && !told.contains("is short of it"));
-    assertEquals(303, post("/restock/wish", wish).statusCode());
+    assertEquals(303, post("/restock/wish", request).statusCode());
     assertTrue(app.get("/restock").body().contains("is short of it"));
     assertEquals(409, post(DAY + "/buy", "remedy", "998").statusCode());
   }

@@ -193,7 +193,7 @@ class HostileFormsTest {
     return "[{\"id\":\"01a229ca-6970-7000-9674-7a10e43e9021\",\"case\":\"K-1\",\"tooth\":16,"
         + "\"run\":\"01a229ca-6970-7000-9674-7a10e43e9022\",\"step\":1,\"item\":\""
         + app.practice()
-            .desk()
+            .service()
             .drawer()
             .in(kerfwright.practice.drawer.InstrumentState.CLEAN)
             .get(0)

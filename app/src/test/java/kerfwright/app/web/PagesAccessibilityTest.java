@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import kerfwright.app.Thorough;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.TestInstance;
@@ -84,7 +85,7 @@ class PagesAccessibilityTest {
   }
 
   static Stream<String> paths() {
-    return PATHS.stream();
+    return Thorough.of(PATHS, 4).stream();
   }
 
   @ParameterizedTest

@@ -9,10 +9,9 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
+import kerfwright.app.Thorough;
 import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseReader;
 import kerfwright.app.input.BadInput;
@@ -222,25 +221,17 @@ class PlanPageTest {
   void everyExamplePrintsOnTwoSheetsOfA4WithItsCautions() throws Exception {
     CaseReader reader = new CaseReader(Wiring.production().cases());
     Page page = browser.page(1280, 900, true, ColorScheme.LIGHT);
-    try (Stream<Path> files = Files.list(Path.of("../examples"))) {
-      for (Path file : files.sorted().toList()) {
-        String name = file.getFileName().toString();
-        if (!name.endsWith(".yaml") || name.startsWith("day-")) {
-          continue;
-        }
-        CutCase cutCase = reader.read(TreeReader.yaml(SourceText.of(file)), "case");
-        page.navigate(app.address("/plan?" + FilledForm.of(cutCase).query()));
-        byte[] pdf = page.pdf(new Page.PdfOptions().setFormat("A4").setPreferCSSPageSize(true));
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-          assertTrue(
-              document.getNumberOfPages() <= 2,
-              name + ": " + document.getNumberOfPages() + " pages");
-          String words =
-              new org.apache.pdfbox.text.PDFTextStripper()
-                  .getText(document)
-                  .replaceAll("\\s+", " ");
-          assertTrue(words.contains("Planning aid only."), name + words);
-        }
+    for (Path file : Thorough.examples()) {
+      String name = file.getFileName().toString();
+      CutCase cutCase = reader.read(TreeReader.yaml(SourceText.of(file)), "case");
+      page.navigate(app.address("/plan?" + FilledForm.of(cutCase).query()));
+      byte[] pdf = page.pdf(new Page.PdfOptions().setFormat("A4").setPreferCSSPageSize(true));
+      try (PDDocument document = Loader.loadPDF(pdf)) {
+        assertTrue(
+            document.getNumberOfPages() <= 2, name + ": " + document.getNumberOfPages() + " pages");
+        String words =
+            new org.apache.pdfbox.text.PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+        assertTrue(words.contains("Planning aid only."), name + words);
       }
     }
   }

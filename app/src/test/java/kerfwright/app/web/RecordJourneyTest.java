@@ -17,7 +17,7 @@ import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kerfwright.catalogue.number.DrawerFields;
-import kerfwright.practice.drawer.DrawerDesk;
+import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.label.OwnCode;
@@ -180,17 +180,17 @@ class RecordJourneyTest {
   @Test
   void manyUsedInstrumentsAreShownInPages() throws Exception {
     try (Served many = Served.empty()) {
-      DrawerDesk desk = many.practice().desk();
+      DrawerService service = many.practice().service();
       DrawerFields fields =
           DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
       List<StockItem> items = new ArrayList<>();
       for (int i = 0; i < 230; i++) {
         items.add(
-            StockItem.fresh(desk.newId(), "U" + i, fields)
+            StockItem.fresh(service.newId(), "U" + i, fields)
                 .next(draft -> draft.state = InstrumentState.USED)
                 .asNew());
       }
-      assertTrue(desk.add(items, "").done());
+      assertTrue(service.add(items, "").done());
       String first = many.get("/reprocessing").body();
       assertEquals(100, all("name=\"pick\" value=\"([^\"]+)\" checked", first).size());
       assertTrue(first.contains("1 to 100 of 230"), first);

@@ -8,6 +8,7 @@ import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
 import java.util.List;
+import kerfwright.app.Thorough;
 import kerfwright.app.input.BadInput;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -41,7 +42,7 @@ class ReferenceJourneyTest {
   void everyPageIsFreeOfBarriersFitsItsWidthAndAGlovedHand() {
     Page page = browser.page(820, 1180, true, ColorScheme.LIGHT);
     int number = 0;
-    for (String path : ReferencePagesTest.PAGES) {
+    for (String path : Thorough.of(ReferencePagesTest.PAGES, 5)) {
       number++;
       page.navigate(app.address(path));
       assertEquals("", Browser.barriers(page), path);

@@ -11,7 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.reference.Place;
-import kerfwright.app.reference.RestsOn;
+import kerfwright.app.reference.SourceUses;
 import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.material.PropertyValue;
@@ -132,8 +132,8 @@ class ReferencePagesTest {
     for (Source each : Sources.packaged().all()) {
       assertTrue(register.contains("key=" + each.key().key() + "\""), each.key().key());
     }
-    for (SourceKey used : RestsOn.packaged().used()) {
-      assertTrue(RestsOn.packaged().count(used) > 0);
+    for (SourceKey used : SourceUses.packaged().used()) {
+      assertTrue(SourceUses.packaged().count(used) > 0);
     }
   }
 

@@ -51,7 +51,7 @@ final class Served implements AutoCloseable {
     this.doors = doors;
     this.code = code;
     drawer = OpenPractice.of(new ServeOptions(demo, 0, null));
-    start(0);
+    start(Port.free());
   }
 
   /** The invented practice on a network, on loopback's ports: people sign in. */
@@ -66,6 +66,7 @@ final class Served implements AutoCloseable {
   }
 
   private void start(int wanted) throws BadInput {
+    port = wanted;
     Wiring wiring = Wiring.production();
     server =
         WebServer.create(
@@ -83,7 +84,6 @@ final class Served implements AutoCloseable {
 
   /** Stops answering, as when the machine of the practice is out of reach. */
   void lose() {
-    port = port(0);
     server.stop();
   }
 

@@ -69,7 +69,7 @@ class SignInTest {
     assertEquals(429, signIn("CL", Staffed.PASSWORD).statusCode());
     assertEquals(303, signIn("AS", Staffed.PASSWORD).statusCode());
     // the same person elsewhere
-    assertNotEquals(null, practice.desk.signIn("CL", Staffed.PASSWORD, "192.0.2.7").token());
+    assertNotEquals(null, practice.service.signIn("CL", Staffed.PASSWORD, "192.0.2.7").token());
   }
 
   @Test

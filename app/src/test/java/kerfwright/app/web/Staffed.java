@@ -13,7 +13,7 @@ import java.util.UUID;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.security.Doors;
 import kerfwright.app.security.PasswordHash;
-import kerfwright.app.security.SignInDesk;
+import kerfwright.app.security.SignInService;
 import kerfwright.app.storage.StoredAccounts;
 import kerfwright.app.storage.StoredSessions;
 import kerfwright.practice.people.Account;
@@ -33,14 +33,15 @@ final class Staffed implements AutoCloseable {
           Role.READ_ONLY, "RO");
 
   final Served app;
-  final SignInDesk desk;
+  final SignInService service;
   private final Map<Role, Account> people = new EnumMap<>(Role.class);
 
   Staffed() throws BadInput {
     this.app = new Served(true, Doors.here(START), null);
     StoredAccounts accounts = new StoredAccounts(app.practice().database());
-    this.desk =
-        new SignInDesk(accounts, new StoredSessions(app.practice().database()), Clock.systemUTC());
+    this.service =
+        new SignInService(
+            accounts, new StoredSessions(app.practice().database()), Clock.systemUTC());
     String password = PasswordHash.of(PASSWORD);
     String pin = PasswordHash.of(PIN);
     for (Role role : Role.values()) {
@@ -64,7 +65,7 @@ final class Staffed implements AutoCloseable {
 
   /** A device somebody of this role is signed in on: its cookie. */
   String device(Role role) {
-    return "kerfwright=" + desk.begin(people.get(role)).token();
+    return "kerfwright=" + service.begin(people.get(role)).token();
   }
 
   HttpResponse<String> send(String cookie, String method, String path, String body)

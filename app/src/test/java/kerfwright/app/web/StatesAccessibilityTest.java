@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import kerfwright.app.Thorough;
 import kerfwright.app.drawer.Takeovers;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Language;
@@ -160,7 +161,7 @@ class StatesAccessibilityTest {
   }
 
   private void drawerAndRound() throws Exception {
-    StockItem item = app.practice().desk().drawer().list(DrawerQuery.all(1)).items().get(0);
+    StockItem item = app.practice().service().drawer().list(DrawerQuery.all(1)).items().get(0);
     states.put("drawer item", open("/drawer/item/" + item.id()));
     states.put(
         "drawer move refused",
@@ -168,7 +169,7 @@ class StatesAccessibilityTest {
     states.put("drawer found nothing", open("/drawer?q=nothing-fits"));
     states.put("drawer new slips", sent("/drawer/new", "/drawer/new", "label", "two words"));
     states.put("drawer import", open("/drawer/import"));
-    UUID list = app.practice().desk().newId();
+    UUID list = app.practice().service().newId();
     kerfwright.app.stocklist.ListTable table =
         kerfwright.app.stocklist.ListFile.read(
             "list.csv",
@@ -244,7 +245,7 @@ class StatesAccessibilityTest {
   }
 
   Stream<String> names() {
-    return states.keySet().stream();
+    return Thorough.of(List.copyOf(states.keySet()), 4).stream();
   }
 
   @ParameterizedTest

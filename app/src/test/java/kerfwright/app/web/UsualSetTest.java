@@ -36,8 +36,8 @@ class UsualSetTest {
     Wiring wiring = Wiring.production();
     List<String> refused = new ArrayList<>();
     try (Served practice = Served.empty()) {
-      assertTrue(practice.practice().desk().add(pieces(Set.of()), "usual").done());
-      DrawerSnapshot drawer = StockForPlanning.of(practice.practice().desk().drawer());
+      assertTrue(practice.practice().service().add(pieces(Set.of()), "usual").done());
+      DrawerSnapshot drawer = StockForPlanning.of(practice.practice().service().drawer());
       for (Path file : examples()) {
         CutPlan plan =
             wiring

@@ -40,7 +40,7 @@ class WhoDidItTest {
     return practice
         .app
         .practice()
-        .desk()
+        .service()
         .drawer()
         .find(entry.use().instrument().id())
         .orElseThrow();

@@ -154,7 +154,7 @@ class WholeJourneyTest {
       String label = entry.use().instrument().label();
       PlaywrightAssertions.assertThat(page.locator("main")).containsText(label);
       StockItem item =
-          app.practice().desk().drawer().find(entry.use().instrument().id()).orElseThrow();
+          app.practice().service().drawer().find(entry.use().instrument().id()).orElseThrow();
       assertEquals(InstrumentState.USED, item.state(), label + " waits to be cleaned");
     }
     Browser.shoot(page, "journey-00-whole-6-record");

@@ -26,14 +26,14 @@ public record Material(
     traits = Set.copyOf(traits);
   }
 
-  /** Whether it has a trait, e.g. glass-ceramic. */
-  public boolean has(String trait) {
-    return traits.contains(trait);
+  /** Whether it has a trait. */
+  public boolean has(Trait trait) {
+    return traits.contains(trait.id());
   }
 
   /** Whether a word of a data file stands for it: its id, or {@code #} and one of its traits. */
   public boolean is(String word) {
-    return word.startsWith("#") ? has(word.substring(1)) : word.equals(id);
+    return word.startsWith("#") ? traits.contains(word.substring(1)) : word.equals(id);
   }
 
   /** Groups of materials. */

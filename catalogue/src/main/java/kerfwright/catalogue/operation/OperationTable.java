@@ -75,7 +75,8 @@ public final class OperationTable {
   public static List<DataFault> dataFaults() {
     return Stream.of(
             Topic.readFile(VALUES, OperationRows.COLUMNS, OperationRows::operation).faults(),
-            Topic.readFile(VARIANTS, VARIANT_COLUMNS, OperationTable::variant).faults())
+            Topic.readFile(VARIANTS, VARIANT_COLUMNS, OperationTable::variant).faults(),
+            WholeTime.read().faults())
         .flatMap(List::stream)
         .distinct()
         .toList();

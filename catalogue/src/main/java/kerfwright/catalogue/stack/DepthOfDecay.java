@@ -2,6 +2,7 @@ package kerfwright.catalogue.stack;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.catalogue.stack.Readings.Reading;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
@@ -18,7 +19,7 @@ final class DepthOfDecay {
     List<UsualLayer> layers = new ArrayList<>();
     for (UsualLayer layer : natural) {
       Range<Length> whole = layer.thickness();
-      if (whole == null || !layer.materialId().equals("dentine")) {
+      if (whole == null || !layer.has(Trait.DENTINE)) {
         layers.add(layer);
         continue;
       }

@@ -1,6 +1,8 @@
 package kerfwright.catalogue.stack;
 
 import java.util.List;
+import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
@@ -33,6 +35,10 @@ public record UsualLayer(
 
   public boolean missing() {
     return thickness == null;
+  }
+
+  boolean has(Trait trait) {
+    return Materials.packaged().get(materialId).has(trait);
   }
 
   /** The same with another thickness. */

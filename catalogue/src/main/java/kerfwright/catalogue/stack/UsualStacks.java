@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.catalogue.source.Sources;
 import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.tooth.Tooth;
@@ -184,7 +185,7 @@ public final class UsualStacks {
    */
   private static UsualLayer fromTheFossa(UsualLayer layer) {
     Range<Length> thickness = layer.thickness();
-    if (thickness == null || !layer.materialId().equals("dentine")) {
+    if (thickness == null || !layer.has(Trait.DENTINE)) {
       return layer;
     }
     double low = thickness.low().millimetres();
@@ -218,7 +219,7 @@ public final class UsualStacks {
 
   private static UsualLayer aged(UsualLayer layer, int ageYears) {
     Range<Length> thickness = layer.thickness();
-    if (thickness == null || !layer.materialId().equals("dentine")) {
+    if (thickness == null || !layer.has(Trait.DENTINE)) {
       return layer;
     }
     return layer.with(AgeOfTooth.widen(thickness, ageYears), layer.arithmetic());

@@ -1,5 +1,7 @@
 package kerfwright.physics.heat;
 
+import kerfwright.physics.heat.numeric.Require;
+
 /**
  * What flows over a surface: heat leaves at h (T - T of the coolant).
  *

@@ -1,5 +1,7 @@
 package kerfwright.physics.heat;
 
+import kerfwright.physics.heat.numeric.Require;
+
 /** What happens at the bottom or at the side of the body. */
 public sealed interface Face {
   /** No heat passes. */
@@ -37,8 +39,7 @@ public sealed interface Face {
    * @param backWPerM2K conductance from the far side of the tissue; zero lets no heat pass
    */
   record Perfused(double sinkWPerM3K, double bloodC, double backWPerM2K) implements Face {
-    /** Above this temperature of the tissue its blood stands still. */
-    static final double STOPS_C = 45;
+    private static final double STOPS_C = 45;
 
     /** Heat a volume of blood takes up, J/(m3 K). */
     static final double BLOOD_HEAT_J_PER_M3K = 4.0e6;
@@ -52,6 +53,11 @@ public sealed interface Face {
       Require.notNegative("Conductance behind the tissue", "W/(m2 K)", backWPerM2K);
     }
 
+    /** Above this temperature of the tissue its blood stands still. */
+    public static double stopsAboveC() {
+      return STOPS_C;
+    }
+
     /** From a flow as physiology gives it. */
     static Perfused ofFlow(double flowMlPerMinG, double bloodC, double backWPerM2K) {
       double perSecond = TISSUE_DENSITY_SHARE * flowMlPerMinG / 60;
@@ -59,8 +65,8 @@ public sealed interface Face {
     }
 
     /** What is left of a departure from the blood's temperature after a time. */
-    double kept(double tissueM, double capacityJPerM2K, double seconds) {
-      return Math.exp(-sinkWPerM3K * tissueM / capacityJPerM2K * seconds);
+    public double keptShare(double tissueM, double capacityJPerM2K, double afterS) {
+      return Math.exp(-sinkWPerM3K * tissueM / capacityJPerM2K * afterS);
     }
   }
 

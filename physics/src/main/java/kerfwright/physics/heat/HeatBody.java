@@ -1,6 +1,7 @@
 package kerfwright.physics.heat;
 
 import java.util.List;
+import kerfwright.physics.heat.numeric.Require;
 
 /**
  * The body that is cut: a cylinder of layers, outermost first, all at one temperature to begin
@@ -35,5 +36,19 @@ public record HeatBody(
       depth += layer.thicknessMm();
     }
     return depth;
+  }
+
+  /** How much of each node's height is tissue: all of the last layer. */
+  public double[] tissueM(double[] depthsM) {
+    int last = depthsM.length - 1;
+    double topM = depthsM[last] - layers.get(layers.size() - 1).thicknessMm() * 1e-3;
+    double[] heights = new double[depthsM.length];
+    for (int j = 0; j < last; j++) {
+      if (0.5 * (depthsM[j] + depthsM[j + 1]) > topM) {
+        heights[j] += 0.5 * (depthsM[j + 1] - depthsM[j]);
+        heights[j + 1] += 0.5 * (depthsM[j + 1] - depthsM[j]);
+      }
+    }
+    return heights;
   }
 }

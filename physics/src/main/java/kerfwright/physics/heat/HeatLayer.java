@@ -1,5 +1,6 @@
 package kerfwright.physics.heat;
 
+import kerfwright.physics.heat.numeric.Require;
 import kerfwright.physics.material.Substance;
 
 /**

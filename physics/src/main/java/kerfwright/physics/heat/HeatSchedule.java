@@ -1,6 +1,7 @@
 package kerfwright.physics.heat;
 
 import java.util.List;
+import kerfwright.physics.heat.numeric.Require;
 
 /**
  * The work on one round spot: stretches one after the other, the floor going on where it stood.

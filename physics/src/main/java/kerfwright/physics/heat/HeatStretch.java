@@ -1,5 +1,7 @@
 package kerfwright.physics.heat;
 
+import kerfwright.physics.heat.numeric.Require;
+
 /**
  * A stretch of work during which nothing is changed: strokes of onS with the instrument cutting,
  * pauses of offS without it, beginning with a stroke.

@@ -1,5 +1,7 @@
 package kerfwright.physics.heat;
 
+import kerfwright.physics.heat.numeric.Require;
+
 /**
  * Computes the hottest point of a surface under a small heat source that moves over it.
  *

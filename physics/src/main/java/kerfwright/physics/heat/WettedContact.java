@@ -1,5 +1,7 @@
 package kerfwright.physics.heat;
 
+import kerfwright.physics.heat.numeric.Require;
+
 /**
  * Says how far water keeps the contact of instrument and tooth wetted: it does as long as neither
  * the heat of the contact boils it away as a film nor the flow is too little to carry the heat.

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.List;
+import kerfwright.physics.heat.column.LayeredColumn;
+import kerfwright.physics.heat.field.AxisymmetricConduction;
+import kerfwright.physics.heat.field.HeatMesh;
 import org.junit.jupiter.api.Test;
 
 /** Nothing is allocated in a time step: ten times the steps take no more memory. */

@@ -3,6 +3,9 @@ package kerfwright.physics.heat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import kerfwright.physics.heat.field.AxisymmetricConduction;
+import kerfwright.physics.heat.field.HeatMesh;
+import kerfwright.physics.heat.field.HeatSeries;
 import org.junit.jupiter.api.Test;
 
 /**

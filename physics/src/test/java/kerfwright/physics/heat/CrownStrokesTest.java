@@ -3,6 +3,12 @@ package kerfwright.physics.heat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import kerfwright.physics.heat.field.AxisymmetricConduction;
+import kerfwright.physics.heat.field.HeatMesh;
+import kerfwright.physics.heat.field.HeatProblem;
+import kerfwright.physics.heat.field.HeatSeries;
+import kerfwright.physics.heat.field.HeatSolution;
+import kerfwright.physics.heat.field.Resolution;
 import org.junit.jupiter.api.Test;
 
 /** Strokes on a metal-ceramic crown against an independent extrapolated solution. */

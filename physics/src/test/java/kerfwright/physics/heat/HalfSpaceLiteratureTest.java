@@ -13,6 +13,10 @@ import static kerfwright.physics.heat.HeatCases.washed;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import kerfwright.physics.heat.field.AxisymmetricConduction;
+import kerfwright.physics.heat.field.HeatMesh;
+import kerfwright.physics.heat.field.HeatProbe;
+import kerfwright.physics.heat.field.HeatSeries;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -1,6 +1,10 @@
 package kerfwright.physics.heat;
 
 import java.util.List;
+import kerfwright.physics.heat.field.AxisymmetricConduction;
+import kerfwright.physics.heat.field.HeatMesh;
+import kerfwright.physics.heat.field.HeatProbe;
+import kerfwright.physics.heat.field.HeatSeries;
 
 /** Bodies and schedules the tests share. */
 final class HeatCases {

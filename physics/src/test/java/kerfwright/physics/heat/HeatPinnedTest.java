@@ -11,6 +11,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import kerfwright.physics.heat.column.LayeredColumn;
+import kerfwright.physics.heat.field.AxisymmetricConduction;
+import kerfwright.physics.heat.field.EnergyBalance;
+import kerfwright.physics.heat.field.HeatMesh;
+import kerfwright.physics.heat.field.HeatProbe;
+import kerfwright.physics.heat.field.HeatProblem;
+import kerfwright.physics.heat.field.HeatSeries;
+import kerfwright.physics.heat.field.HeatSolution;
+import kerfwright.physics.heat.field.Resolution;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import kerfwright.physics.heat.column.LayeredColumn;
+import kerfwright.physics.heat.field.HeatMesh;
+import kerfwright.physics.heat.field.HeatSeries;
 import org.junit.jupiter.api.Test;
 
 class LayeredColumnTest {

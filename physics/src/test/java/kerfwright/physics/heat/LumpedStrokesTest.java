@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import kerfwright.physics.heat.column.LayeredColumn;
 import org.junit.jupiter.api.Test;
 
 /** The lumping column against the one that follows every stroke: long work on random teeth. */
@@ -36,7 +37,7 @@ class LumpedStrokesTest {
     }
     Arrays.sort(share);
     String found = "median " + share[count / 2] + ", 98 % " + share[49 * count / 50];
-    assertTrue(share[49 * count / 50] <= LayeredColumn.LUMPED_DIFFERENCE, found);
+    assertTrue(share[49 * count / 50] <= LayeredColumn.LUMPED_SHARE, found);
     assertTrue(stepsOfLumps < 0.3 * stepsOfAll, stepsOfLumps + " of " + stepsOfAll);
   }
 

@@ -5,6 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import kerfwright.physics.heat.column.LayeredColumn;
+import kerfwright.physics.heat.field.AxisymmetricConduction;
+import kerfwright.physics.heat.field.HeatMesh;
+import kerfwright.physics.heat.field.HeatProbe;
+import kerfwright.physics.heat.field.HeatSeries;
 import org.junit.jupiter.api.Test;
 
 /** Tissue with blood against the steady fin (Pennes 1948) and against dead tissue. */

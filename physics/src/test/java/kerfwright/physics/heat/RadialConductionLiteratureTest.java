@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import kerfwright.physics.heat.field.RadialConduction;
 import org.junit.jupiter.api.Test;
 
 /** Steady cylinder, wide bore against the slab, stored heat, blood. */

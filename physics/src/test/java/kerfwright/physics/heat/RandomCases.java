@@ -3,6 +3,10 @@ package kerfwright.physics.heat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import kerfwright.physics.heat.field.AxisymmetricConduction;
+import kerfwright.physics.heat.field.HeatMesh;
+import kerfwright.physics.heat.field.HeatProbe;
+import kerfwright.physics.heat.field.HeatSeries;
 
 /** Random but repeatable work on random teeth. */
 final class RandomCases {

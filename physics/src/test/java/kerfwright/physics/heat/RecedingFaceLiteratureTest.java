@@ -10,6 +10,8 @@ import static kerfwright.physics.heat.HeatCases.washed;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import kerfwright.physics.heat.field.HeatMesh;
+import kerfwright.physics.heat.field.HeatSeries;
 import org.junit.jupiter.api.Test;
 
 /** A surface receding at speed v: Carslaw and Jaeger 2nd ed. 10.7 (moving co-ordinates). */

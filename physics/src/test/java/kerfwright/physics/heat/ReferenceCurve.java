@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import kerfwright.physics.heat.field.HeatSeries;
 
 /** A stored curve: time, dentine top, z = 4.5 mm. See README.md beside the files. */
 record ReferenceCurve(double[] timesS, double[][] valuesC) {

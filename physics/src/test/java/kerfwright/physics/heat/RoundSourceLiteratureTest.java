@@ -6,6 +6,10 @@ import static kerfwright.physics.heat.HeatCases.dentine;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import kerfwright.physics.heat.field.AxisymmetricConduction;
+import kerfwright.physics.heat.field.HeatMesh;
+import kerfwright.physics.heat.field.HeatProbe;
+import kerfwright.physics.heat.field.HeatSeries;
 import org.junit.jupiter.api.Test;
 
 /** Disc sources and cylinders of Carslaw and Jaeger (2nd ed. 1959, 10.5, 7.6, 7.7). */

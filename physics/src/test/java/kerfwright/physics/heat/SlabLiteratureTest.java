@@ -10,6 +10,8 @@ import static kerfwright.physics.heat.HeatCases.rod;
 import static kerfwright.physics.heat.HeatCases.washed;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import kerfwright.physics.heat.field.HeatMesh;
+import kerfwright.physics.heat.field.HeatSeries;
 import org.junit.jupiter.api.Test;
 
 /** Slabs of Carslaw and Jaeger (2nd ed. 1959). Tolerance as for half-spaces, 20 um cells. */

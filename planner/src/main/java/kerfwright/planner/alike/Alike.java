@@ -85,7 +85,7 @@ public final class Alike {
     Behaviour its = Behaviour.of(other, materials());
     List<Difference> differences = new ArrayList<>(Fit.differences(wanted, behaviour, its));
     differences.addAll(CutCompared.differences(behaviour, its));
-    differences.addAll(Told.differences(wanted, other.drawer()));
+    differences.addAll(NeighbourNotes.differences(wanted, other.drawer()));
     differences.sort(Comparator.comparing(Difference::effect).thenComparing(d -> -d.distance()));
     double distance = differences.stream().mapToDouble(Difference::distance).sum();
     return new Neighbour(

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.catalogue.stack.UsualLayer;
 import kerfwright.catalogue.stack.UsualProcedure;
 import kerfwright.catalogue.stack.UsualStack;
@@ -25,7 +26,7 @@ public final class Contradictions {
   /** Teeth vary: an outline or a stack may pass the usual size of a tooth by a fifth. */
   private static final double VARIES = 1.2;
 
-  private static final List<String> INWARD = List.of("enamel", "carious-dentine", "dentine");
+  private static final List<Trait> INWARD = List.of(Trait.ENAMEL, Trait.CARIOUS, Trait.DENTINE);
 
   private final CutCase c;
   private final UsualProcedure usual;
@@ -90,7 +91,7 @@ public final class Contradictions {
     }
     c.layers().stream()
         .map(Layer::material)
-        .filter(m -> m.has("canal-filling") || m.has("post"))
+        .filter(m -> m.has(Trait.CANAL_FILLING) || m.has(Trait.POST))
         .findFirst()
         .filter(m -> !usual.pulp().equals(PulpState.NON_VITAL.id()))
         .ifPresent(
@@ -127,8 +128,8 @@ public final class Contradictions {
     int last = -1;
     for (Layer layer : c.layers()) {
       Material material = layer.material();
-      int depth = INWARD.indexOf(material.id());
-      boolean over = material.has("crown") || material.has("adhesive");
+      int depth = depthOf(material);
+      boolean over = material.has(Trait.CROWN) || material.has(Trait.ADHESIVE);
       if (depth >= 0 && depth < last || over && last >= 0) {
         add(
             "layers-not-inward",
@@ -139,6 +140,11 @@ public final class Contradictions {
       }
       last = Math.max(last, depth);
     }
+  }
+
+  /** How far inward a tissue lies; -1 for what is no tissue. */
+  private static int depthOf(Material material) {
+    return INWARD.stream().filter(material::has).map(INWARD::indexOf).findFirst().orElse(-1);
   }
 
   private void aNamedRestorationIsAmongTheLayers() {
@@ -184,7 +190,7 @@ public final class Contradictions {
     }
     boolean crowned =
         c.procedure().equals(Procedure.CROWN_PREPARATION)
-            && c.layers().get(0).material().has("crown");
+            && c.layers().get(0).material().has(Trait.CROWN);
     Fix fix =
         crowned
             ? new Fix("procedure", Procedure.CROWN_SECTIONING.id())
@@ -243,7 +249,7 @@ public final class Contradictions {
 
   private void theChamberLiesWhereTheLayersEnd() {
     ChamberDepth chamber = c.condition().chamber();
-    boolean whole = c.layers().get(c.layers().size() - 1).material().id().equals("dentine");
+    boolean whole = c.layers().get(c.layers().size() - 1).material().has(Trait.DENTINE);
     if (chamber == null || chamber.known() == Known.RANGE || !whole) {
       return;
     }
@@ -270,8 +276,8 @@ public final class Contradictions {
   private void onlyDentineUnderDecayIsReadTooThick() {
     for (int i = 0; i < c.layers().size(); i++) {
       Layer layer = c.layers().get(i);
-      boolean under = i > 0 && c.layers().get(i - 1).material().has("carious");
-      if (layer.known() == Known.BITEWING && !(under && layer.material().id().equals("dentine"))) {
+      boolean under = i > 0 && c.layers().get(i - 1).material().has(Trait.CARIOUS);
+      if (layer.known() == Known.BITEWING && !(under && layer.material().has(Trait.DENTINE))) {
         add(
             "bitewing-without-decay",
             "layers[" + i + "].known",
@@ -286,7 +292,7 @@ public final class Contradictions {
     if (lesion == null) {
       return;
     }
-    boolean there = c.layers().stream().anyMatch(l -> l.material().has("carious"));
+    boolean there = c.layers().stream().anyMatch(l -> l.material().has(Trait.CARIOUS));
     if (!usual.lesion()) {
       add(
           "lesion-not-asked",

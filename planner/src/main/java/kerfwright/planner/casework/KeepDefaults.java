@@ -1,7 +1,8 @@
 package kerfwright.planner.casework;
 
-import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -18,18 +19,18 @@ public final class KeepDefaults {
   /** A procedure that is not named keeps nothing: its operations say where they end. */
   private static final Map<Procedure, Rule> RULES =
       Map.ofEntries(
-          Map.entry(Procedure.ADHESIVE_CLEAN_UP, c -> wholly(c, "enamel")),
+          Map.entry(Procedure.ADHESIVE_CLEAN_UP, c -> wholly(c, Trait.ENAMEL)),
           Map.entry(Procedure.CROWN_SECTIONING, KeepDefaults::whollyTooth),
           Map.entry(Procedure.AMALGAM_REMOVAL, KeepDefaults::whollyTooth),
           Map.entry(Procedure.COMPOSITE_REMOVAL, KeepDefaults::whollyTooth),
-          Map.entry(Procedure.POST_EXPOSURE, KeepDefaults::whollyPost),
+          Map.entry(Procedure.POST_EXPOSURE, c -> wholly(c, Trait.POST)),
           Map.entry(Procedure.FINISH_COMPOSITE, c -> outermostBut(c, 0.05)),
           Map.entry(Procedure.FINISH_CERAMIC, c -> outermostBut(c, 0.05)),
           Map.entry(Procedure.FINISH_METAL, c -> outermostBut(c, 0.05)),
           Map.entry(Procedure.FINISH_ENAMEL, c -> outermostBut(c, 0.05)),
           Map.entry(Procedure.OCCLUSAL_ADJUSTMENT, c -> outermostBut(c, 0.15)),
-          Map.entry(Procedure.ENAMEL_BEVEL, c -> shareOf(c, "enamel", 0.5)),
-          Map.entry(Procedure.VENEER_PREPARATION, c -> shareOf(c, "enamel", 0.4)),
+          Map.entry(Procedure.ENAMEL_BEVEL, c -> shareOf(c, Trait.ENAMEL, 0.5)),
+          Map.entry(Procedure.VENEER_PREPARATION, c -> shareOf(c, Trait.ENAMEL, 0.4)),
           Map.entry(Procedure.CROWN_PREPARATION, c -> dentineBut(c, toDepthMm(c, 1.2))),
           Map.entry(Procedure.INLAY_CAVITY, c -> dentineBut(c, toDepthMm(c, 2.0))),
           Map.entry(Procedure.ONLAY_CAVITY, c -> dentineBut(c, toDepthMm(c, 2.0))),
@@ -46,30 +47,17 @@ public final class KeepDefaults {
     return rule == null ? null : rule.keep(c);
   }
 
-  private static @Nullable Keep wholly(CutCase c, String id) {
-    return c.layers().stream().anyMatch(l -> l.material().id().equals(id))
-        ? new Keep(id, null)
-        : null;
+  private static Optional<Layer> outermost(CutCase c, Trait trait) {
+    return c.layers().stream().filter(l -> l.material().has(trait)).findFirst();
+  }
+
+  private static @Nullable Keep wholly(CutCase c, Trait trait) {
+    return outermost(c, trait).map(l -> new Keep(l.material().id(), null)).orElse(null);
   }
 
   private static @Nullable Keep whollyTooth(CutCase c) {
-    for (String id : List.of("enamel", "dentine")) {
-      Keep keep = wholly(c, id);
-      if (keep != null) {
-        return keep;
-      }
-    }
-    return null;
-  }
-
-  private static @Nullable Keep whollyPost(CutCase c) {
-    for (String id : List.of("fibre-post", "steel-post")) {
-      Keep keep = wholly(c, id);
-      if (keep != null) {
-        return keep;
-      }
-    }
-    return null;
+    Keep enamel = wholly(c, Trait.ENAMEL);
+    return enamel != null ? enamel : wholly(c, Trait.DENTINE);
   }
 
   private static Keep outermostBut(CutCase c, double cutMm) {
@@ -78,11 +66,9 @@ public final class KeepDefaults {
     return new Keep(outer.material().id(), Length.ofMillimetres(Math.max(0.01, left)));
   }
 
-  private static @Nullable Keep shareOf(CutCase c, String id, double share) {
-    return c.layers().stream()
-        .filter(l -> l.material().id().equals(id))
-        .findFirst()
-        .map(l -> new Keep(id, new Length(l.thickness().typical().metres() * share)))
+  private static @Nullable Keep shareOf(CutCase c, Trait trait, double share) {
+    return outermost(c, trait)
+        .map(l -> new Keep(l.material().id(), new Length(l.thickness().typical().metres() * share)))
         .orElse(null);
   }
 
@@ -93,7 +79,7 @@ public final class KeepDefaults {
   private static double toDepthMm(CutCase c, double depthMm) {
     double outer =
         c.layers().stream()
-            .filter(l -> !l.material().id().equals("dentine"))
+            .filter(l -> !l.material().has(Trait.DENTINE))
             .mapToDouble(l -> l.thickness().typical().millimetres())
             .sum();
     return Math.max(0, depthMm - outer);
@@ -101,18 +87,16 @@ public final class KeepDefaults {
 
   /** No sound dentine is cut under decay; without decay the floor lies 0.2 mm in dentine. */
   private static @Nullable Keep soundDentine(CutCase c) {
-    boolean decay = c.layers().stream().anyMatch(l -> l.material().id().equals("carious-dentine"));
-    return decay ? wholly(c, "dentine") : dentineBut(c, 0.2);
+    boolean decay = c.layers().stream().anyMatch(l -> l.material().has(Trait.CARIOUS));
+    return decay ? wholly(c, Trait.DENTINE) : dentineBut(c, 0.2);
   }
 
   private static @Nullable Keep dentineBut(CutCase c, double cutMm) {
-    return c.layers().stream()
-        .filter(l -> l.material().id().equals("dentine"))
-        .findFirst()
+    return outermost(c, Trait.DENTINE)
         .map(
             l ->
                 new Keep(
-                    "dentine",
+                    l.material().id(),
                     Length.ofMillimetres(
                         Math.max(0.01, l.thickness().typical().millimetres() - cutMm))))
         .orElse(null);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.catalogue.stack.Anatomy;
 import kerfwright.catalogue.stack.AnatomyRow;
 import kerfwright.catalogue.stack.Branch;
@@ -103,8 +104,8 @@ public final class UsualValues {
   }
 
   private static Lesion.Depth depthIn(List<Layer> layers) {
-    double decay = typicalMm(layers, "carious-dentine");
-    double share = decay == 0 ? 0 : decay / (decay + typicalMm(layers, "dentine"));
+    double decay = typicalMm(layers, Trait.CARIOUS);
+    double share = decay == 0 ? 0 : decay / (decay + typicalMm(layers, Trait.DENTINE));
     for (Lesion.Depth depth : Lesion.Depth.values()) {
       if (share <= Readings.packaged().get("decay-" + depth.id()).high()) {
         return depth;
@@ -162,7 +163,7 @@ public final class UsualValues {
   private List<Layer> reaching(List<Layer> layers, ChamberDepth chamber) {
     int last = layers.size() - 1;
     Layer dentine = layers.get(last);
-    if (!dentine.material().id().equals("dentine")) {
+    if (!dentine.material().has(Trait.DENTINE)) {
       return layers;
     }
     double above =
@@ -304,9 +305,9 @@ public final class UsualValues {
     filledIn.add(new FilledIn(field, sources, basis));
   }
 
-  private static double typicalMm(List<Layer> layers, String material) {
+  private static double typicalMm(List<Layer> layers, Trait trait) {
     return layers.stream()
-        .filter(l -> l.material().id().equals(material))
+        .filter(l -> l.material().has(trait))
         .mapToDouble(l -> l.thickness().typical().millimetres())
         .sum();
   }

@@ -9,6 +9,8 @@ import kerfwright.catalogue.evidence.EvidenceCase;
 import kerfwright.catalogue.evidence.EvidenceCase.Comparison;
 import kerfwright.catalogue.evidence.Family;
 import kerfwright.catalogue.evidence.SetUp;
+import kerfwright.planner.evidence.figure.Figure;
+import kerfwright.planner.evidence.figure.Trial;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.uncertainty.Draw;
 import kerfwright.planner.uncertainty.Percentiles;

@@ -7,6 +7,8 @@ import kerfwright.catalogue.evidence.CaseLists;
 import kerfwright.catalogue.evidence.EvidenceCase;
 import kerfwright.catalogue.evidence.EvidenceRow;
 import kerfwright.catalogue.evidence.Family;
+import kerfwright.planner.evidence.figure.RemovalFigure;
+import kerfwright.planner.evidence.figure.Trial;
 import kerfwright.planner.uncertainty.Draw;
 
 /**

@@ -2,6 +2,7 @@ package kerfwright.planner.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.catalogue.operation.HeatTarget;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Layer;
@@ -48,7 +49,7 @@ final class WhatRemains {
     Estimate left = null;
     for (Layer layer : c.layers()) {
       double bottom = top + layer.thickness().typical().millimetres();
-      if (layer.material().id().equals("dentine") || layer.material().has("carious")) {
+      if (layer.material().has(Trait.DENTINE) || layer.material().has(Trait.CARIOUS)) {
         Estimate of = spread(layer, Math.max(0, bottom - Math.max(top, floor)));
         left = left == null ? of : left.plus(of);
       }
@@ -58,7 +59,7 @@ final class WhatRemains {
   }
 
   private static boolean isTooth(Layer layer) {
-    return layer.material().has("tooth") || layer.material().has("carious");
+    return layer.material().has(Trait.TOOTH) || layer.material().has(Trait.CARIOUS);
   }
 
   private static Estimate spread(Layer layer, double leftMm) {

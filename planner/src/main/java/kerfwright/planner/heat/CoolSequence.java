@@ -1,7 +1,8 @@
 package kerfwright.planner.heat;
 
 import java.util.List;
-import kerfwright.physics.heat.LayeredColumn;
+import java.util.function.Consumer;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.planner.sequence.TimedCut;
 
 /**
@@ -24,14 +25,19 @@ public record CoolSequence(List<TimedCut> sequence, WallHistory shown) {
    * Simulates a sequence and, where the pulp is protected, applies remedies until it holds.
    *
    * @param quick true where the column decides too
+   * @param likely told each sequence the column takes to hold, before it is simulated
    */
   public static CoolSequence of(
       PulpWall wall,
       Remedies remedies,
       List<TimedCut> planned,
       boolean protectsPulp,
-      boolean quick) {
+      boolean quick,
+      Consumer<List<TimedCut>> likely) {
     List<TimedCut> sequence = planned;
+    if (!protectsPulp || remedies.peakK(sequence) < WallHistory.LIMIT_K) {
+      likely.accept(sequence);
+    }
     WallHistory shown = simulate(wall, sequence, quick);
     double target = WallHistory.LIMIT_K;
     for (int i = 0; protectsPulp && i < ROUNDS && shown.peakK() >= WallHistory.LIMIT_K; i++) {
@@ -42,6 +48,7 @@ public record CoolSequence(List<TimedCut> sequence, WallHistory shown) {
         break;
       }
       sequence = cooler;
+      likely.accept(sequence);
       shown = simulate(wall, sequence, quick);
     }
     return new CoolSequence(sequence, shown);

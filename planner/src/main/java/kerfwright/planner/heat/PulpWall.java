@@ -2,17 +2,17 @@ package kerfwright.planner.heat;
 
 import java.util.ArrayList;
 import java.util.List;
-import kerfwright.physics.heat.AxisymmetricConduction;
 import kerfwright.physics.heat.ColumnSeries;
 import kerfwright.physics.heat.Face;
 import kerfwright.physics.heat.HeatBody;
 import kerfwright.physics.heat.HeatLayer;
-import kerfwright.physics.heat.HeatMesh;
-import kerfwright.physics.heat.HeatProbe;
 import kerfwright.physics.heat.HeatSchedule;
-import kerfwright.physics.heat.HeatSeries;
 import kerfwright.physics.heat.HeatStretch;
-import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.physics.heat.column.LayeredColumn;
+import kerfwright.physics.heat.field.AxisymmetricConduction;
+import kerfwright.physics.heat.field.HeatMesh;
+import kerfwright.physics.heat.field.HeatProbe;
+import kerfwright.physics.heat.field.HeatSeries;
 
 /**
  * The temperature at the pulp wall while the whole sequence is cut, and for a minute after.

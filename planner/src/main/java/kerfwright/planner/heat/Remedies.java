@@ -3,7 +3,8 @@ package kerfwright.planner.heat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import kerfwright.physics.heat.LayeredColumn;
+import java.util.stream.IntStream;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.operation.Pace;
 import kerfwright.planner.plan.Purpose;
@@ -65,29 +66,31 @@ public final class Remedies {
     }
   }
 
+  /** The first of the cheapest, whatever the order in which they are simulated. */
   private Optional<Trial> bestTrial(List<TimedCut> sequence, double peak) {
-    Trial best = null;
-    for (int i = 0; i < sequence.size(); i++) {
-      for (Change change : changes(sequence.get(i))) {
-        List<TimedCut> trial = new ArrayList<>(sequence);
-        trial.set(i, change.cut());
-        double reached = peakK(trial);
-        if (reached < peak - 0.01) {
-          double extra = change.cut().heatS() - sequence.get(i).heatS();
-          Trial found =
-              new Trial(
-                  i,
-                  change.cut(),
-                  reached,
-                  extra,
-                  Message.of("finding.remedy", i + 1, change.said()));
-          if (best == null || found.price(peak) < best.price(peak)) {
-            best = found;
-          }
-        }
-      }
+    return IntStream.range(0, sequence.size())
+        .parallel()
+        .mapToObj(i -> trials(sequence, i))
+        .flatMap(List::stream)
+        .filter(trial -> trial.peakK() < peak - 0.01)
+        .reduce((best, next) -> next.price(peak) < best.price(peak) ? next : best);
+  }
+
+  private List<Trial> trials(List<TimedCut> sequence, int index) {
+    LayeredColumn own = LayeredColumn.lumping();
+    List<Trial> trials = new ArrayList<>();
+    for (Change change : changes(sequence.get(index))) {
+      List<TimedCut> changed = new ArrayList<>(sequence);
+      changed.set(index, change.cut());
+      trials.add(
+          new Trial(
+              index,
+              change.cut(),
+              peakK(own, changed),
+              change.cut().heatS() - sequence.get(index).heatS(),
+              Message.of("finding.remedy", index + 1, change.said())));
     }
-    return Optional.ofNullable(best);
+    return trials;
   }
 
   private record Change(TimedCut cut, Message said) {}
@@ -121,7 +124,11 @@ public final class Remedies {
 
   /** The peak by the quick column. */
   public double peakK(List<TimedCut> sequence) {
-    return wall.quick(column, SequenceHeat.cuts(sequence), inputs, EVERY_S).peakK();
+    return peakK(column, sequence);
+  }
+
+  private double peakK(LayeredColumn by, List<TimedCut> sequence) {
+    return wall.quick(by, SequenceHeat.cuts(sequence), inputs, EVERY_S).peakK();
   }
 
   /** The peak with the water usually asked for, to say whether more of it would help. */

@@ -9,7 +9,7 @@ import kerfwright.physics.heat.Face;
 import kerfwright.physics.heat.HeatBody;
 import kerfwright.physics.heat.HeatLayer;
 import kerfwright.physics.heat.HeatStretch;
-import kerfwright.physics.heat.RadialConduction;
+import kerfwright.physics.heat.field.RadialConduction;
 import kerfwright.physics.material.Substance;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.quantity.FlowRate;

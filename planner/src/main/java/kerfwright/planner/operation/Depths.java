@@ -3,6 +3,7 @@ package kerfwright.planner.operation;
 import java.util.Arrays;
 import java.util.List;
 import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.planner.casework.Layer;
 
 /**
@@ -89,7 +90,7 @@ record Depths(List<Layer> layers) {
 
   /** Whether a layer is a film: cut with its neighbour. */
   boolean film(int layer) {
-    return material(layer).has("film") && thickness(layer) < FILM_MM;
+    return material(layer).has(Trait.FILM) && thickness(layer) < FILM_MM;
   }
 
   /** What lies between two depths of a layer. */

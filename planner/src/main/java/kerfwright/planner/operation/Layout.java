@@ -3,6 +3,7 @@ package kerfwright.planner.operation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.catalogue.operation.Formula;
 import kerfwright.catalogue.operation.Geometry;
 import kerfwright.catalogue.operation.GeometryKind;
@@ -150,7 +151,8 @@ final class Layout {
       return operation.heat();
     }
     boolean leads =
-        c.layers().stream().anyMatch(l -> l.material().has("metal") || l.material().has("post"));
+        c.layers().stream()
+            .anyMatch(l -> l.material().has(Trait.METAL) || l.material().has(Trait.POST));
     return leads ? HeatTarget.ROOT_SURFACE : HeatTarget.NONE;
   }
 

@@ -3,6 +3,7 @@ package kerfwright.planner.plan;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import kerfwright.catalogue.operation.WholeTime;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.quantity.Finding;
 import org.jspecify.annotations.Nullable;
@@ -112,6 +113,11 @@ public record CutPlan(
   /** Time of all steps with changes of instrument. */
   public Estimate totalTimeS() {
     return times.withChangesS();
+  }
+
+  /** What a procedure of this kind took as a whole where somebody published it. */
+  public List<WholeTime> published() {
+    return steps.isEmpty() ? List.of() : WholeTime.of(steps.get(0).operation().row().variant());
   }
 
   /** What all steps cut, mm3 by material. */

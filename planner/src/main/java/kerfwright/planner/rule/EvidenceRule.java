@@ -8,6 +8,7 @@ import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.instrument.ShapeFamily;
 import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.plan.Purpose;
@@ -88,11 +89,11 @@ public record EvidenceRule(
     }
 
     boolean glassCeramic() {
-      return material().has("porcelain") || material().has("leucite");
+      return material().has(Trait.PORCELAIN) || material().has(Trait.LEUCITE);
     }
 
     boolean zirconia() {
-      return material().has("zirconia");
+      return material().has(Trait.ZIRCONIA);
     }
 
     Purpose purpose() {

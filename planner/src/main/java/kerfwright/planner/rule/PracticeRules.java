@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
@@ -44,7 +45,7 @@ final class PracticeRules {
         "practice-diamond-for-brittle",
         c ->
             c.cuts()
-                && (c.material().id().equals("enamel")
+                && (c.material().has(Trait.ENAMEL)
                     || c.material().id().equals("composite")
                     || c.material().group() == Material.Group.CERAMIC)
                 && !c.context().guardsEnamelUnderAdhesive(),
@@ -57,7 +58,7 @@ final class PracticeRules {
         "practice-carbide-for-ductile",
         c ->
             c.cuts()
-                && (c.material().id().equals("dentine")
+                && (c.material().has(Trait.DENTINE)
                     || c.material().group() == Material.Group.METAL),
         c -> c.kind().bladed(),
         Speaks.EITHER);
@@ -128,8 +129,8 @@ final class PracticeRules {
     return practice(
         "practice-slow-over-pulp",
         c ->
-            c.material().id().equals("carious-dentine")
-                || (c.material().id().equals("dentine")
+            c.material().has(Trait.CARIOUS)
+                || (c.material().has(Trait.DENTINE)
                     && c.purpose() == Purpose.APPROACH
                     && c.context().cutCase().pulp().protectsPulp()),
         c -> c.candidate().setRpm() <= LOW_SPEED_RPM,

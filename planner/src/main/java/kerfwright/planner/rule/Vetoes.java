@@ -7,6 +7,7 @@ import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.instrument.ShapeFamily;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.HardnessRatio;
 import kerfwright.planner.choice.Candidate;
@@ -210,7 +211,7 @@ public final class Vetoes {
 
   private static Optional<Exclusion> againstFastInDecay(Candidate c, RuleContext context) {
     InstrumentProperties p = c.instrument().properties();
-    boolean decay = c.parts().stream().anyMatch(part -> part.material().has("carious"));
+    boolean decay = c.parts().stream().anyMatch(part -> part.material().has(Trait.CARIOUS));
     boolean slow =
         p.kind().bladed()
             && p.shape() == ShapeFamily.ROUND
@@ -249,7 +250,7 @@ public final class Vetoes {
       Candidate c, RuleContext context) {
     InstrumentProperties p = c.instrument().properties();
     boolean elastic = p.kind() == InstrumentKind.POLISHER || p.kind() == InstrumentKind.DISC;
-    return c.material().has("zirconia") && elastic && !p.abrasive().equals("diamond")
+    return c.material().has(Trait.ZIRCONIA) && elastic && !p.abrasive().equals("diamond")
         ? Optional.of(Exclusion.of("zirconia-wants-diamond"))
         : Optional.empty();
   }

@@ -21,7 +21,6 @@ import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.planner.rule.Veto;
 import kerfwright.planner.rule.Windows;
-import kerfwright.planner.sequence.Trials.Trial;
 import kerfwright.planner.tool.Instrument;
 import kerfwright.quantity.Message;
 import kerfwright.quantity.Rounded;
@@ -42,7 +41,7 @@ public final class CandidateSearch {
 
   private final CutCase cutCase;
   private final List<Instrument> instruments;
-  private final Trials trials;
+  private final OperatingPoints points;
   private final boolean open;
   private final Map<String, Exclusion> excludedAlways = new TreeMap<>();
 
@@ -61,7 +60,7 @@ public final class CandidateSearch {
       boolean open) {
     this.cutCase = cutCase;
     this.open = open;
-    this.trials = new Trials(cutCase, vetoes, pace, open);
+    this.points = new OperatingPoints(cutCase, vetoes, pace, open);
     List<Instrument> allowed = new ArrayList<>();
     for (DrawerInstrument d : drawer) {
       Instrument instrument = Instrument.of(d);
@@ -164,10 +163,10 @@ public final class CandidateSearch {
     for (double rpm : speeds(instrument, handpiece, work)) {
       for (double load : loads(work)) {
         for (Stroke stroke : strokes(work)) {
-          Trial trial = trials.at(instrument, handpiece, work, rpm, load, stroke);
-          Candidate c = trial.candidate();
+          Attempt attempt = points.at(instrument, handpiece, work, rpm, load, stroke);
+          Candidate c = attempt.candidate();
           if (c == null) {
-            why = trial.exclusion();
+            why = attempt.exclusion();
           } else if (approaches) {
             found.add(c);
           } else if (best == null || c.literatureCostS() < best.literatureCostS()) {
@@ -236,7 +235,7 @@ public final class CandidateSearch {
   }
 
   /** One instrument at one operating point, with every limit and veto looked at again. */
-  public Tried tried(
+  public Attempt at(
       DrawerInstrument drawer,
       Handpiece handpiece,
       Work work,
@@ -245,36 +244,35 @@ public final class CandidateSearch {
       Stroke stroke) {
     Exclusion always = excludedAlways.get(drawer.id());
     if (always != null) {
-      return Tried.not(always);
+      return Attempt.not(always);
     }
     Instrument instrument =
         instruments.stream().filter(i -> i.drawer().equals(drawer)).findFirst().orElse(null);
     if (instrument == null || !HardLimits.fits(instrument, handpiece)) {
-      return Tried.not(new Exclusion("no-handpiece", Message.of("exclusion.no-handpiece-here")));
+      return Attempt.not(new Exclusion("no-handpiece", Message.of("exclusion.no-handpiece-here")));
     }
     double highest = HardLimits.highestRpm(instrument, handpiece);
     if (setRpm > highest * (1 + 1e-9)) {
-      return Tried.not(Exclusion.of("too-fast", Rounded.places(highest, 0)));
+      return Attempt.not(Exclusion.of("too-fast", Rounded.places(highest, 0)));
     }
     Exclusion wrong = against(instrument, work);
     wrong = wrong == null ? against(instrument, handpiece, work) : wrong;
     if (wrong != null) {
-      return Tried.not(wrong);
+      return Attempt.not(wrong);
     }
-    Trial trial = trials.at(instrument, handpiece, work, setRpm, loadN, stroke);
-    return new Tried(trial.candidate(), trial.exclusion());
+    return points.at(instrument, handpiece, work, setRpm, loadN, stroke);
   }
 
   /** The cheapest load of the operation for one instrument at one speed, led in one way. */
-  public Tried cheapest(
+  public Attempt cheapest(
       DrawerInstrument drawer, Handpiece handpiece, Work work, double setRpm, Stroke stroke) {
-    Tried best = Tried.not(Exclusion.of("working-part-unknown"));
+    Attempt best = Attempt.not(Exclusion.of("working-part-unknown"));
     for (double load : loads(work)) {
-      Tried tried = tried(drawer, handpiece, work, setRpm, load, stroke);
-      Candidate is = tried.candidate();
+      Attempt attempt = at(drawer, handpiece, work, setRpm, load, stroke);
+      Candidate is = attempt.candidate();
       Candidate was = best.candidate();
       if (was == null || is != null && is.literatureCostS() < was.literatureCostS()) {
-        best = tried;
+        best = attempt;
       }
     }
     return best;
@@ -302,7 +300,7 @@ public final class CandidateSearch {
 
   /** A candidate at another speed or load, or null where a limit forbids it. */
   public @Nullable Candidate again(Candidate old, double setRpm, double loadN) {
-    return trials
+    return points
         .at(old.instrument(), old.handpiece(), old.work(), setRpm, loadN, old.stroke())
         .candidate();
   }

@@ -3,17 +3,15 @@ package kerfwright.planner.uncertainty;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
 import kerfwright.catalogue.evidence.Family;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.OperatingPoint;
-import kerfwright.physics.heat.HeatLayer;
-import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.physics.material.Substance;
 import kerfwright.physics.wear.Sharpness;
 import kerfwright.planner.casework.CutCase;
-import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.OwnPace;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.choice.PartCut;
@@ -29,6 +27,7 @@ import kerfwright.planner.sequence.TimedCut;
 import kerfwright.planner.tool.Instrument;
 import kerfwright.quantity.RotationalSpeed;
 import kerfwright.quantity.Torque;
+import org.jspecify.annotations.Nullable;
 
 /** Runs a chosen sequence again and again over everything uncertain. */
 public final class Sampler {
@@ -54,6 +53,7 @@ public final class Sampler {
   private final boolean judged;
   private final Stages planned;
   private final OwnPace pace;
+  private @Nullable Parts parts;
 
   private static final int FIGURES = 11;
 
@@ -61,7 +61,7 @@ public final class Sampler {
   private static final int TIME = 8;
 
   private static final int CUTTING = 10;
-  private static final int LEAST_A_PART = 16;
+  private static final int A_PART = 8;
 
   /** Prepares the samples of a sequence whose simulation lasts a given time. */
   public Sampler(
@@ -87,25 +87,51 @@ public final class Sampler {
 
   /** Draws all samples with a seed; strokes that repeat are lumped. */
   public SampledPlan run(long seed) {
-    return run(seed, LayeredColumn::lumping);
+    begin(seed, LayeredColumn::lumping);
+    return result();
+  }
+
+  /** The same by columns of another kind. */
+  public SampledPlan run(long seed, Supplier<LayeredColumn> columns) {
+    begin(seed, columns);
+    return result();
   }
 
   /**
-   * The same by given columns, one for each part of the samples. What a sample draws depends on its
-   * number alone, so that the parts run side by side and the result is the same on any machine.
+   * Begins on the other cores while the caller does something else. What a sample draws depends on
+   * its number alone, so that the result is the same on any machine.
    */
-  public SampledPlan run(long seed, Supplier<LayeredColumn> columns) {
-    int parts =
-        Math.max(1, Math.min(Runtime.getRuntime().availableProcessors(), samples / LEAST_A_PART));
-    IntStream.range(0, parts)
-        .parallel()
-        .forEach(
-            part -> {
+  public void begin(long seed) {
+    begin(seed, LayeredColumn::lumping);
+  }
+
+  private void begin(long seed, Supplier<LayeredColumn> columns) {
+    parts =
+        Parts.begin(
+            (samples + A_PART - 1) / A_PART,
+            () -> {
               LayeredColumn column = columns.get();
-              for (int s = samples * part / parts; s < samples * (part + 1) / parts; s++) {
-                sample(s, new Draw(seed, s), column);
-              }
+              return part -> {
+                for (int s = part * A_PART; s < Math.min(samples, (part + 1) * A_PART); s++) {
+                  sample(s, new Draw(seed, s), column);
+                }
+              };
             });
+  }
+
+  /** Whether these are samples of a sequence. */
+  public boolean isOf(List<TimedCut> other) {
+    return sequence.equals(other);
+  }
+
+  /** Nobody wants the result any more. */
+  public void leave() {
+    Objects.requireNonNull(parts).leave();
+  }
+
+  /** The result, when all samples are drawn. */
+  public SampledPlan result() {
+    Objects.requireNonNull(parts).finish();
     List<StepSpread> spreads = new ArrayList<>();
     for (double[][] figures : steps) {
       spreads.add(spread(figures));
@@ -142,7 +168,7 @@ public final class Sampler {
   }
 
   private void sample(int s, Draw draw, LayeredColumn column) {
-    Depths depths = new Depths(cutCase, sequence, draw);
+    DrawnLayers depths = new DrawnLayers(cutCase, sequence, draw);
     List<CutHeat> heat = new ArrayList<>();
     double time = 0;
     TimedCut before = null;
@@ -192,7 +218,8 @@ public final class Sampler {
         .orElseGet(() -> draw.off(family, material + " " + c.id()));
   }
 
-  private CutHeat step(int s, int i, TimedCut timed, Draw draw, Depths depths, double changeS) {
+  private CutHeat step(
+      int s, int i, TimedCut timed, Draw draw, DrawnLayers depths, double changeS) {
     Candidate c = timed.candidate();
     Instrument instrument = c.instrument();
     Substance work = draw.substance(c.material());
@@ -269,86 +296,5 @@ public final class Sampler {
     double blunting =
         c.instrument().part().meanOver(Math.min(lives, Sharpness.LIFE_END), c.steadyShare());
     return Math.min(GIVEN_UP_S, Math.max(c.leastS(), c.overlap() * sharpS / blunting));
-  }
-
-  /** Where layers lie in a draw. Depth is read by eye and feel: a layer is cut through as it is. */
-  private static final class Depths {
-    private final List<Layer> layers;
-    private final double[] typicalM;
-    private final double[] drawnM;
-    private final boolean[] through;
-    private double floorM;
-
-    Depths(CutCase c, List<TimedCut> sequence, Draw draw) {
-      layers = c.layers();
-      through = new boolean[layers.size()];
-      typicalM = new double[layers.size()];
-      drawnM = new double[layers.size()];
-      for (int i = 0; i < layers.size(); i++) {
-        typicalM[i] = layers.get(i).thickness().typical().metres();
-        drawnM[i] = draw.thicknessM(layers.get(i).thickness(), i);
-      }
-      double deepest = 0;
-      for (TimedCut cut : sequence) {
-        deepest = Math.max(deepest, cut.candidate().work().toM());
-      }
-      double top = 0;
-      for (int i = 0; i < layers.size(); i++) {
-        top += typicalM[i];
-        through[i] = deepest >= top - 1e-9;
-      }
-    }
-
-    /** How much thicker than planned a layer is that is cut through. */
-    double stretched(int layer) {
-      return through[layer] ? drawnM[layer] / typicalM[layer] : 1;
-    }
-
-    /** A planned depth: measured from the top of its layer, stretched where that is cut through. */
-    double sampledM(double plannedM) {
-      double top = 0;
-      double drawnTop = 0;
-      for (int i = 0; i < typicalM.length; i++) {
-        boolean here = plannedM <= top + typicalM[i] + 1e-12 || i == typicalM.length - 1;
-        if (here) {
-          double into = plannedM - top;
-          return drawnTop + (through[i] ? into * stretched(i) : Math.min(into, drawnM[i]));
-        }
-        top += typicalM[i];
-        drawnTop += drawnM[i];
-      }
-      return drawnTop;
-    }
-
-    /** How far the floor goes down; what is cut beside it does not deepen it. */
-    double deepensMm(double toM) {
-      double deepens = Math.max(0, toM - floorM);
-      floorM = Math.max(floorM, toM);
-      return deepens * 1e3;
-    }
-
-    double dentineLeftMm(List<TimedCut> sequence) {
-      double left = 0;
-      double deepest = 0;
-      for (TimedCut cut : sequence) {
-        deepest = Math.max(deepest, sampledM(cut.candidate().work().toM()));
-      }
-      double top = 0;
-      for (int i = 0; i < layers.size(); i++) {
-        if (layers.get(i).material().id().equals("dentine")) {
-          left += Math.max(0, top + drawnM[i] - Math.max(top, deepest));
-        }
-        top += drawnM[i];
-      }
-      return left * 1e3;
-    }
-
-    List<HeatLayer> heatLayers(Draw draw) {
-      List<HeatLayer> result = new ArrayList<>();
-      for (int i = 0; i < layers.size(); i++) {
-        result.add(HeatLayer.of(drawnM[i] * 1e3, draw.substance(layers.get(i).material())));
-      }
-      return result;
-    }
   }
 }

@@ -12,6 +12,7 @@ import kerfwright.catalogue.evidence.EvidenceCases;
 import kerfwright.catalogue.evidence.EvidenceRow;
 import kerfwright.catalogue.evidence.Family;
 import kerfwright.catalogue.evidence.SetUp;
+import kerfwright.planner.evidence.figure.Trial;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.uncertainty.Draw;
 import org.junit.jupiter.api.Test;

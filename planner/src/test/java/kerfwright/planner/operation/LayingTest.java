@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.catalogue.operation.HeatTarget;
 import kerfwright.catalogue.operation.Operation;
 import kerfwright.catalogue.operation.OperationTable;
@@ -163,7 +164,7 @@ class LayingTest {
     for (String variant : List.of("access-metal-ceramic", "access-zirconia", "sectioning-metal")) {
       for (Work work : lay(variant, LaidCases.ofEveryVariant().get(variant)).works()) {
         assertFalse(
-            work.parts().stream().allMatch(p -> p.material().has("film")),
+            work.parts().stream().allMatch(p -> p.material().has(Trait.FILM)),
             variant + "." + work.operation().id());
       }
     }
@@ -274,7 +275,7 @@ class LayingTest {
     CutCase c = LaidCases.ofEveryVariant().get("cavity-carious-deep");
     Laying laid = lay("cavity-carious-deep", c);
     for (Work work : laid.works()) {
-      if (work.parts().stream().allMatch(p -> p.material().has("carious"))) {
+      if (work.parts().stream().allMatch(p -> p.material().has(Trait.CARIOUS))) {
         assertTrue(work.operation().operating().mostRpm() <= 4000, work.operation().id());
         assertTrue(work.wholeBelow(), "no sound dentine is cut from the floor");
       }

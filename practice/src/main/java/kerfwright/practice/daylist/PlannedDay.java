@@ -18,7 +18,7 @@ import kerfwright.schedule.InstrumentRef;
  * @param remedies what would help against its shortages
  */
 public record PlannedDay(
-    Day problem, Map<String, List<String>> pieces, DayPlan plan, List<RemedyTold> remedies) {
+    Day problem, Map<String, List<String>> pieces, DayPlan plan, List<KeptRemedy> remedies) {
   public PlannedDay {
     pieces = Map.copyOf(pieces);
     remedies = List.copyOf(remedies);
@@ -47,7 +47,7 @@ public record PlannedDay(
     return new PlannedDay(problem, others, plan, remedies);
   }
 
-  public PlannedDay with(Day other, DayPlan otherPlan, List<RemedyTold> otherRemedies) {
+  public PlannedDay with(Day other, DayPlan otherPlan, List<KeptRemedy> otherRemedies) {
     return new PlannedDay(other, pieces, otherPlan, otherRemedies);
   }
 }

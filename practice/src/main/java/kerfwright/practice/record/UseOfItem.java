@@ -25,7 +25,7 @@ final class UseOfItem {
   private final List<RecordEntry> others;
   private final String caseKey;
   private final Instant at;
-  private final RoundOfItem round;
+  private final ItemCycle round;
 
   /**
    * @param history the whole history of the item
@@ -35,7 +35,7 @@ final class UseOfItem {
   UseOfItem(
       StockItem item,
       List<DrawerEntry> history,
-      RoundOfItem round,
+      ItemCycle round,
       List<RecordEntry> entries,
       String caseReference,
       Instant at) {

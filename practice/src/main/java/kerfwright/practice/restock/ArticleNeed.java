@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param order pieces to buy, 0 for none
  * @param price price of a piece, null where none is known
  * @param reasons why, in order of weight
- * @param wishes what planned days lack of it
+ * @param requests what planned days lack of it
  * @param wornOut when the last use of what is here is had: early, typical, late; null where nothing
  *     is used
  */
@@ -41,12 +41,12 @@ public record ArticleNeed(
     int order,
     @Nullable BigDecimal price,
     List<Reason> reasons,
-    List<Wish> wishes,
+    List<PurchaseRequest> requests,
     LocalDate @Nullable [] wornOut) {
   public ArticleNeed {
     labels = List.copyOf(labels);
     reasons = List.copyOf(reasons);
-    wishes = List.copyOf(wishes);
+    requests = List.copyOf(requests);
   }
 
   /** Why something should be bought, or should be looked at. */

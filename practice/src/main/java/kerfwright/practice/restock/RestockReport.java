@@ -16,7 +16,7 @@ import java.util.Objects;
 public record RestockReport(
     RestockOptions options,
     List<ArticleNeed> needs,
-    List<Wish> unplaced,
+    List<PurchaseRequest> unplaced,
     Costs costs,
     double weeksOfHistory) {
   public RestockReport {

@@ -59,7 +59,7 @@ public final class Restocking {
     int planned(Article article);
 
     /** What planned days lack. */
-    WishedArticles wishes();
+    RequestedArticles requests();
   }
 
   /**
@@ -103,7 +103,7 @@ public final class Restocking {
             recent,
             byId::get,
             item -> UsesLeft.of(item, wearFactor.applyAsDouble(item)).shareOfUse());
-    return new RestockReport(options, needs, outlook.wishes().unplaced(), costs, weeks);
+    return new RestockReport(options, needs, outlook.requests().unplaced(), costs, weeks);
   }
 
   private static Article article(StockItem item) {
@@ -139,8 +139,8 @@ public final class Restocking {
     double perPiece = article.singleUse() ? 1 : here.usesOfNewPiece;
     int busiest = used.values().stream().mapToInt(Integer::intValue).max().orElse(0);
     int order = (int) Math.ceil(Math.max(0, high - here.left[1]) / perPiece - 1e-9);
-    List<Wish> wishes = outlook.wishes().of(article);
-    int wished = wishes.stream().mapToInt(Wish::pieces).max().orElse(0);
+    List<PurchaseRequest> requests = outlook.requests().of(article);
+    int wished = requests.stream().mapToInt(PurchaseRequest::pieces).max().orElse(0);
     List<ArticleNeed.Reason> reasons = new ArrayList<>();
     if (wished > 0) {
       reasons.add(ArticleNeed.Reason.WISHED);
@@ -178,7 +178,7 @@ public final class Restocking {
         Math.max(order, wished),
         price(items),
         reasons,
-        wishes,
+        requests,
         weekly == 0 ? null : wornOut(here.left, weekly));
   }
 

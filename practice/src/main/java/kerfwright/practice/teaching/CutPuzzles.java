@@ -16,7 +16,7 @@ import kerfwright.physics.cutting.CutResult;
 import kerfwright.physics.cutting.Engagement;
 import kerfwright.physics.cutting.OperatingPoint;
 import kerfwright.physics.heat.HeatLayer;
-import kerfwright.physics.heat.LayeredColumn;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.heat.CutHeat;
 import kerfwright.planner.heat.HeatInputs;

@@ -27,7 +27,10 @@ class RestockingTest {
   private int made;
 
   private static Restocking.Outlook outlook(
-      Map<UUID, LocalDate> expires, int planned, List<Wish> wishes, List<StockItem> items) {
+      Map<UUID, LocalDate> expires,
+      int planned,
+      List<PurchaseRequest> requests,
+      List<StockItem> items) {
     return new Restocking.Outlook() {
       @Override
       public LocalDate began() {
@@ -45,8 +48,8 @@ class RestockingTest {
       }
 
       @Override
-      public WishedArticles wishes() {
-        return WishedArticles.of(wishes, items);
+      public RequestedArticles requests() {
+        return RequestedArticles.of(requests, items);
       }
     };
   }
@@ -104,20 +107,20 @@ class RestockingTest {
   void whatADayLacksIsOrderedThoughTheLifeWouldLast() {
     StockItem item = item("D1", DIAMOND, 100, 0);
     String type = kerfwright.practice.daylist.TypeName.of(item.properties());
-    List<Wish> wishes =
+    List<PurchaseRequest> requests =
         List.of(
-            new Wish(type, TODAY, 2),
-            new Wish(type, TODAY.plusDays(1), 3),
-            new Wish("ceramic-round-010", TODAY, 1));
+            new PurchaseRequest(type, TODAY, 2),
+            new PurchaseRequest(type, TODAY.plusDays(1), 3),
+            new PurchaseRequest("ceramic-round-010", TODAY, 1));
     RestockReport report =
         new Restocking(TODAY, RestockOptions.USUAL, any -> 1)
             .report(
-                List.of(item), uses(item, 1, 7, 1), outlook(Map.of(), 0, wishes, List.of(item)));
+                List.of(item), uses(item, 1, 7, 1), outlook(Map.of(), 0, requests, List.of(item)));
     ArticleNeed need = report.orders().get(0);
     assertEquals(3, need.order(), "as many as the day that lacks most");
     assertEquals(List.of(Reason.WISHED), need.reasons());
-    assertEquals(2, need.wishes().size());
-    assertEquals(List.of(wishes.get(2)), report.unplaced(), "nothing here is like it");
+    assertEquals(2, need.requests().size());
+    assertEquals(List.of(requests.get(2)), report.unplaced(), "nothing here is like it");
     assertEquals(2, report.toOrder());
   }
 

@@ -6,7 +6,7 @@ import kerfwright.catalogue.evidence.EvidenceCase;
 import kerfwright.physics.cutting.CrackThreshold;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.planner.evidence.Comparing;
-import kerfwright.planner.evidence.Trial;
+import kerfwright.planner.evidence.figure.Trial;
 import kerfwright.planner.uncertainty.Draw;
 import org.hipparchus.analysis.solvers.BrentSolver;
 

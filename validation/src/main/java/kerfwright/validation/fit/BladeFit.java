@@ -2,7 +2,7 @@ package kerfwright.validation.fit;
 
 import kerfwright.catalogue.evidence.ConditionKind;
 import kerfwright.catalogue.evidence.EvidenceCase;
-import kerfwright.planner.evidence.Trial;
+import kerfwright.planner.evidence.figure.Trial;
 import kerfwright.planner.uncertainty.Draw;
 import org.hipparchus.analysis.solvers.BrentSolver;
 

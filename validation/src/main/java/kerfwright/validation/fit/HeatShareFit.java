@@ -6,7 +6,7 @@ import java.util.Random;
 import kerfwright.catalogue.evidence.ConditionKind;
 import kerfwright.catalogue.evidence.EvidenceCase;
 import kerfwright.planner.evidence.Comparing;
-import kerfwright.planner.evidence.Trial;
+import kerfwright.planner.evidence.figure.Trial;
 import kerfwright.planner.heat.HeatInputs;
 import kerfwright.planner.uncertainty.Draw;
 import org.hipparchus.linear.Array2DRowRealMatrix;

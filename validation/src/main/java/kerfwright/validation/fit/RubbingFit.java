@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Random;
 import kerfwright.catalogue.evidence.ConditionKind;
 import kerfwright.catalogue.evidence.EvidenceCase;
-import kerfwright.planner.evidence.Trial;
+import kerfwright.planner.evidence.figure.Trial;
 import kerfwright.planner.uncertainty.Draw;
 import org.hipparchus.optim.MaxEval;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
