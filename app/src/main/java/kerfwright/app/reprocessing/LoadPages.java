@@ -199,7 +199,7 @@ public final class LoadPages {
     }
     int version = Sent.version(call);
     if (!read.isEmpty()) {
-      LoadOutcome outcome = desk.read(load.id(), version, read, Sent.by(call));
+      LoadOutcome outcome = service.read(load.id(), version, read, Sent.by(call));
       Load now = outcome.load();
       if (now == null) {
         answer(call, outcome);
@@ -207,7 +207,7 @@ public final class LoadPages {
       }
       version = now.version();
     }
-    answer(call, desk.release(load.id(), version, Sent.by(call)));
+    answer(call, service.release(load.id(), version, Sent.by(call)));
   }
 
   /** Tests the empty chamber of a steriliser that is out of service. */
