@@ -1,8 +1,8 @@
 package kerfwright.app.drawing;
 
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 import kerfwright.catalogue.material.Material;
+import org.jspecify.annotations.Nullable;
 
 /** Small line drawings of a tooth for what is chosen in the form of a case; words stand beside. */
 public final class CaseMark {
@@ -23,10 +23,12 @@ public final class CaseMark {
   public static String procedure(String id) {
     String what =
         switch (id) {
-          case "access-cavity" -> path(PULP, Pen.PULP) + path("M28 6V26H36V6Z", Pen.TINT, Pen.ACCENT);
+          case "access-cavity" ->
+              path(PULP, Pen.PULP) + path("M28 6V26H36V6Z", Pen.TINT, Pen.ACCENT);
           case "deroof-and-refine" ->
               path(PULP, Pen.PULP) + path("M24 6V31H40V6Z", Pen.TINT, Pen.ACCENT);
-          case "crown-sectioning" -> path(CROWN, Pen.METAL) + path("M30 4V30H34V4Z", Pen.ACCENT_FILL);
+          case "crown-sectioning" ->
+              path(CROWN, Pen.METAL) + path("M30 4V30H34V4Z", Pen.ACCENT_FILL);
           case "cavity-preparation" -> path(BOX, Pen.TINT, Pen.ACCENT);
           case "inlay-cavity" -> path("M20 7L25 21H39L44 7Z", Pen.TINT, Pen.ACCENT);
           case "onlay-cavity" -> path("M11 6V19H23V25H41V19H53V6Z", Pen.TINT, Pen.ACCENT);

@@ -7,7 +7,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerfwright.catalogue.material.Material;
 
-/** How a layer of a material is filled where a page draws it itself: the hatchings of the sections. */
+/**
+ * How a layer of a material is filled where a page draws it itself: the hatchings of the sections.
+ */
 public final class LayerFill {
   private LayerFill() {}
 

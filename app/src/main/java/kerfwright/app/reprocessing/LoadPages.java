@@ -188,7 +188,9 @@ public final class LoadPages {
     answer(call, service.release(known(call).id(), Sent.version(call), Sent.by(call)));
   }
 
-  /** Everything read with every load has passed, and the load is released, by one person at once. */
+  /**
+   * Everything read with every load has passed, and the load is released, by one person at once.
+   */
   private void pass(Context call) {
     Load load = known(call);
     Map<Indicator, Indicator.Result> read = new EnumMap<>(Indicator.class);
