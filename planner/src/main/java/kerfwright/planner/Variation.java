@@ -1,5 +1,6 @@
 package kerfwright.planner;
 
+import kerfwright.planner.plan.Stroke;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param instrument id of another instrument for the step
  * @param setRpm another speed
  * @param loadN another load
+ * @param stroke another stroke
  * @param waterMlPerMin other water, for the whole case
  * @param moreUses how many uses more the step's instrument had behind it
  */
@@ -17,10 +19,11 @@ public record Variation(
     @Nullable String instrument,
     @Nullable Double setRpm,
     @Nullable Double loadN,
+    @Nullable Stroke stroke,
     @Nullable Double waterMlPerMin,
     int moreUses) {
   /** Nothing is changed. */
   public static Variation none(int step) {
-    return new Variation(step, null, null, null, null, 0);
+    return new Variation(step, null, null, null, null, null, 0);
   }
 }

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import kerfwright.catalogue.Provenance;
 import kerfwright.catalogue.handpiece.Handpiece;
-import kerfwright.catalogue.operation.GeometryKind;
 import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.DrawerInstrument;
@@ -165,13 +164,9 @@ public final class WhatHappens {
         add(broken, refusal(resort.code(), says, List.of(SourceKey.COMMON_PRACTICE)));
       }
     }
-    if (strokeTold(work) && !CandidateSearch.strokes(work).contains(choice.stroke())) {
-      Exclusion no =
-          Exclusion.of(
-              slot(work) ? "both-walls-of-a-slot" : "stroke-not-for-this",
-              Message.of("label.stroke-" + choice.stroke().id()));
-      add(broken, refusal(no.code(), no.message(), of(work.operation().provenance())));
-    }
+    CandidateSearch.againstStroke(work, choice.stroke())
+        .ifPresent(
+            no -> add(broken, refusal(no.code(), no.message(), of(work.operation().provenance()))));
     return new Consequence.Step(order, planned, choice, done, broken);
   }
 
@@ -188,14 +183,6 @@ public final class WhatHappens {
         .map(rule -> refusal(rule.code(), Exclusion.of(rule.code()).message(), rule.sources()))
         .forEach(no -> add(broken, no));
     return new Consequence.Step(step.order(), step.planned(), step.choice(), step.done(), broken);
-  }
-
-  private static boolean strokeTold(Work work) {
-    return slot(work) || !work.operation().operating().stroke().isEmpty();
-  }
-
-  private static boolean slot(Work work) {
-    return work.operation().geometry().kind() == GeometryKind.SLOT;
   }
 
   private static List<SourceKey> standing(Exclusion no, DrawerInstrument instrument, Work work) {

@@ -21,6 +21,7 @@ import kerfwright.planner.heat.SequenceHeat;
 import kerfwright.planner.heat.WallHistory;
 import kerfwright.planner.operation.Work;
 import kerfwright.planner.plan.Estimate;
+import kerfwright.planner.plan.Stroke;
 import kerfwright.planner.rule.Vetoes;
 import kerfwright.planner.sequence.Attempt;
 import kerfwright.planner.sequence.CandidateSearch;
@@ -150,7 +151,12 @@ public final class WhatIf {
       boolean here = i + 1 == change.step();
       double rpm = here && change.setRpm() != null ? change.setRpm() : c.setRpm();
       double load = here && change.loadN() != null ? change.loadN() : c.loadN();
-      Attempt attempt = search.at(drawer.get(i), c.handpiece(), c.work(), rpm, load, c.stroke());
+      Stroke stroke = here && change.stroke() != null ? change.stroke() : c.stroke();
+      Exclusion led = CandidateSearch.againstStroke(c.work(), stroke).orElse(null);
+      if (led != null) {
+        return new Varied(was, null, led, i + 1);
+      }
+      Attempt attempt = search.at(drawer.get(i), c.handpiece(), c.work(), rpm, load, stroke);
       Candidate done = attempt.candidate();
       if (done == null) {
         return new Varied(was, null, attempt.exclusion(), i + 1);

@@ -15,6 +15,8 @@ import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;
+import kerfwright.planner.plan.Stroke;
+import kerfwright.planner.sequence.CandidateSearch;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -54,17 +56,17 @@ class WhatIfTest {
   @Test
   void aLighterHandIsSlowerAndAHeavierOneQuicker() {
     double load = whatIf.planned(1).loadN();
-    Varied lighter = whatIf.ask(new Variation(1, null, null, load / 2, null, 0));
+    Varied lighter = whatIf.ask(new Variation(1, null, null, load / 2, null, null, 0));
     assertNotNull(lighter.after());
     assertTrue(lighter.after().stepTimeS().typical() > lighter.before().stepTimeS().typical());
   }
 
   @Test
   void aBluntInstrumentIsSlowerAndAWornOneIsRefused() {
-    Varied blunter = whatIf.ask(new Variation(1, null, null, null, null, 1));
+    Varied blunter = whatIf.ask(new Variation(1, null, null, null, null, null, 1));
     assertNotNull(blunter.after());
     assertTrue(blunter.after().stepTimeS().typical() > blunter.before().stepTimeS().typical());
-    Varied wornOut = whatIf.ask(new Variation(1, null, null, null, null, 40));
+    Varied wornOut = whatIf.ask(new Variation(1, null, null, null, null, null, 40));
     assertNull(wornOut.after());
     assertNotNull(wornOut.refusal());
     assertEquals("worn-out", wornOut.refusal().code());
@@ -73,9 +75,9 @@ class WhatIfTest {
   @Test
   void noSpeedAboveTheHighestAllowedIsComputed() {
     double highest = WhatIf.highestRpm(whatIf.planned(1));
-    Varied atTheLimit = whatIf.ask(new Variation(1, null, highest, null, null, 0));
+    Varied atTheLimit = whatIf.ask(new Variation(1, null, highest, null, null, null, 0));
     assertTrue(atTheLimit.refusal() == null || !atTheLimit.refusal().code().equals("too-fast"));
-    Varied tooFast = whatIf.ask(new Variation(1, null, highest * 1.01, null, null, 0));
+    Varied tooFast = whatIf.ask(new Variation(1, null, highest * 1.01, null, null, null, 0));
     assertNull(tooFast.after());
     assertNotNull(tooFast.refusal());
     assertEquals("too-fast", tooFast.refusal().code());
@@ -83,22 +85,44 @@ class WhatIfTest {
 
   @Test
   void dryCuttingOverALivingPulpIsRefused() {
-    Varied dry = whatIf.ask(new Variation(1, null, null, null, 0.0, 0));
+    Varied dry = whatIf.ask(new Variation(1, null, null, null, null, 0.0, 0));
     assertNull(dry.after());
     assertNotNull(dry.refusal());
   }
 
   @Test
   void anInstrumentNobodyAllowedIsRefusedAndAnAllowedOneComputed() {
-    assertNull(whatIf.ask(new Variation(1, "nothing", null, null, null, 0)).after());
+    assertNull(whatIf.ask(new Variation(1, "nothing", null, null, null, null, 0)).after());
     List<Candidate> choices = whatIf.choices(1);
     assertEquals(
         choices.size(), choices.stream().map(Candidate::id).distinct().count(), "each once");
     Candidate other =
         choices.stream().filter(c -> !c.id().equals(whatIf.planned(1).id())).findFirst().get();
-    Varied varied = whatIf.ask(new Variation(1, other.id(), null, null, null, 0));
+    Varied varied = whatIf.ask(new Variation(1, other.id(), null, null, null, null, 0));
     assertNotNull(varied.after());
     assertEquals(other.id(), varied.after().cut().id());
+  }
+
+  /** Where the operation leaves it open another stroke is computed; where it does not, refused. */
+  @Test
+  void anotherStrokeIsComputedOrRefusedByTheOperation() {
+    boolean open = false;
+    boolean told = false;
+    for (int step = 1; step <= whatIf.steps(); step++) {
+      Candidate planned = whatIf.planned(step);
+      for (Stroke stroke : Stroke.values()) {
+        Varied varied = whatIf.ask(new Variation(step, null, null, null, stroke, null, 0));
+        if (CandidateSearch.againstStroke(planned.work(), stroke).isPresent()) {
+          assertNotNull(varied.refusal());
+          assertEquals("stroke-not-for-this", varied.refusal().code());
+          told = true;
+        } else if (varied.after() != null && stroke != planned.stroke()) {
+          assertEquals(stroke, varied.after().cut().stroke());
+          open = true;
+        }
+      }
+    }
+    assertTrue(open && told);
   }
 
   @Test

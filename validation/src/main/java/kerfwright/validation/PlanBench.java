@@ -89,7 +89,7 @@ public final class PlanBench {
     for (int i = 0; i < 4 * MOST_RUNS; i++) {
       double lighter = load * (1 - 0.01 * (1 + i));
       long began = System.nanoTime();
-      plan.ask(new Variation(1, null, null, lighter, null, 0));
+      plan.ask(new Variation(1, null, null, lighter, null, null, 0));
       if (i >= MOST_RUNS) {
         seconds.add((System.nanoTime() - began) / 1e9);
       }
@@ -169,7 +169,7 @@ public final class PlanBench {
       for (int i = 0; i < ASKED; i++) {
         double load = planned * (0.5 + 0.5 * i / ASKED);
         long began = System.nanoTime();
-        plan.ask(new Variation(1, null, null, load, null, 0));
+        plan.ask(new Variation(1, null, null, load, null, null, 0));
         seconds[i] = (System.nanoTime() - began) * 1e-9;
       }
     }

@@ -53,29 +53,11 @@ public final class AbrasiveSurface {
   private AbrasiveSurface() {}
 
   public static String draw(Say say, String id, GritClass grit, long seed) {
-    double low = grit.particleSize().low().millimetres();
-    double high = grit.particleSize().high().millimetres();
-    String size = say.at("drawn.abrasive-size", Math.round(low * 1000), Math.round(high * 1000));
     Patch patch = PATCHES.computeIfAbsent(new Lot(grit, seed), AbrasiveSurface::patch);
+    Svg svg = patch(say, id, grit, patch, 212);
     long cover = patch.coverPercent();
-    String ring = Labels.ring(say, grit);
-    Svg svg =
-        Svg.image(
-            id,
-            320,
-            212,
-            say.at("drawn.abrasive-title", Labels.grit(say, grit), size),
-            say.at(
-                "drawn.abrasive-about",
-                Figures.of(say, PATCH_WIDTH_MM),
-                Figures.of(say, PATCH_HEIGHT_MM),
-                cover,
-                ring));
     double width = PATCH_WIDTH_MM * PER_MM;
     double height = PATCH_HEIGHT_MM * PER_MM;
-    svg.rect(LEFT, TOP, width, height, Pen.BODY, "bond");
-    svg.path(patch.grains(), Pen.SOLID, "grains");
-    svg.path(patch.facets(), Pen.PAPER, "facets");
     double bar = 0.1 * PER_MM;
     double y = TOP + height + 14;
     double right = LEFT + width;
@@ -99,11 +81,49 @@ public final class AbrasiveSurface {
         "scale");
     svg.text(right, y + 17, Anchor.END, Type.PLAIN, "100 \u00b5m");
     svg.rect(LEFT, y - 4, 14, 8, RingColour.named(grit.ring()).attributes());
-    String named = say.at("drawn.abrasive-grit", Labels.grit(say, grit), ring);
+    String named = say.at("drawn.abrasive-grit", Labels.grit(say, grit), Labels.ring(say, grit));
     svg.text(LEFT + 20, y + 4, Anchor.START, Type.STRONG, named);
-    svg.text(LEFT + 20, y + 18, Anchor.START, Type.PLAIN, say.at("drawn.abrasive-grains", size));
+    svg.text(
+        LEFT + 20,
+        y + 18,
+        Anchor.START,
+        Type.PLAIN,
+        say.at("drawn.abrasive-grains", size(say, grit)));
     svg.text(LEFT, y + 33, Anchor.START, Type.QUIET, say.at("drawn.abrasive-assumed", cover));
     return svg.finish();
+  }
+
+  /** The patch alone, for captions beside it. */
+  public static String bare(Say say, String id, GritClass grit, long seed) {
+    Patch patch = PATCHES.computeIfAbsent(new Lot(grit, seed), AbrasiveSurface::patch);
+    return patch(say, id, grit, patch, PATCH_HEIGHT_MM * PER_MM + 2 * TOP).finish();
+  }
+
+  /** Smallest and largest grain of a class, in words. */
+  public static String size(Say say, GritClass grit) {
+    return say.at(
+        "drawn.abrasive-size",
+        Math.round(grit.particleSize().low().millimetres() * 1000),
+        Math.round(grit.particleSize().high().millimetres() * 1000));
+  }
+
+  private static Svg patch(Say say, String id, GritClass grit, Patch patch, double tall) {
+    Svg svg =
+        Svg.image(
+            id,
+            320,
+            tall,
+            say.at("drawn.abrasive-title", Labels.grit(say, grit), size(say, grit)),
+            say.at(
+                "drawn.abrasive-about",
+                Figures.of(say, PATCH_WIDTH_MM),
+                Figures.of(say, PATCH_HEIGHT_MM),
+                patch.coverPercent(),
+                Labels.ring(say, grit)));
+    svg.rect(LEFT, TOP, PATCH_WIDTH_MM * PER_MM, PATCH_HEIGHT_MM * PER_MM, Pen.BODY, "bond");
+    svg.path(patch.grains(), Pen.SOLID, "grains");
+    svg.path(patch.facets(), Pen.PAPER, "facets");
+    return svg;
   }
 
   private static Patch patch(Lot lot) {

@@ -63,14 +63,7 @@ public final class BladeSection {
       throw new IllegalArgumentException("A bur has 2 to 60 blades, got " + blades);
     }
     double core = coreOfRadius(blades, settings);
-    List<String> assumed =
-        Lines.of(
-            say,
-            say.at(
-                "drawn.blades-assumed",
-                degrees(say, settings.rakeDeg()),
-                degrees(say, settings.clearanceDeg())),
-            WIDEST);
+    List<String> assumed = Lines.of(say, assumed(say, settings), WIDEST);
     Svg svg =
         Svg.image(
             id,
@@ -93,6 +86,39 @@ public final class BladeSection {
       svg.text(12, HEIGHT - 8 + LINE * i, Anchor.START, Type.QUIET, assumed.get(i));
     }
     return svg.finish();
+  }
+
+  /** The section alone, for captions beside it. */
+  public static String bare(Say say, String id, int blades, double headDiameterMm) {
+    double core = coreOfRadius(blades, Settings.PROJECT);
+    double side = 2.4 * R;
+    Svg svg =
+        Svg.image(
+            id,
+            side,
+            side,
+            say.at("drawn.blades-title", blades),
+            say.at(
+                "drawn.blades-about",
+                Figures.mm(say, headDiameterMm),
+                blades,
+                Math.round(100 * core),
+                assumed(say, Settings.PROJECT)));
+    svg.polygon(section(side / 2, side / 2, R, blades, 0), Pen.BODY, "section");
+    svg.circle(side / 2, side / 2, R, Pen.GUIDE, "rim");
+    return svg.finish();
+  }
+
+  /** What is assumed of the blades of a section. */
+  public static String assumed(Say say) {
+    return assumed(say, Settings.PROJECT);
+  }
+
+  private static String assumed(Say say, Settings settings) {
+    return say.at(
+        "drawn.blades-assumed",
+        degrees(say, settings.rakeDeg()),
+        degrees(say, settings.clearanceDeg()));
   }
 
   /** Radius of the core over the radius of the rim. */

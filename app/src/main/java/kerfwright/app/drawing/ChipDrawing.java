@@ -101,7 +101,7 @@ public final class ChipDrawing {
 
   private static void travel(Say say, Svg svg, int way, double y) {
     double from = X + way * (RADIUS + 20);
-    svg.arrow(from, y + 46, from + way * 120, y + 46, Pen.INK, Pen.SOLID, "travel");
+    svg.boldArrow(from, y + 46, from + way * 120, y + 46, Pen.INK_BOLD, Pen.SOLID, "travel");
     Anchor anchor = way > 0 ? Anchor.START : Anchor.END;
     svg.text(from, y + 82, anchor, Type.LECTURE, say.at("drawn.stroke-travel"));
   }
@@ -111,7 +111,8 @@ public final class ChipDrawing {
     double from = X - RADIUS - 16;
     double length = Math.abs(cut.alongTravelN()) * perNewton(cut.alongTravelN());
     svg.open("g", "class", "a-pull");
-    svg.arrow(from, y - 8, from - Math.max(8, length), y - 8, Pen.ACCENT, Pen.ACCENT_FILL, "force");
+    svg.boldArrow(
+        from, y - 8, from - Math.max(8, length), y - 8, Pen.ACCENT_BOLD, Pen.ACCENT_FILL, "force");
     svg.close("g");
     String newton = say.at("drawn.newton", TwoDigits.of(say, Math.abs(cut.alongTravelN())));
     svg.text(from, y - 26, Anchor.END, Type.LECTURE_ACCENT, newton);

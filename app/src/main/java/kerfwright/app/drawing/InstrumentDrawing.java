@@ -89,6 +89,15 @@ public final class InstrumentDrawing {
    * instrument, so that several may be compared.
    */
   public static String small(Say say, String id, InstrumentProperties instrument) {
+    return small(say, id, instrument, true);
+  }
+
+  /** The same without the name of its ring, for captions beside it. */
+  public static String bare(Say say, String id, InstrumentProperties instrument) {
+    return small(say, id, instrument, false);
+  }
+
+  private static String small(Say say, String id, InstrumentProperties instrument, boolean named) {
     Silhouette s = Silhouette.of(instrument);
     double shown = Math.min(SMALL_SHOWN_MM, s.overallMm());
     double tall = SMALL_PER_MM * Math.max(s.headWidthMm(), 2.35);
@@ -97,13 +106,13 @@ public final class InstrumentDrawing {
         Svg.image(
             id,
             SMALL_SHOWN_MM * SMALL_PER_MM + 10,
-            tall + 22,
+            tall + (named ? 22 : 8),
             title(say, instrument, s),
             description(say, instrument, s));
     body(svg, s, 4, axis, SMALL_PER_MM, shown);
     new HeadTexture(instrument, s).draw(svg, new Pose(4, axis, SMALL_PER_MM, false));
     double ring = ring(svg, instrument, s, 4, axis, SMALL_PER_MM);
-    if (ring > 0) {
+    if (named && ring > 0) {
       String words = ringName(say, instrument);
       double half = Type.QUIET.width(words) / 2;
       double at = Math.min(ring, SMALL_SHOWN_MM * SMALL_PER_MM + 8 - half);

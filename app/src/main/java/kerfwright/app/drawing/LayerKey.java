@@ -8,8 +8,15 @@ import kerfwright.app.words.Say;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.PulpState;
 
-/** Names and thicknesses of the layers before the first stage, each at its depth. */
-record LayerKey(Say say, StripScale scale, double width) {
+/**
+ * Names and thicknesses of the layers before the first stage, each at its depth.
+ *
+ * @param say language
+ * @param scale of the stages beside it
+ * @param width of the drawing
+ * @param sized false where a layer is only as thick as the drawing needs it
+ */
+record LayerKey(Say say, StripScale scale, double width, boolean sized) {
   private static final double LINE = 18;
   private static final double SWATCH = 22;
   private static final int LETTERS = 11;
@@ -21,15 +28,13 @@ record LayerKey(Say say, StripScale scale, double width) {
   }
 
   String draw(String id) {
-    List<Layer> layers = scale.plan().cutCase().layers();
+    List<Layer> layers = scale.layers();
     String named =
         layers.stream()
             .map(
                 l ->
-                    say.at(
-                        "drawn.section-layer",
-                        Labels.material(say, l.material()),
-                        Figures.mm(say, l.thickness().typical().millimetres())))
+                    say.at("drawn.section-layer", Labels.material(say, l.material()), figure(l))
+                        .strip())
             .collect(Collectors.joining("; "));
     List<Name> names = names(layers);
     double tall = names.stream().mapToDouble(Name::high).sum();
@@ -46,6 +51,10 @@ record LayerKey(Say say, StripScale scale, double width) {
     return svg.finish();
   }
 
+  private String figure(Layer layer) {
+    return sized ? Figures.mm(say, layer.thickness().typical().millimetres()) : "";
+  }
+
   private List<Name> names(List<Layer> layers) {
     List<Name> names = new ArrayList<>();
     double depth = 0;
@@ -58,10 +67,10 @@ record LayerKey(Say say, StripScale scale, double width) {
           new Name(
               (from + to) / 2,
               Lines.of(say, Labels.material(say, layer.material()), LETTERS),
-              Figures.mm(say, thick)));
+              figure(layer)));
     }
     if (scale.pulp()) {
-      PulpState state = scale.plan().cutCase().pulp();
+      PulpState state = scale.pulpState();
       names.add(
           new Name(
               scale.bottom() + StripScale.PULP / 2,

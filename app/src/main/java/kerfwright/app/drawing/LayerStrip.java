@@ -3,7 +3,6 @@ package kerfwright.app.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import java.util.stream.IntStream;
 import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 
@@ -37,7 +36,7 @@ public record LayerStrip(String key, List<Picture> stages, String faces, double 
   /** One stage and its drawing. */
   public record Picture(Stage stage, String svg) {}
 
-  private static final double KEY = 122;
+  static final double KEY = 122;
   private static final double NARROWEST = 64;
   private static final double NARROWEST_ON_PAPER = 44;
   private static final double WIDEST = 170;
@@ -55,18 +54,16 @@ public record LayerStrip(String key, List<Picture> stages, String faces, double 
         Math.max(
             place == Place.CARD || place == Place.CARD_OF_FEW ? NARROWEST_ON_PAPER : NARROWEST,
             Math.min(WIDEST, Math.floor((place.width - KEY) / count - GAP)));
-    StripScale scale = StripScale.of(plan, width, place.height);
+    List<Stage> all = Stage.of(plan);
+    List<AtWork> works = all.stream().map(stage -> AtWork.of(plan, stage)).toList();
+    StripScale scale = StripScale.of(plan, works, width, place.height);
     List<Picture> stages = new ArrayList<>();
-    IntStream.range(0, scale.stages().size())
-        .forEach(
-            i ->
-                stages.add(
-                    new Picture(
-                        scale.stages().get(i),
-                        new StageDrawing(say, scale, scale.stages().get(i))
-                            .draw(id + "-" + (i + 1)))));
+    for (int i = 0; i < all.size(); i++) {
+      String drawn = new StageDrawing(say, scale, works.get(i)).draw(id + "-" + (i + 1));
+      stages.add(new Picture(all.get(i), drawn));
+    }
     return new LayerStrip(
-        new LayerKey(say, scale, KEY).draw(id + "-key"),
+        new LayerKey(say, scale, KEY, true).draw(id + "-key"),
         stages,
         FacesDrawing.draw(say, id + "-faces", plan),
         KEY + stages.size() * (width + GAP));

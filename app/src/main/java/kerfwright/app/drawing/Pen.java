@@ -12,6 +12,9 @@ enum Pen {
   GUIDE("d-guide", "none", "#55636a", 0.6, "4 2.5"),
   /** The one thing to look at. */
   ACCENT("d-accent", "none", "#7a2459", 1.8, ""),
+  /** The same in a lecture. */
+  ACCENT_BOLD("d-accent", "none", "#7a2459", 5, ""),
+  INK_BOLD("d-ink", "none", "#1f2a30", 4, ""),
   /** Limits. */
   ACCENT_GUIDE("d-accent-guide", "none", "#7a2459", 1.4, "6 3"),
   /** A computed curve beside another one. */

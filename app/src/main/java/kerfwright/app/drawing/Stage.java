@@ -41,6 +41,11 @@ public record Stage(List<PlannedStep> steps, double beforeMm, double toMm) {
     return List.copyOf(stages);
   }
 
+  /** One step of a plan by itself. */
+  static Stage only(CutPlan plan, int order) {
+    return stage(plan.steps().subList(0, order - 1), plan.steps().subList(order - 1, order));
+  }
+
   private static boolean same(PlannedStep one, PlannedStep other) {
     return one.instrument().id().equals(other.instrument().id())
         && one.handpiece().id().equals(other.handpiece().id());

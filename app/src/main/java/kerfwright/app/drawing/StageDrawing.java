@@ -2,23 +2,21 @@ package kerfwright.app.drawing;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.material.Material;
 import kerfwright.planner.casework.Layer;
-import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.Stroke;
 
 /** One stage of a strip: the layers, what is cut, the instrument in its place, the travel. */
-record StageDrawing(Say say, StripScale scale, Stage stage) {
+record StageDrawing(Say say, StripScale scale, AtWork work) {
   String draw(String id) {
     Svg svg = Svg.image(id, scale.width(), scale.height(), title(), about());
     layers(svg);
     if (scale.pulp()) {
       svg.rect(0.5, scale.bottom(), scale.width() - 1, StripScale.PULP, Pen.PULP, "pulp");
     }
-    ShortInstrument instrument = scale.instrument(stage);
+    ShortInstrument instrument = scale.instrument(work);
     Pose pose = pose(instrument);
     if (scale.side()) {
       cutFromTheSide(svg, pose, instrument);
@@ -34,9 +32,7 @@ record StageDrawing(Say say, StripScale scale, Stage stage) {
             "class",
             "depth-scale",
             "data-steps",
-            stage.steps().stream()
-                .map(s -> Integer.toString(s.order()))
-                .collect(Collectors.joining(" ")),
+            work.stepNumbers(),
             "data-side",
             Boolean.toString(scale.side()),
             "data-zero",
@@ -53,13 +49,12 @@ record StageDrawing(Say say, StripScale scale, Stage stage) {
 
   /** How deep it is afterwards; the roughness where it only smooths. */
   private String reached(Say say) {
-    if (stage.onlySmooths()) {
-      PlannedStep last = stage.steps().get(stage.steps().size() - 1);
-      String um = Figures.of(say, last.raUm().typical());
-      String words = say.at("drawn.stage-smooth", um);
-      return fits(words, um + " \u00b5m", um);
+    Double ra = work.smoothRaUm();
+    if (ra != null) {
+      String um = Figures.of(say, ra);
+      return fits(say.at("drawn.stage-smooth", um), um + " \u00b5m", um);
     }
-    String words = Figures.mm(say, stage.toMm());
+    String words = Figures.mm(say, work.toMm());
     return fits(words, words.replaceFirst("[^0-9.,]*mm$", ""));
   }
 
@@ -77,21 +72,21 @@ record StageDrawing(Say say, StripScale scale, Stage stage) {
     double p = scale.perMm();
     double half = instrument.silhouette().headWidthMm() / 2;
     if (scale.side()) {
-      double x = scale.at(stage.toMm()) - half * p;
+      double x = scale.at(work.toMm()) - half * p;
       return new Pose(x, scale.bottom() - StripScale.PULP, p, true);
     }
     double middle = scale.width() / 2;
-    boolean atTheWall = along(stage.steps().get(stage.steps().size() - 1).stroke());
-    double play = scale.openingMm(stage) / 2 - half;
+    boolean atTheWall = along(work.stroke());
+    double play = work.wideMm() / 2 - half;
     return new Pose(
-        middle - (atTheWall ? Math.max(0, play) * p : 0), scale.at(stage.toMm()), p, true);
+        middle - (atTheWall ? Math.max(0, play) * p : 0), scale.at(work.toMm()), p, true);
   }
 
   private void layers(Svg svg) {
     double depth = 0;
     Hatch before = null;
     boolean turned = false;
-    for (Layer layer : scale.plan().cutCase().layers()) {
+    for (Layer layer : scale.layers()) {
       Material material = layer.material();
       Hatch hatch = Hatch.of(material);
       turned = hatch == before && !turned;
@@ -116,11 +111,11 @@ record StageDrawing(Say say, StripScale scale, Stage stage) {
 
   /** An opening, seen from the front. */
   private void cutFromAbove(Svg svg) {
-    double wide = scale.openingMm(stage) * scale.perMm();
+    double wide = work.wideMm() * scale.perMm();
     double left = (scale.width() - wide) / 2;
     double top = scale.at(0);
-    double before = scale.at(stage.beforeMm());
-    double floor = scale.at(stage.toMm());
+    double before = scale.at(work.beforeMm());
+    double floor = scale.at(work.toMm());
     svg.rect(left, top - 1, wide, floor - top + 1, Pen.PAPER, "opening");
     if (floor > before) {
       svg.rect(left, before, wide, floor - before, Pen.TINT, "band");
@@ -144,8 +139,8 @@ record StageDrawing(Say say, StripScale scale, Stage stage) {
   /** A surface, seen from the side: what is above the head is not in the picture. */
   private void cutFromTheSide(Svg svg, Pose pose, ShortInstrument instrument) {
     double outer = scale.at(0);
-    double before = scale.at(stage.beforeMm());
-    double face = scale.at(stage.toMm());
+    double before = scale.at(work.beforeMm());
+    double face = scale.at(work.toMm());
     double top = top(pose, instrument);
     svg.rect(outer - 1, 0, scale.width() - outer + 1, top, Pen.PAPER);
     svg.rect(outer - 1, top, face - outer + 1, pose.y() - top, Pen.PAPER, "opening");
@@ -169,14 +164,14 @@ record StageDrawing(Say say, StripScale scale, Stage stage) {
 
   /** Which way the hand goes: across the picture by an arrow, into it and out of it by a sign. */
   private void travel(Svg svg, Pose pose, ShortInstrument instrument) {
-    Stroke stroke = stage.steps().get(stage.steps().size() - 1).stroke();
+    Stroke stroke = work.stroke();
     boolean against = stroke == Stroke.AGAINST_ROTATION;
     double half = instrument.silhouette().headWidthMm() / 2 * pose.perMm();
     double middle = pose.y() - Math.min(30, instrument.silhouette().headEndMm() * pose.perMm() / 2);
     if (along(stroke) && scale.side()) {
-      sign(svg, Math.min(scale.width() - 11, scale.at(stage.toMm()) + 12), middle, !against);
+      sign(svg, Math.min(scale.width() - 11, scale.at(work.toMm()) + 12), middle, !against);
     } else if (along(stroke)) {
-      double wide = scale.openingMm(stage) * pose.perMm() / 2;
+      double wide = work.wideMm() * pose.perMm() / 2;
       double y = Math.max(scale.at(0) + 12, middle);
       sign(svg, Math.max(10, scale.width() / 2 - wide - 11), y, against);
       sign(svg, Math.min(scale.width() - 10, scale.width() / 2 + wide + 11), y, !against);
@@ -209,9 +204,8 @@ record StageDrawing(Say say, StripScale scale, Stage stage) {
   }
 
   private void badge(Svg svg) {
-    String all = stage.numbers();
-    String first = Integer.toString(stage.steps().get(0).order());
-    String words = 28 + 8.5 * all.length() > scale.width() ? first : all;
+    String all = work.badge();
+    String words = 28 + 8.5 * all.length() > scale.width() ? all.split("\u2013")[0] : all;
     double wide = 16 + 8.5 * words.length();
     svg.open("g", "class", "badge");
     svg.circle(12, 14, 12, Pen.ACCENT_FILL);
@@ -225,19 +219,19 @@ record StageDrawing(Say say, StripScale scale, Stage stage) {
 
   private String title() {
     return say.at(
-        "drawn.stage-title",
-        stage.numbers(),
-        stage.instrument().id(),
-        Labels.kind(say, stage.instrument().properties().kind()),
-        Labels.shape(say, stage.instrument().properties().shapeName()));
+        work.id().isEmpty() ? "drawn.stage-title-new" : "drawn.stage-title",
+        work.badge(),
+        work.id(),
+        Labels.kind(say, work.what().kind()),
+        Labels.shape(say, work.what().shapeName()));
   }
 
   private String about() {
     return say.at(
         scale.side() ? "drawn.stage-about-side" : "drawn.stage-about",
-        Figures.mm(say, stage.beforeMm()),
-        Figures.mm(say, stage.toMm()),
-        Figures.mm(say, stage.instrument().properties().headDiameter().millimetres()),
-        Labels.stroke(say, stage.steps().get(stage.steps().size() - 1).stroke()));
+        Figures.mm(say, work.beforeMm()),
+        Figures.mm(say, work.toMm()),
+        Figures.mm(say, work.what().headDiameter().millimetres()),
+        Labels.stroke(say, work.stroke()));
   }
 }

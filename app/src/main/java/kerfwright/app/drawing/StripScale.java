@@ -4,18 +4,20 @@ import java.util.List;
 import java.util.Set;
 import kerfwright.catalogue.instrument.ShapeFamily;
 import kerfwright.catalogue.operation.GeometryKind;
-import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Layer;
+import kerfwright.planner.casework.PulpState;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;
 
 /**
- * The one scale of all stages of a plan. Seen from the front: layers lie one below the other and
- * the instrument goes down into them. Seen from the side, where most of the work is on an open
- * surface: layers stand one behind the other and the instrument's side goes into them.
+ * The one scale of all stages of a plan, or of all columns of a comparison. Seen from the front:
+ * layers lie one below the other and the instrument goes down into them. Seen from the side, where
+ * most of the work is on an open surface: layers stand one behind the other and the instrument's
+ * side goes into them.
  *
- * @param plan what is drawn
- * @param stages its stages
+ * @param layers the stack, outermost first
+ * @param pulpState of the pulp below it
+ * @param works what is done in it
  * @param side true where surfaces are drawn standing
  * @param width of one stage
  * @param height of one stage
@@ -23,8 +25,9 @@ import kerfwright.planner.plan.PlannedStep;
  * @param perMm drawing units a millimetre
  */
 record StripScale(
-    CutPlan plan,
-    List<Stage> stages,
+    List<Layer> layers,
+    PulpState pulpState,
+    List<AtWork> works,
     boolean side,
     double width,
     double height,
@@ -39,33 +42,41 @@ record StripScale(
   private static final Set<GeometryKind> ON_A_SURFACE =
       Set.of(GeometryKind.SKIN, GeometryKind.SWEEP, GeometryKind.BAND, GeometryKind.GROOVE);
 
-  static StripScale of(CutPlan plan, double width, double height) {
-    List<Stage> stages = Stage.of(plan);
-    boolean side = onSurfaces(plan);
-    double deepest = stages.stream().mapToDouble(Stage::toMm).max().orElse(0);
-    double total = totalMm(plan.cutCase());
+  StripScale {
+    layers = List.copyOf(layers);
+    works = List.copyOf(works);
+  }
+
+  static StripScale of(CutPlan plan, List<AtWork> works, double width, double height) {
+    var of = plan.cutCase();
+    return of(of.layers(), of.pulp(), works, onSurfaces(plan), width, height);
+  }
+
+  static StripScale of(
+      List<Layer> layers,
+      PulpState pulpState,
+      List<AtWork> works,
+      boolean side,
+      double width,
+      double height) {
+    double deepest = works.stream().mapToDouble(AtWork::toMm).max().orElse(0);
+    double total = totalMm(layers);
     double shown =
         side
             ? Math.min(total, deepest + 1.2)
             : total - deepest < 2 * UNDER_MM ? total : deepest + UNDER_MM;
-    StripScale rough = new StripScale(plan, stages, side, width, height, shown, 1);
+    StripScale rough = new StripScale(layers, pulpState, works, side, width, height, shown, 1);
     double across = 1;
     double up = 1;
-    for (Stage stage : stages) {
-      ShortInstrument one = rough.instrument(stage);
-      across = Math.max(across, rough.acrossMm(stage, one));
-      up = Math.max(up, one.tallMm() - (side ? 0 : stage.toMm()));
+    for (AtWork work : works) {
+      ShortInstrument one = rough.instrument(work);
+      across = Math.max(across, rough.acrossMm(work, one));
+      up = Math.max(up, one.tallMm() - (side ? 0 : work.toMm()));
     }
     double room = height - HEAD - FOOT - (side || !rough.pulp() ? 0 : PULP);
     double tall = side ? up + 2 * EDGE_MM : up + shown;
-    return new StripScale(
-        plan,
-        stages,
-        side,
-        width,
-        height,
-        shown,
-        Math.min(LARGEST, Math.min(room / tall, (width - 6) / across)));
+    double perMm = Math.min(LARGEST, Math.min(room / tall, (width - 6) / across));
+    return new StripScale(layers, pulpState, works, side, width, height, shown, perMm);
   }
 
   private static boolean onSurfaces(CutPlan plan) {
@@ -82,36 +93,23 @@ record StripScale(
         && ON_A_SURFACE.contains(Stage.kind(step));
   }
 
-  /** The instrument as long as it is drawn in its stage. */
-  ShortInstrument instrument(Stage stage) {
-    return ShortInstrument.reaching(stage.instrument().properties(), side ? 0 : stage.toMm());
+  /** The instrument as long as it is drawn at its work. */
+  ShortInstrument instrument(AtWork work) {
+    return ShortInstrument.reaching(work.what(), side ? 0 : work.toMm());
   }
 
-  private double acrossMm(Stage stage, ShortInstrument one) {
+  private double acrossMm(AtWork work, ShortInstrument one) {
     double half = one.widestMm() / 2;
     if (side) {
       double head = one.silhouette().headWidthMm() / 2;
-      return Math.max(0, head + half - stage.toMm()) + shownMm;
+      return Math.max(0, head + half - work.toMm()) + shownMm;
     }
-    return Math.max(openingMm(stage) + 2 * EDGE_MM, one.widestMm() + EDGE_MM);
+    return Math.max(work.wideMm() + 2 * EDGE_MM, one.widestMm() + EDGE_MM);
   }
 
-  /** Width of what is cut: the opening, or the slot. */
-  double openingMm(Stage stage) {
-    double outline = plan.cutCase().outline().width().millimetres();
-    double head = stage.instrument().properties().headDiameter().millimetres();
-    for (PlannedStep step : stage.steps()) {
-      Double slot = step.operation().slotWidthMm();
-      if (slot != null && Stage.kind(step) == GeometryKind.SLOT) {
-        return Math.max(slot, head);
-      }
-    }
-    return Math.max(outline, head);
-  }
-
-  static double totalMm(CutCase cutCase) {
+  private static double totalMm(List<Layer> layers) {
     double total = 0;
-    for (Layer layer : cutCase.layers()) {
+    for (Layer layer : layers) {
       total += layer.thickness().typical().millimetres();
     }
     if (!(total > 0)) {
@@ -122,9 +120,8 @@ record StripScale(
 
   /** True where the layers are drawn down to the pulp. */
   boolean pulp() {
-    List<Layer> layers = plan.cutCase().layers();
     return !side
-        && shownMm >= totalMm(plan.cutCase()) - 1e-9
+        && shownMm >= totalMm(layers) - 1e-9
         && (layers.get(layers.size() - 1).material().id().endsWith("dentine"));
   }
 

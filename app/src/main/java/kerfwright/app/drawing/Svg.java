@@ -6,6 +6,12 @@ import java.util.List;
 
 /** Writes one SVG drawing: escapes words, rounds numbers, carries title and description. */
 final class Svg {
+  /** Length of the head of an arrow. */
+  private static final double HEAD = 7;
+
+  /** The same of a bold one. */
+  static final double BOLD_HEAD = 21;
+
   /** A point in drawing units. */
   record Point(double x, double y) {}
 
@@ -64,16 +70,34 @@ final class Svg {
 
   /** A line with a solid head at its end. */
   Svg arrow(double x1, double y1, double x2, double y2, Pen line, Pen head, String... classes) {
+    return arrow(x1, y1, x2, y2, HEAD, line, head, classes);
+  }
+
+  /** An arrow seen from the back of a room. */
+  Svg boldArrow(double x1, double y1, double x2, double y2, Pen line, Pen head, String... classes) {
+    return arrow(x1, y1, x2, y2, BOLD_HEAD, line, head, classes);
+  }
+
+  private Svg arrow(
+      double x1,
+      double y1,
+      double x2,
+      double y2,
+      double tip,
+      Pen line,
+      Pen head,
+      String... classes) {
     double length = Math.hypot(x2 - x1, y2 - y1);
     double ux = (x2 - x1) / length;
     double uy = (y2 - y1) / length;
-    double back = Math.min(7, length);
+    double back = Math.min(tip, length);
+    double half = tip * 3 / 7;
     line(x1, y1, x2 - ux * back * 0.8, y2 - uy * back * 0.8, line, classes);
     return polygon(
         List.of(
             new Point(x2, y2),
-            new Point(x2 - ux * back - uy * 3, y2 - uy * back + ux * 3),
-            new Point(x2 - ux * back + uy * 3, y2 - uy * back - ux * 3)),
+            new Point(x2 - ux * back - uy * half, y2 - uy * back + ux * half),
+            new Point(x2 - ux * back + uy * half, y2 - uy * back - ux * half)),
         head);
   }
 

@@ -39,7 +39,8 @@ public final class PlanSources {
     findings.forEach(finding -> keys.addAll(finding.sources()));
   }
 
-  private static String citation(Say say, SourceKey key) {
+  /** What a source is, and how it was read. */
+  public static String citation(Say say, SourceKey key) {
     if (key.equals(SourceKey.COMMON_PRACTICE)) {
       return say.at("plan.source-common-practice");
     }

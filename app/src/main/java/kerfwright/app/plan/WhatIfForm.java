@@ -1,11 +1,13 @@
 package kerfwright.app.plan;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.words.Say;
 import kerfwright.planner.Variation;
 import kerfwright.planner.WhatIf;
 import kerfwright.planner.choice.Candidate;
+import kerfwright.planner.plan.Stroke;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param rpmStep grid of the speed
  * @param highestRpm highest speed allowed
  * @param load load asked for, N
+ * @param stroke stroke asked for
  * @param water water asked for, mL/min
  * @param uses uses more behind it
  * @param variation the same as the planner takes it: what is as planned is left out
@@ -30,6 +33,7 @@ public record WhatIfForm(
     long rpmStep,
     long highestRpm,
     double load,
+    Stroke stroke,
     long water,
     int uses,
     Variation variation) {
@@ -60,6 +64,7 @@ public record WhatIfForm(
     long grid = grid(highest);
     double rpm = fresh ? chosen.setRpm() : number(sent.get("rpm"), chosen.setRpm());
     double load = fresh ? chosen.loadN() : number(sent.get("load"), chosen.loadN());
+    Stroke stroke = fresh ? chosen.stroke() : stroke(sent.get("stroke"), chosen.stroke());
     double water = number(sent.get("water"), plannedWater);
     int uses = (int) Math.max(0, Math.min(100, number(sent.get("uses"), 0)));
     return new WhatIfForm(
@@ -73,6 +78,7 @@ public record WhatIfForm(
         grid,
         (long) Math.floor(highest),
         load,
+        stroke,
         Math.round(water),
         uses,
         new Variation(
@@ -80,6 +86,7 @@ public record WhatIfForm(
             chosen == planned ? null : chosen.id(),
             changed(rpm, chosen.setRpm(), grid),
             changed(load, chosen.loadN(), LOAD_GRID_N),
+            stroke == chosen.stroke() ? null : stroke,
             changed(water, plannedWater, 1),
             uses));
   }
@@ -91,6 +98,13 @@ public record WhatIfForm(
   /** Null where it is as planned, but for the grid of its slider. */
   private static @Nullable Double changed(double asked, double planned, double grid) {
     return Math.abs(asked - planned) <= grid * 0.51 ? null : asked;
+  }
+
+  private static Stroke stroke(@Nullable String id, Stroke otherwise) {
+    return Arrays.stream(Stroke.values())
+        .filter(one -> one.id().equals(id))
+        .findFirst()
+        .orElse(otherwise);
   }
 
   private static long grid(double highest) {

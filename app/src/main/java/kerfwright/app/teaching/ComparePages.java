@@ -36,6 +36,7 @@ final class ComparePages {
     Comparison comparison = Comparison.of(name -> ShowPages.typed(call, name));
     Map<String, Object> values = new HashMap<>();
     values.put("comparison", comparison);
+    values.put("cautions", Sheets.cautions());
     values.put("cases", kept.list(KeptCaseQuery.newest(CASES)));
     templates.html(call, "teaching/compare.jte", values);
   }

@@ -6,13 +6,18 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import kerfwright.app.drawing.SideBySide;
 import kerfwright.app.drawing.TwoDigits;
+import kerfwright.app.plan.Figures;
 import kerfwright.app.plan.Words;
+import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.physics.cutting.StrokeForces.WorkSide;
 import kerfwright.planner.bench.Bench;
+import kerfwright.quantity.SourceKey;
 
 /**
  * Two to four ways to cut one layer, side by side.
@@ -20,12 +25,14 @@ import kerfwright.planner.bench.Bench;
  * @param bench layer, size and water that all share; load and speed of a column not filled in
  * @param tried the columns
  */
-public record Comparison(Bench bench, List<Tried> tried) {
+public record Comparison(Bench bench, List<ComparedInstrument> tried) {
   static final int MOST = 4;
   private static final String[] USUAL = {"diamond-coarse", "carbide-6", "", ""};
 
   /** Where one is that much better, the sentence names it. */
-  private static final double NAMED = 1.25;
+  static final double NAMED = 1.25;
+
+  private static final double DEEPEST_MM = 1;
 
   public Comparison {
     tried = List.copyOf(tried);
@@ -42,16 +49,16 @@ public record Comparison(Bench bench, List<Tried> tried) {
             160_000,
             Scene.number(field.apply("water"), 0, 200, 50));
     boolean fresh = field.apply("tool1").isEmpty();
-    List<Tried> tried = new ArrayList<>();
+    List<ComparedInstrument> tried = new ArrayList<>();
     for (int i = 1; i <= MOST; i++) {
       String tool = fresh ? USUAL[i - 1] : field.apply("tool" + i);
-      if (Tried.tools().contains(tool)) {
+      if (ComparedInstrument.tools().contains(tool)) {
         Bench bench =
             shared
                 .atLoad(Scene.number(field.apply("load" + i), Scene.LEAST_N, Scene.MOST_N, 1))
                 .atRpm(Scene.number(field.apply("rpm" + i), 300, 450_000, 160_000));
         boolean with = field.apply("stroke" + i).equals("with");
-        tried.add(Tried.of(tool, with ? WorkSide.RIGHT : WorkSide.LEFT, bench));
+        tried.add(ComparedInstrument.of(tool, with ? WorkSide.RIGHT : WorkSide.LEFT, bench));
       }
     }
     return new Comparison(shared, tried);
@@ -68,14 +75,60 @@ public record Comparison(Bench bench, List<Tried> tried) {
     return query.toString();
   }
 
-  /** One line of figures, its head first. */
-  public record Row(String head, List<String> cells) {}
+  /** What the models rest on. */
+  public static List<SourceKey> sources() {
+    return Stream.of(Topic.PRESSED, Topic.PLOUGHED, Topic.CHIP)
+        .flatMap(topic -> topic.sources().stream())
+        .distinct()
+        .toList();
+  }
 
-  public List<Row> rows(Say say) {
-    List<Row> rows = new ArrayList<>();
+  /** What is taken, and how far the figures may be trusted. */
+  public String taken(Say say) {
+    return say.at(
+        "teaching.compare-taken",
+        Figures.plain(say, bench.diameterMm()),
+        Figures.plain(say, bench.waterMlPerMin()));
+  }
+
+  /** Drawings and figures of all columns. */
+  public Side side(Say say) {
+    SideBySide drawn = sections(say);
+    List<Side.Column> columns = new ArrayList<>();
+    for (int i = 0; i < tried.size(); i++) {
+      ComparedInstrument one = tried.get(i);
+      String set =
+          say.at(
+                  "teaching.at",
+                  Figures.rpm(say, one.bench().rpm()),
+                  Figures.plain(say, one.bench().loadN()))
+              + "; "
+              + Labels.stroke(say, one.stroke());
+      columns.add(
+          new Side.Column(letter(one), name(say, one), set, one.what(), drawn.columns().get(i)));
+    }
+    return new Side(drawn.key(), say.at("teaching.section-layer"), columns, rows(say));
+  }
+
+  /** Each as deep as it comes while the quickest goes {@value #DEEPEST_MM} mm deep. */
+  private SideBySide sections(Say say) {
+    double most = tried.stream().mapToDouble(ComparedInstrument::rateMm3PerMin).max().orElse(0);
+    List<SideBySide.Column> columns =
+        tried.stream()
+            .map(one -> new SideBySide.Column(letter(one), "", one.what(), one.stroke()))
+            .toList();
+    List<Double> depths =
+        tried.stream().map(one -> most > 0 ? DEEPEST_MM * one.rateMm3PerMin() / most : 0).toList();
+    return SideBySide.inLayer(say, "section", bench.layer(), columns, depths);
+  }
+
+  List<Side.Row> rows(Say say) {
+    List<Side.Row> rows = new ArrayList<>();
     rows.add(row(say, "rate", one -> TwoDigits.of(say, one.rateMm3PerMin())));
     rows.add(row(say, "ratio", one -> ratio(say, one)));
-    rows.add(row(say, "hand", one -> hand(say, one)));
+    rows.add(row(say, "load", one -> TwoDigits.of(say, one.bench().loadN())));
+    rows.add(row(say, "rim", one -> TwoDigits.of(say, one.cut().tangentialN())));
+    rows.add(row(say, "hand", one -> wall(say, one.alongTravelN())));
     rows.add(row(say, "heat", one -> TwoDigits.of(say, one.cut().powerW())));
     rows.add(row(say, "energy", one -> TwoDigits.of(say, one.energyJPerMm3())));
     rows.add(row(say, "ra", one -> TwoDigits.of(say, one.raUm())));
@@ -85,8 +138,8 @@ public record Comparison(Bench bench, List<Tried> tried) {
     return rows;
   }
 
-  private Row row(Say say, String name, Function<Tried, String> figure) {
-    return new Row(
+  private Side.Row row(Say say, String name, Function<ComparedInstrument, String> figure) {
+    return new Side.Row(
         say.at("teaching.row-" + name),
         tried.stream()
             .map(one -> one.cuts() ? figure.apply(one) : say.at("teaching.does-not-cut"))
@@ -94,29 +147,33 @@ public record Comparison(Bench bench, List<Tried> tried) {
   }
 
   /** Against the first column; the figures are those of a plan's runner-up. */
-  private String ratio(Say say, Tried one) {
-    Tried first = tried.get(0);
+  private String ratio(Say say, ComparedInstrument one) {
+    ComparedInstrument first = tried.get(0);
     return one == first || !first.cuts() ? "1" : say.of(one.rateOver(first).inverse().asFast());
   }
 
-  private static String hand(Say say, Tried one) {
-    double newton = one.alongTravelN();
+  /** What the wall does to the hand along the travel. */
+  static String wall(Say say, double newton) {
+    if (newton == 0) {
+      return say.at("teaching.wall-neither");
+    }
     String key = newton < 0 ? "teaching.pushes-back" : "teaching.pulls-on";
     return say.at(key, TwoDigits.of(say, Math.abs(newton)));
   }
 
   /** The difference in one sentence: who is ahead in what. */
   public String sentence(Say say) {
-    List<Tried> able = tried.stream().filter(Tried::cuts).toList();
+    List<ComparedInstrument> able = tried.stream().filter(ComparedInstrument::cuts).toList();
     if (able.size() < 2) {
       return say.at("teaching.too-few");
     }
     List<String> said = new ArrayList<>();
-    String open = best(say, able, "quickest", Tried::rateMm3PerMin, true, said);
+    String open = best(say, able, "quickest", ComparedInstrument::rateMm3PerMin, true, said);
     best(say, able, "smoothest", one -> 1 / one.raUm(), false, said);
     best(say, able, "coolest", one -> 1 / one.energyJPerMm3(), true, said);
-    best(say, able, "lasts", Tried::lifeMm3, false, said);
+    best(say, able, "lasts", ComparedInstrument::lifeMm3, false, said);
     best(say, able, "cheapest", one -> 1 / one.costS(), true, said);
+    strokes(say, able, said);
     if (!open.isEmpty()) {
       said.add(open);
     }
@@ -131,38 +188,65 @@ public record Comparison(Bench bench, List<Tried> tried) {
    */
   private String best(
       Say say,
-      List<Tried> able,
+      List<ComparedInstrument> able,
       String word,
-      ToDoubleFunction<Tried> good,
+      ToDoubleFunction<ComparedInstrument> good,
       boolean byRate,
       List<String> said) {
-    List<Tried> order = able.stream().sorted(Comparator.comparingDouble(good).reversed()).toList();
-    Tried ahead = order.get(0);
-    Tried next = order.get(1);
-    double times = good.applyAsDouble(ahead) / good.applyAsDouble(next);
-    if (times <= NAMED) {
+    List<ComparedInstrument> order =
+        able.stream().sorted(Comparator.comparingDouble(good).reversed()).toList();
+    double most = good.applyAsDouble(order.get(0));
+    List<ComparedInstrument> ahead =
+        order.stream().filter(one -> most / good.applyAsDouble(one) <= NAMED).toList();
+    if (ahead.size() == order.size()) {
       return "";
     }
-    if (byRate && ahead.rateOver(next).open()) {
-      return say.at("teaching.best-open", letter(ahead), letter(next));
+    ComparedInstrument next = order.get(ahead.size());
+    if (byRate && ahead.get(0).rateOver(next).open()) {
+      return say.at("teaching.best-open", letters(say, ahead), letter(next), ahead.size());
     }
-    said.add(say.at("teaching.best-" + word, letter(ahead), TwoDigits.of(say, times)));
+    String times = TwoDigits.of(say, most / good.applyAsDouble(next));
+    said.add(say.at("teaching.best-" + word, letters(say, ahead), times, ahead.size()));
     return "";
   }
 
-  /** A to D, as the columns are called. */
-  public String letter(Tried one) {
-    return String.valueOf((char) ('A' + tried.indexOf(one)));
+  /** Where they are led in different ways, which of them the wall pulls on. */
+  private void strokes(Say say, List<ComparedInstrument> able, List<String> said) {
+    List<ComparedInstrument> pulled = able.stream().filter(one -> one.alongTravelN() > 0).toList();
+    List<ComparedInstrument> pushed = able.stream().filter(one -> one.alongTravelN() < 0).toList();
+    if (!pulled.isEmpty() && !pushed.isEmpty()) {
+      said.add(say.at("teaching.strokes-differ", letters(say, pushed), letters(say, pulled)));
+    }
   }
 
-  public static String name(Say say, Tried one) {
+  /** "A", "A and D", "A, B and D". */
+  private String letters(Say say, List<ComparedInstrument> some) {
+    List<String> all = some.stream().map(this::letter).sorted().toList();
+    int last = all.size() - 1;
+    return last == 0
+        ? all.get(0)
+        : say.at("teaching.and", String.join(", ", all.subList(0, last)), all.get(last));
+  }
+
+  /** A to D, as the columns are called. */
+  public String letter(ComparedInstrument one) {
+    // two columns may hold the same, so that they are told apart by place
+    for (int i = 0; i < tried.size(); i++) {
+      if (tried.get(i) == one) {
+        return Side.letter(i);
+      }
+    }
+    throw new IllegalArgumentException("Not one of the columns");
+  }
+
+  public static String name(Say say, ComparedInstrument one) {
     return Words.shortInstrument(say, one.what());
   }
 
   /** Fields of a column, filled in or as usual. */
-  public Tried column(int number) {
+  public ComparedInstrument column(int number) {
     return number <= tried.size()
         ? tried.get(number - 1)
-        : Tried.of("diamond-fine", WorkSide.LEFT, bench);
+        : ComparedInstrument.of("diamond-fine", WorkSide.LEFT, bench);
   }
 }

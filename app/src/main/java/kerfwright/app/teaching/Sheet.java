@@ -1,6 +1,9 @@
 package kerfwright.app.teaching;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import kerfwright.app.plan.PlanSources;
+import kerfwright.app.words.Say;
 import kerfwright.quantity.Finding;
 import kerfwright.quantity.SourceKey;
 
@@ -21,12 +24,21 @@ public record Sheet(
     List<String> says,
     List<SourceKey> sources,
     List<Finding> cautions) {
+  private static final int MOST_IN_FULL = 8;
+
   public Sheet {
     pictures = List.copyOf(pictures);
     table = List.copyOf(table);
     says = List.copyOf(says);
     sources = List.copyOf(sources);
     cautions = List.copyOf(cautions);
+  }
+
+  /** The sources as paper shows them: what each is where they are few, their keys where not. */
+  public List<String> sourceLines(Say say) {
+    return sources.size() > MOST_IN_FULL
+        ? List.of(sources.stream().map(SourceKey::key).collect(Collectors.joining(", ")))
+        : sources.stream().map(one -> PlanSources.citation(say, one)).toList();
   }
 
   /** A drawing and what it shows. */

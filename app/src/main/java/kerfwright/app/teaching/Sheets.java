@@ -8,9 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import kerfwright.app.chairside.QueryFields;
-import kerfwright.app.drawing.InstrumentDrawing;
 import kerfwright.app.drawing.LayerStrip;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.plan.PlanDrawings;
@@ -23,6 +21,7 @@ import kerfwright.catalogue.caution.Cautions;
 import kerfwright.catalogue.claim.Claim;
 import kerfwright.catalogue.claim.Claims;
 import kerfwright.catalogue.evidence.EvidenceRow;
+import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.claim.ClaimModels;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;
@@ -49,7 +48,8 @@ final class Sheets {
     UnaryOperator<String> field = name -> fields.getOrDefault(name, List.of("")).get(0);
     String path = Addresses.path(subject);
     return switch (path) {
-      case "/teach/compare" -> Optional.of(compared(say, Comparison.of(field)));
+      case "/teach/compare" -> Optional.of(onALayer(say, Comparison.of(field)));
+      case "/teach/compare/case" -> inACase(say, field);
       case "/teach/claims" -> Claims.packaged().find(field.apply("id")).map(one -> claim(say, one));
       case "/teach/number" -> Optional.of(number(say, NumberLesson.of(say, field)));
       case "/plan" -> plan(say, fields);
@@ -61,7 +61,8 @@ final class Sheets {
     };
   }
 
-  private static List<Finding> cautions() {
+  /** The cautions of whatever is taught from the models. */
+  static List<Finding> cautions() {
     return Cautions.packaged()
         .findings(EnumSet.of(CautionCondition.TEACHING, CautionCondition.MODEL_OUTPUT));
   }
@@ -84,29 +85,75 @@ final class Sheets {
         cautions());
   }
 
-  private static Sheet compared(Say say, Comparison comparison) {
+  private static Sheet compared(
+      Say say,
+      String title,
+      Side side,
+      List<String> says,
+      List<SourceKey> sources,
+      List<Finding> cautions) {
     List<List<String>> table = new ArrayList<>();
     List<String> heads = new ArrayList<>(List.of(""));
     List<Sheet.Picture> pictures = new ArrayList<>();
-    for (Tried one : comparison.tried()) {
-      String name = comparison.letter(one) + " " + Comparison.name(say, one);
-      heads.add(name);
-      String id = "tool-" + comparison.letter(one);
-      pictures.add(new Sheet.Picture(InstrumentDrawing.small(say, id, one.what()), name));
+    pictures.add(new Sheet.Picture(side.key(), ""));
+    for (Side.Column one : side.columns()) {
+      heads.add(one.letter() + " " + one.name() + "; " + one.set());
+      if (!one.section().isEmpty()) {
+        pictures.add(new Sheet.Picture(one.section(), ""));
+      }
     }
     table.add(heads);
-    for (Comparison.Row row : comparison.rows(say)) {
+    for (Side.Row row : side.rows()) {
       List<String> line = new ArrayList<>(List.of(row.head()));
       line.addAll(row.cells());
       table.add(line);
     }
-    return new Sheet(
+    return new Sheet(title, pictures, table, says, sources, cautions);
+  }
+
+  private static Sheet onALayer(Say say, Comparison comparison) {
+    return compared(
+        say,
         say.at("teaching.compare-on", Labels.materialWithin(say, comparison.bench().layer().id())),
-        pictures,
-        table,
-        List.of(comparison.sentence(say)),
-        List.of(),
+        comparison.side(say),
+        List.of(comparison.sentence(say), comparison.taken(say)),
+        Comparison.sources(),
         cautions());
+  }
+
+  private Optional<Sheet> inACase(Say say, UnaryOperator<String> field) {
+    String query = field.apply("of");
+    try {
+      CutCase cutCase = plans.read(QueryFields.of(query));
+      return plans
+          .whatIf(cutCase)
+          .map(
+              plan -> {
+                double water = cutCase.coolant().millilitresPerMinute();
+                CutPlan planned = plans.plan(cutCase);
+                CaseComparison comparison = CaseComparison.of(say, query, plan, water, field);
+                return compared(
+                    say,
+                    heading(say, planned),
+                    comparison.side(say, planned),
+                    comparison.sentences(say),
+                    sources(say, planned),
+                    planned.cautions());
+              });
+    } catch (BadInput noLongerRead) {
+      return Optional.empty();
+    }
+  }
+
+  private static List<SourceKey> sources(Say say, CutPlan plan) {
+    return PlanSources.of(say, plan).keySet().stream().map(SourceKey::new).toList();
+  }
+
+  private static String heading(Say say, CutPlan plan) {
+    return say.at(
+        "plan.heading",
+        say.tooth(plan.cutCase().tooth()),
+        Labels.procedureWithin(say, plan.cutCase().procedure()));
   }
 
   private static Sheet claim(Say say, Claim claim) {
@@ -184,16 +231,11 @@ final class Sheets {
               Words.doneWhen(say, step)));
     }
     return new Sheet(
-        say.at(
-            "plan.heading",
-            say.tooth(plan.cutCase().tooth()),
-            Labels.procedureWithin(say, plan.cutCase().procedure())),
+        heading(say, plan),
         pictures,
         table,
         List.of(Words.verdict(say, plan, strip.stages().size())),
-        PlanSources.of(say, plan).keySet().stream()
-            .map(SourceKey::new)
-            .collect(Collectors.toList()),
+        sources(say, plan),
         plan.cautions());
   }
 }

@@ -33,7 +33,9 @@ final class ShowPages {
     templates.html(
         call,
         part ? "teaching/frames.jte" : "teaching/lecture.jte",
-        Map.of("lecture", lecture, "step", step));
+        part
+            ? Map.of("lecture", lecture, "step", step)
+            : Map.of("lecture", lecture, "step", step, "cautions", Sheets.cautions()));
   }
 
   private void number(Context call) {

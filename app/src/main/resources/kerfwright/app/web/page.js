@@ -15,6 +15,22 @@ document.querySelectorAll("[data-print]").forEach((button) => {
   button.hidden = false;
   button.addEventListener("click", () => window.print());
 });
+// what may take more than a moment says so; the words stand in data-busy
+const busy = (words) => setTimeout(() => {
+  const told = document.createElement("p");
+  told.className = "busy";
+  told.setAttribute("role", "status");
+  told.textContent = words;
+  document.body.append(told);
+}, 400);
+document.addEventListener("click", (event) => {
+  const link = event.target.closest("a[data-busy]");
+  if (link && event.button === 0 && !event.ctrlKey && !event.metaKey && !event.shiftKey) busy(link.dataset.busy);
+});
+document.addEventListener("submit", (event) => {
+  if (event.target.dataset.busy) busy(event.target.dataset.busy);
+});
+window.addEventListener("pageshow", () => document.querySelectorAll(".busy").forEach((one) => one.remove()));
 // on paper the reasons stand open
 let opened = [];
 window.addEventListener("beforeprint", () => {

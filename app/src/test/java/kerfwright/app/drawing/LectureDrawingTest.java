@@ -125,7 +125,7 @@ class LectureDrawingTest {
     assertEquals(0.4, (curve.get(0).y() - curve.get(1).y()) / full, 0.001);
     double force = svg.withClass("force").isEmpty() ? 0 : wide(reach(svg, "force"));
     // the line ends within the head of the arrow
-    double head = 0.8 * 7;
+    double head = 0.8 * Svg.BOLD_HEAD;
     assertEquals(Math.abs(alongN) * ChipDrawing.perNewton(alongN), force + head, HALF_UNIT);
     List<Svg.Point> travel = reach(svg, "travel");
     boolean right = travel.get(1).x() > travel.get(0).x();

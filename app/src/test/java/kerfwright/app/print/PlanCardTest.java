@@ -21,6 +21,7 @@ import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.planner.PlanOptions;
 import kerfwright.planner.casework.CutCase;
+import kerfwright.planner.plan.Branch;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.quantity.Finding;
@@ -96,6 +97,11 @@ class PlanCardTest {
       try (PDDocument document = Loader.loadPDF(PlanCard.pdf(say, plan, new ScaleDrawings()))) {
         assertEquals(1, document.getNumberOfPages(), name + " " + language);
         String all = new PDFTextStripper().getText(document).replaceAll("\\s+", "");
+        for (Branch branch : plan.branches()) {
+          for (String id : Words.byInstrument(say, branch.plan()).keySet()) {
+            assertTrue(all.contains(id), name + ": " + id + " for " + branch.restoration());
+          }
+        }
         for (PlannedStep step : plan.steps()) {
           String cue = Words.doneWhen(say, step).replaceAll("\\s+", "");
           assertTrue(all.contains(cue), cue + " in " + all);

@@ -66,7 +66,12 @@ class LecturesTest {
       double share = cut.brittleShare();
       String percent = share > 0 && share < 0.005 ? "under 1" : Math.round(100 * share) + "";
       assertTrue(says.contains(" " + percent + " % of the load"), says);
-      boolean beyond = cut.unitLoadN() > CrackThreshold.loadN(work);
+      double limit = CrackThreshold.loadN(work);
+      String cracks = limit >= 1000 ? "more than 1 kN" : TwoDigits.of(SAY, limit) + " N";
+      assertTrue(
+          says.contains("cracks at " + cracks + ";") || says.contains("cracks at " + cracks + "."),
+          says);
+      boolean beyond = cut.unitLoadN() > limit;
       assertEquals(beyond, x(frame.svg(), "load") > x(frame.svg(), "threshold"), says);
       assertTrue(share >= before, "more load never cracks less");
       before = share;
@@ -154,7 +159,7 @@ class LecturesTest {
         Map.of("tool1", "diamond-coarse", "tool2", "carbide-6", "layer", "enamel");
     Comparison apart = Comparison.of(name -> fields.getOrDefault(name, ""));
     assertTrue(apart.tried().get(0).rateOver(apart.tried().get(1)).open());
-    assertTrue(apart.sentence(SAY).contains("leave open"), apart.sentence(SAY));
+    assertTrue(apart.sentence(SAY).contains("too wide to say"), apart.sentence(SAY));
     assertFalse(apart.sentence(SAY).contains("quickest"));
     Map<String, String> alike =
         Map.of("tool1", "diamond-coarse", "tool2", "diamond-super-fine", "layer", "enamel");
@@ -165,7 +170,7 @@ class LecturesTest {
   @Test
   void aComparisonShowsWhatTheBenchComputes() {
     Comparison usual = Comparison.of(name -> "");
-    Tried first = usual.tried().get(0);
+    ComparedInstrument first = usual.tried().get(0);
     Bench bench = new Bench(usual.bench().layer(), 1.4, 1, 160_000, 50);
     double rate = bench.rateMm3PerMin(bench.diamond(GritClass.COARSE));
     assertEquals(TwoDigits.of(SAY, rate), usual.rows(SAY).get(0).cells().get(0));
@@ -176,6 +181,60 @@ class LecturesTest {
         Map.of("tool1", "polymer-6", "tool2", "carbide-6", "layer", "enamel");
     Comparison none = Comparison.of(n -> soft.getOrDefault(n, ""));
     assertEquals("does not cut it", none.rows(SAY).get(0).cells().get(0));
+  }
+
+  @Test
+  void aComparisonShowsForcesAndSections() {
+    Map<String, String> fields =
+        Map.of(
+            "layer",
+            "dentine",
+            "tool1",
+            "carbide-6",
+            "stroke1",
+            "against",
+            "tool2",
+            "carbide-6",
+            "stroke2",
+            "with",
+            "tool3",
+            "carbide-12",
+            "load3",
+            "0.5");
+    Comparison three = Comparison.of(name -> fields.getOrDefault(name, ""));
+    Side side = three.side(SAY);
+    assertEquals(3, side.columns().size());
+    Side.Row rim = row(side, "Force along the rim, N");
+    Side.Row wall = row(side, "The wall");
+    for (int i = 0; i < 3; i++) {
+      ComparedInstrument one = three.tried().get(i);
+      assertEquals(TwoDigits.of(SAY, one.cut().tangentialN()), rim.cells().get(i));
+      assertEquals(i == 1, wall.cells().get(i).startsWith("pulls on"), wall.cells().get(i));
+    }
+    assertEquals(List.of("1", "1", "0.5"), row(side, "Load of the hand, N").cells());
+    assertTrue(
+        three.sentence(SAY).contains("the wall pushes A and C back and pulls B on"),
+        three.sentence(SAY));
+    assertEquals("1", row(side, "Compared with A").cells().get(0));
+    double share = three.tried().get(2).rateMm3PerMin() / three.tried().get(0).rateMm3PerMin();
+    assertEquals(share, depthMm(side, 2) / depthMm(side, 0), 0.01, "as deep as it is quick");
+    assertEquals(1, depthMm(side, 0), 0.01);
+  }
+
+  private static Side.Row row(Side side, String head) {
+    return side.rows().stream().filter(one -> one.head().equals(head)).findFirst().orElseThrow();
+  }
+
+  private static double depthMm(Side side, int column) {
+    String svg = side.columns().get(column).section();
+    double perMm = number(svg, "data-per-mm=\"([0-9.]+)\"");
+    return number(svg, "<rect [^>]*width=\"([0-9.]+)\"[^>]* class=\"[a-z-]+ band\"") / perMm;
+  }
+
+  private static double number(String svg, String pattern) {
+    var found = java.util.regex.Pattern.compile(pattern).matcher(svg);
+    assertTrue(found.find(), pattern + " in " + svg);
+    return Double.parseDouble(found.group(1));
   }
 
   @Test

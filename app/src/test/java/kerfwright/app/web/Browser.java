@@ -108,6 +108,21 @@ final class Browser implements AutoCloseable {
     return List.copyOf(complaints);
   }
 
+  /** Height of the smallest words of a page as they are shown, in drawings too, px. */
+  static double smallest(Page page, String within) {
+    return ((Number)
+            page.evaluate(
+                "within => Math.min(...[...document.querySelectorAll(within)]"
+                    + ".filter(one => one.checkVisibility() && [...one.childNodes]"
+                    + ".some(n => n.nodeType === 3 && n.data.trim()))"
+                    + ".filter(one => !one.closest('title, desc'))"
+                    + ".map(one => one.closest('svg')"
+                    + " ? Number(one.getAttribute('font-size')) * one.getScreenCTM().a"
+                    + " : parseFloat(getComputedStyle(one).fontSize)))",
+                within))
+        .doubleValue();
+  }
+
   /** A picture to look at, where {@code -Dscreenshots=true} asks for it. */
   static void shoot(Page page, String name) {
     if (!Boolean.getBoolean("screenshots")) {

@@ -69,6 +69,19 @@ class LearnJourneyTest {
     page.context().close();
   }
 
+  /** Opening a case plans it first; a tap that takes a while says so until the page is there. */
+  @Test
+  void whatTakesAWhileSaysSo() {
+    Page page = page(390, 844);
+    page.navigate(app.address("/learn/choose"));
+    // the page stays, so that what is said can be seen
+    page.evaluate("() => document.addEventListener('click', (e) => e.preventDefault(), true)");
+    page.click("a[href='/learn/choose/K-0420']");
+    PlaywrightAssertions.assertThat(page.locator(".busy[role=status]")).hasText("Computing …");
+    assertEquals("", Browser.barriers(page));
+    page.context().close();
+  }
+
   @Test
   void everyMistakeIsRefusedAndComputed() throws Exception {
     Map<String, String> says =

@@ -1,10 +1,10 @@
 package kerfwright.app.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
@@ -74,72 +74,39 @@ class TeachJourneyTest {
     assertEquals(0, page.locator("header.top nav").count(), "a lecture has no navigation");
   }
 
+  /** Instruments, speeds and strokes on one layer: pictures, sections and every figure. */
   @Test
-  void aLectureIsSteppedByKeysAndButtonsAndKeepsItsPlace() {
-    Page page = page("/teach/show/pressed?layer=enamel");
-    Locator at = page.locator("#at");
-    PlaywrightAssertions.assertThat(at).hasText("1");
-    page.keyboard().press("ArrowRight");
-    PlaywrightAssertions.assertThat(at).hasText("2");
-    page.locator("#next").click();
-    PlaywrightAssertions.assertThat(at).hasText("3");
-    PlaywrightAssertions.assertThat(page.locator("#frame-3")).isVisible();
-    page.reload();
-    PlaywrightAssertions.assertThat(at).hasText("3");
-    page.keyboard().press("End");
-    PlaywrightAssertions.assertThat(at).hasText("4");
-    page.keyboard().press("ArrowLeft");
-    PlaywrightAssertions.assertThat(at).hasText("3");
-    double smallest =
-        ((Number)
-                page.evaluate(
-                    "() => Math.min(...[...document.querySelectorAll('main *')]"
-                        + ".filter(one => one.checkVisibility() && [...one.childNodes]"
-                        + ".some(n => n.nodeType === 3 && n.data.trim()))"
-                        + ".filter(one => !one.closest('title, desc'))"
-                        + ".map(one => one.closest('svg')"
-                        + " ? Number(one.getAttribute('font-size')) * one.closest('svg')"
-                        + ".getBoundingClientRect().width / one.closest('svg').viewBox.baseVal.width"
-                        + " : parseFloat(getComputedStyle(one).fontSize)))"))
-            .doubleValue();
-    assertTrue(smallest >= 24, "read from the back of a room: " + smallest + " px");
+  void waysToCutALayerStandSideBySide() {
+    Page page =
+        page(
+            "/teach/compare?layer=dentine&tool1=carbide-6&tool2=diamond-coarse"
+                + "&tool3=carbide-6&rpm3=40000&tool4=carbide-6&stroke4=with");
+    assertEquals(4, page.locator(".sections td svg").count());
+    assertEquals(8, page.locator(".pictures td svg").count());
+    assertTrue(page.locator(".one-sentence").innerText().contains("pulls D on"));
+    String rows = page.locator(".side-by-side tbody").innerText();
+    for (String head :
+        List.of(
+            "Removes",
+            "Compared with A",
+            "Load of the hand",
+            "Force along the rim",
+            "The wall",
+            "Heat",
+            "Leaves Ra",
+            "Damage",
+            "Lasts for",
+            "cost")) {
+      assertTrue(rows.contains(head), head + " in " + rows);
+    }
+    for (int width : new int[] {1280, 820, 390}) {
+      page.setViewportSize(width, 900);
+      assertEquals("", Browser.over(page));
+      double smallest = Browser.smallest(page, ".side-by-side svg *");
+      assertTrue(smallest >= 16, "drawings at " + width + ": " + smallest);
+    }
     assertEquals("", Browser.barriers(page));
-    Browser.shoot(page, "journey-11-teach-lecture");
-  }
-
-  @Test
-  void theSliderMovesTheLoadAgainstTheThreshold() {
-    Page page = page("/teach/show/threshold?layer=enamel&load=0.5");
-    String before = page.locator("#frames svg .load").getAttribute("d");
-    String limit = page.locator("#frames svg .threshold").getAttribute("d");
-    page.locator("input[type=range]").fill("4");
-    PlaywrightAssertions.assertThat(page.locator("#frames h2")).containsText("With 4");
-    assertNotEquals(before, page.locator("#frames svg .load").getAttribute("d"));
-    assertEquals(limit, page.locator("#frames svg .threshold").getAttribute("d"));
-    PlaywrightAssertions.assertThat(page.locator("#hand-load")).hasText("4");
-  }
-
-  @Test
-  void lecturesAreSteppedWithoutScriptToo() {
-    Page page = browser.page(390, 844, false, ColorScheme.DARK);
-    page.navigate(app.address("/teach/show/chip?layer=dentine"));
-    page.locator("#next").click();
-    PlaywrightAssertions.assertThat(page.locator("#frame-2")).isVisible();
-    PlaywrightAssertions.assertThat(page.locator("#frame-1")).isHidden();
-    assertEquals("", Browser.over(page));
-  }
-
-  @Test
-  void nothingMovesForWhoWantsNoMotion() {
-    Page page = page("/teach/show/pressed?layer=enamel&step=4");
-    String moving =
-        "() => document.getAnimations().filter(one => one.playState === 'running').length";
-    assertTrue(((Number) page.evaluate(moving)).intValue() > 0);
-    page.emulateMedia(
-        new Page.EmulateMediaOptions()
-            .setReducedMotion(com.microsoft.playwright.options.ReducedMotion.REDUCE));
-    page.reload();
-    assertEquals(0, ((Number) page.evaluate(moving)).intValue());
+    Browser.shoot(page, "journey-11-teach-compare");
   }
 
   @Test
@@ -149,9 +116,29 @@ class TeachJourneyTest {
     page.locator(".more a[href^='/teach/compare/case']").click();
     page.locator("input[name=load1]").fill("0.3");
     page.locator("input[name=water2]").fill("20");
+    page.locator("select[name=stroke3]").selectOption("axial");
     page.locator("main form button.main").click();
-    PlaywrightAssertions.assertThat(page.locator(".side-by-side thead th")).hasCount(3);
-    PlaywrightAssertions.assertThat(page.locator(".one-sentence").first()).containsText("%");
+    PlaywrightAssertions.assertThat(page.locator(".side-by-side thead th")).hasCount(4);
+    PlaywrightAssertions.assertThat(page.locator(".one-sentence").first()).containsText("times");
+    PlaywrightAssertions.assertThat(page.locator(".one-sentence").last()).containsText("D ");
+    int computed = page.locator(".pictures td figure.working").count();
+    assertTrue(computed >= 3, "the plan and at least two changes");
+    assertEquals(computed, page.locator(".sections td svg").count());
+    String rows = page.locator(".side-by-side tbody").innerText();
+    for (String head :
+        List.of(
+            "Removes",
+            "Compared with A",
+            "Force along the rim",
+            "The wall",
+            "Heat, W",
+            "Pulp wall",
+            "Roughness",
+            "Life used",
+            "costs")) {
+      assertTrue(rows.contains(head), head + " in " + rows);
+    }
+    assertTrue(Browser.smallest(page, ".side-by-side svg *") >= 16);
     PlaywrightAssertions.assertThat(page.locator(".standing")).not().isEmpty();
     assertEquals("", Browser.barriers(page));
     Browser.shoot(page, "journey-11-teach-case");
@@ -183,7 +170,16 @@ class TeachJourneyTest {
   /** Of a lecture and of a case: own words, kept, opened again, printed on one page. */
   @Test
   void aHandoutIsMadeKeptOpenedAgainAndPrintedOnOnePage() throws Exception {
-    for (String subject : List.of("/teach/show/chip?layer=dentine&step=3", "/plan?" + query)) {
+    String change =
+        "/teach/compare/case?of="
+            + kerfwright.app.teaching.Addresses.encoded(query)
+            + "&step=1&load1=0.3&stroke2=with-rotation";
+    for (String subject :
+        List.of(
+            "/teach/show/chip?layer=dentine&step=3",
+            "/plan?" + query,
+            "/teach/compare?layer=dentine&tool1=carbide-6&tool2=diamond-fine&tool3=carbide-30",
+            change)) {
       Page page = page("/teach");
       page.navigate(
           app.address(
@@ -202,6 +198,11 @@ class TeachJourneyTest {
       page.locator("form button.main").click();
       PlaywrightAssertions.assertThat(page.locator(".paper .own")).hasCount(1);
       Browser.shoot(page, "journey-11-teach-handout");
+      try (PDDocument printed = Loader.loadPDF(page.pdf())) {
+        assertEquals(1, printed.getNumberOfPages(), "printed from the browser: " + subject);
+        String words = new PDFTextStripper().getText(printed);
+        assertFalse(words.contains("Your own words"), words);
+      }
       HttpResponse<byte[]> pdf =
           HttpClient.newHttpClient()
               .send(

@@ -234,6 +234,20 @@ public final class CandidateSearch {
     };
   }
 
+  /**
+   * Why an operation must not be led in a way, where it says how: a slot or a stroke of its own.
+   */
+  public static Optional<Exclusion> againstStroke(Work work, Stroke stroke) {
+    boolean slot = work.operation().geometry().kind() == GeometryKind.SLOT;
+    boolean told = slot || !work.operation().operating().stroke().isEmpty();
+    return told && !strokes(work).contains(stroke)
+        ? Optional.of(
+            Exclusion.of(
+                slot ? "both-walls-of-a-slot" : "stroke-not-for-this",
+                Message.of("label.stroke-" + stroke.id())))
+        : Optional.empty();
+  }
+
   /** One instrument at one operating point, with every limit and veto looked at again. */
   public Attempt at(
       DrawerInstrument drawer,

@@ -15,6 +15,7 @@ import kerfwright.physics.cutting.StrokeForces.WorkSide;
 import kerfwright.physics.surface.Roughness;
 import kerfwright.planner.bench.Bench;
 import kerfwright.planner.plan.RatioBand;
+import kerfwright.planner.plan.Stroke;
 import kerfwright.planner.sequence.Prices;
 import kerfwright.planner.tool.AbrasivePart;
 import kerfwright.planner.tool.WorkingPart;
@@ -30,7 +31,7 @@ import kerfwright.planner.uncertainty.Against;
  * @param part its working part
  * @param cut what it does
  */
-public record Tried(
+public record ComparedInstrument(
     String tool,
     WorkSide side,
     Bench bench,
@@ -53,10 +54,10 @@ public record Tried(
     return tools;
   }
 
-  static Tried of(String tool, WorkSide side, Bench bench) {
+  static ComparedInstrument of(String tool, WorkSide side, Bench bench) {
     InstrumentProperties what = properties(tool, bench);
     WorkingPart part = Bench.part(what);
-    return new Tried(tool, side, bench, what, part, bench.cut(part));
+    return new ComparedInstrument(tool, side, bench, what, part, bench.cut(part));
   }
 
   public static InstrumentProperties properties(String tool, Bench bench) {
@@ -79,6 +80,10 @@ public record Tried(
         .orElseThrow();
   }
 
+  public Stroke stroke() {
+    return side == WorkSide.LEFT ? Stroke.AGAINST_ROTATION : Stroke.WITH_ROTATION;
+  }
+
   public boolean cuts() {
     return cut.removalM3PerS() > 0;
   }
@@ -88,7 +93,7 @@ public record Tried(
   }
 
   /** Its rate over that of another, with the band within one hand and one laboratory. */
-  public RatioBand rateOver(Tried other) {
+  public RatioBand rateOver(ComparedInstrument other) {
     double ratio = cut.removalM3PerS() / other.cut.removalM3PerS();
     return Against.rates(part, other.part, ratio);
   }

@@ -1,0 +1,48 @@
+package kerfwright.app.teaching;
+
+import java.util.List;
+import kerfwright.catalogue.instrument.InstrumentProperties;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What stands side by side, on screen and on a handout.
+ *
+ * @param key names of the layers beside the sections
+ * @param note when the sections are drawn
+ * @param columns one for each way to cut
+ * @param rows figures, one cell for each column
+ */
+public record Side(String key, String note, List<Column> columns, List<Row> rows) {
+  public Side {
+    columns = List.copyOf(columns);
+    rows = List.copyOf(rows);
+  }
+
+  /**
+   * One way to cut.
+   *
+   * @param letter A to D
+   * @param name what it is done with
+   * @param set speed, load, water and stroke
+   * @param what the instrument, null where the change is refused
+   * @param section the instrument at work in the layers, empty where it is refused
+   */
+  public record Column(
+      String letter,
+      String name,
+      String set,
+      @Nullable InstrumentProperties what,
+      String section) {}
+
+  /** One line of figures, its head first. */
+  public record Row(String head, List<String> cells) {
+    public Row {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  /** A to D, as the columns are called. */
+  static String letter(int column) {
+    return String.valueOf((char) ('A' + column));
+  }
+}
