@@ -179,7 +179,7 @@ class PlanPageTest {
   @Test
   void theFirstFiveStepsAreOnOneScreenAndTheFirstCueOnAPhone() throws Exception {
     CaseReader reader = new CaseReader(Wiring.production().cases());
-    Page desk = browser.page(1280, 900, true, ColorScheme.LIGHT);
+    Page service = browser.page(1280, 900, true, ColorScheme.LIGHT);
     Page upright = browser.page(820, 1180, true, ColorScheme.LIGHT);
     Page lying = browser.page(1180, 820, true, ColorScheme.LIGHT);
     Page phone = browser.page(390, 844, true, ColorScheme.LIGHT);
@@ -187,7 +187,7 @@ class PlanPageTest {
       SourceText file = SourceText.of(Path.of("../examples/" + name + ".yaml"));
       CutCase cutCase = reader.read(TreeReader.yaml(file), "case");
       String address = app.address("/plan?" + FilledForm.of(cutCase).query());
-      shown(desk, address, "section.step", 5, 900, name);
+      shown(service, address, "section.step", 5, 900, name);
       shown(upright, address, "section.step", 5, 1180, name);
       shown(lying, address, "section.step", 4, 820, name);
       shown(phone, address, "section.step .until", 1, 844, name);
