@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import kerfwright.app.drawing.LayerStrip;
 import kerfwright.app.plan.Figures;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.plan.Words;
@@ -61,11 +62,13 @@ public final class RunSheet {
     WhatIf open =
         Planner.whatIf(plan.cutCase(), stock.withTwinsOf(labels(plan)).snapshot(), QUICK)
             .orElse(null);
+    LayerStrip strip = drawings.strip(say, plan, LayerStrip.Place.CHAIR);
+    json.put("stackKey", strip.key());
     var steps = json.putArray("steps");
     for (PlannedStep step : plan.steps()) {
       ObjectNode sheet =
           new StepSheet(say, plan, step)
-              .json(drawings, stock.item(step.instrument().id()).orElse(null));
+              .json(strip, stock.item(step.instrument().id()).orElse(null));
       var others = sheet.putArray("others");
       others(open, plan, step).forEach(others::add);
       steps.add(sheet);
@@ -161,7 +164,7 @@ public final class RunSheet {
     StepSheet.named(json, c.id(), stock.item(c.id()).orElse(null));
     StepSheet.instrument(
         json, say, "step-" + step.order() + "-or-" + slug(c.id()), c.instrument().properties());
-    json.put("handpiece", Labels.handpiece(say, c.handpiece()));
+    json.put("handpiece", say.at("plan.drive-" + c.handpiece().id()));
     json.put("handpieceId", c.handpiece().id());
     json.put("stroke", Labels.stroke(say, c.stroke()));
     json.put("sameStroke", c.stroke() == step.stroke());

@@ -3,8 +3,8 @@ package kerfwright.app.chairside;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import kerfwright.app.drawing.InstrumentDrawing;
+import kerfwright.app.drawing.LayerStrip;
 import kerfwright.app.plan.Figures;
-import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.plan.Words;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
@@ -28,13 +28,13 @@ final class StepSheet {
     this.step = step;
   }
 
-  ObjectNode json(PlanDrawings drawings, @Nullable StockItem item) {
+  ObjectNode json(LayerStrip strip, @Nullable StockItem item) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("order", step.order());
     json.put("what", Words.operation(say, step));
     json.put("material", Labels.material(say, step.materialId()));
     json.put("stays", Words.sameInstrument(plan, step));
-    json.put("handpiece", Labels.handpiece(say, step.handpiece()));
+    json.put("handpiece", Words.drive(say, step));
     json.put("handpieceId", step.handpiece().id());
     json.put("stroke", Words.stroke(say, step));
     json.put("rpm", say.whole(Math.round(step.setSpeedRpm())));
@@ -58,7 +58,15 @@ final class StepSheet {
     json.put("stopIf", Words.stopIf(say, step));
     var cautions = json.putArray("cautions");
     Words.cautions(plan, step).forEach(one -> cautions.add(say.of(one.message())));
-    json.put("strokeDrawing", drawings.stroke(say, plan, step));
+    json.put(
+        "stage",
+        strip.stages().stream()
+            .filter(one -> one.stage().steps().contains(step))
+            .map(LayerStrip.Picture::svg)
+            .findFirst()
+            .orElse(""));
+    json.put("fromMm", step.fromMm().typical());
+    json.put("toMm", step.toMm().typical());
     instrument(json, say, "step-" + step.order(), step.instrument().properties());
     named(json, step.instrument().id(), item);
     return json;

@@ -40,6 +40,19 @@ enum Hatch {
     };
   }
 
+  /** Width and height after which it repeats itself. */
+  double[] tile() {
+    return switch (this) {
+      case UPRIGHT -> new double[] {5, 5};
+      case TUBULES -> new double[] {7, 18};
+      case CROSSES -> new double[] {9, 16};
+      case DASHES -> new double[] {12, 10};
+      case PAIRS, SLANTED, LATTICE -> new double[] {9, 9};
+      case DOTS -> new double[] {7, 10};
+      case LEVEL -> new double[] {3, 3};
+    };
+  }
+
   /** The ground under it. */
   static Pen ground(Material material) {
     return switch (material.group()) {

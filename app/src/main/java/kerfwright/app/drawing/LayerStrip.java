@@ -14,12 +14,14 @@ import kerfwright.planner.plan.CutPlan;
  * @param key names and thicknesses of the layers
  * @param stages what each instrument does, in order
  * @param faces the tooth unfolded with what is done on each face; empty where the work is on one
+ * @param width of all in one row, with the gaps
  */
-public record LayerStrip(String key, List<Picture> stages, String faces) {
+public record LayerStrip(String key, List<Picture> stages, String faces, double width) {
   /** Where it is shown, and how much room there is. */
   public enum Place {
     PAGE(540, 300),
     CARD(500, 210),
+    CARD_OF_FEW(500, 330),
     CHAIR(330, 420);
 
     private final double width;
@@ -35,9 +37,10 @@ public record LayerStrip(String key, List<Picture> stages, String faces) {
   public record Picture(Stage stage, String svg) {}
 
   static final double KEY = 122;
-  private static final double NARROWEST = 76;
+  private static final double NARROWEST = 64;
   private static final double NARROWEST_ON_PAPER = 44;
   private static final double WIDEST = 170;
+  private static final double GAP = 4;
 
   public LayerStrip {
     stages = List.copyOf(stages);
@@ -45,11 +48,12 @@ public record LayerStrip(String key, List<Picture> stages, String faces) {
 
   /** Draws a plan; a refused one has its layers and no stage. */
   public static LayerStrip of(Say say, String id, CutPlan plan, Place place) {
-    int count = Math.max(1, Stage.of(plan).size());
+    // the chair shows one stage at a time
+    int count = place == Place.CHAIR ? 1 : Math.max(1, Stage.of(plan).size());
     double width =
         Math.max(
-            place == Place.CARD ? NARROWEST_ON_PAPER : NARROWEST,
-            Math.min(WIDEST, Math.floor((place.width - KEY) / count - 4)));
+            place == Place.CARD || place == Place.CARD_OF_FEW ? NARROWEST_ON_PAPER : NARROWEST,
+            Math.min(WIDEST, Math.floor((place.width - KEY) / count - GAP)));
     List<Stage> all = Stage.of(plan);
     List<AtWork> works = all.stream().map(stage -> AtWork.of(plan, stage)).toList();
     StripScale scale = StripScale.of(plan, works, width, place.height);
@@ -61,7 +65,8 @@ public record LayerStrip(String key, List<Picture> stages, String faces) {
     return new LayerStrip(
         new LayerKey(say, scale, KEY, true).draw(id + "-key"),
         stages,
-        FacesDrawing.draw(say, id + "-faces", plan));
+        FacesDrawing.draw(say, id + "-faces", plan),
+        KEY + stages.size() * (width + GAP));
   }
 
   /** The same with each drawing changed, as paper needs it. */
@@ -69,6 +74,7 @@ public record LayerStrip(String key, List<Picture> stages, String faces) {
     return new LayerStrip(
         change.apply(key),
         stages.stream().map(one -> new Picture(one.stage(), change.apply(one.svg()))).toList(),
-        change.apply(faces));
+        change.apply(faces),
+        width);
   }
 }

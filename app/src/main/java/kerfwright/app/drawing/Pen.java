@@ -59,6 +59,10 @@ enum Pen {
     this.dashes = dashes;
   }
 
+  String className() {
+    return className;
+  }
+
   String attributes() {
     return attributes("");
   }

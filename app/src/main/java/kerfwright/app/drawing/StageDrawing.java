@@ -50,9 +50,22 @@ record StageDrawing(Say say, StripScale scale, AtWork work) {
   /** How deep it is afterwards; the roughness where it only smooths. */
   private String reached(Say say) {
     Double ra = work.smoothRaUm();
-    return ra == null
-        ? Figures.mm(say, work.toMm())
-        : say.at("drawn.stage-smooth", Figures.of(say, ra));
+    if (ra != null) {
+      String um = Figures.of(say, ra);
+      return fits(say.at("drawn.stage-smooth", um), um + " \u00b5m", um);
+    }
+    String words = Figures.mm(say, work.toMm());
+    return fits(words, words.replaceFirst("[^0-9.,]*mm$", ""));
+  }
+
+  /** The longest that is not cut off. */
+  private String fits(String... words) {
+    for (String one : words) {
+      if (Type.LABEL_STRONG.width(one) < scale.width()) {
+        return one;
+      }
+    }
+    return words[words.length - 1];
   }
 
   private Pose pose(ShortInstrument instrument) {
@@ -191,7 +204,8 @@ record StageDrawing(Say say, StripScale scale, AtWork work) {
   }
 
   private void badge(Svg svg) {
-    String words = work.badge();
+    String all = work.badge();
+    String words = 28 + 8.5 * all.length() > scale.width() ? all.split("\u2013")[0] : all;
     double wide = 16 + 8.5 * words.length();
     svg.open("g", "class", "badge");
     svg.circle(12, 14, 12, Pen.ACCENT_FILL);

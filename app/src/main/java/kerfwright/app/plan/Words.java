@@ -192,18 +192,19 @@ public final class Words {
             ? say.at("plan.dry")
             : Figures.plain(say, step.coolantMlPerMin().typical()) + "\u00a0mL/min",
         Labels.stroke(say, step.stroke()),
-        Figures.tenth(say, step.toMm().typical()) + "\u00a0mm",
-        duration(say, step.times().chairS()));
+        Figures.tenth(say, step.toMm().typical()) + "\u00a0mm");
   }
 
   /** What to do, with how many instruments, and how long. */
   public static String verdict(Say say, CutPlan plan, int changes) {
+    String cut = duration(say, plan.times().cutS());
+    String chair = duration(say, plan.times().chairS());
     return say.at(
-        "plan.verdict",
+        cut.equals(chair) ? "plan.verdict-one-time" : "plan.verdict",
         plan.steps().size(),
         changes,
-        duration(say, plan.times().cutS()),
-        duration(say, plan.times().chairS()));
+        cut,
+        chair);
   }
 
   /** The standing cautions that apply, each in a few words. */

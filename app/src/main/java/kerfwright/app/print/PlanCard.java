@@ -20,6 +20,10 @@ public final class PlanCard {
 
   private static final List<Setting> SETTINGS =
       List.of(
+          new Setting(14, 1.6),
+          new Setting(13, 1.45),
+          new Setting(12, 1.3),
+          new Setting(11, 1.15),
           new Setting(10, 1),
           new Setting(9.4, 0.95),
           new Setting(8.8, 0.9),
@@ -29,12 +33,29 @@ public final class PlanCard {
           new Setting(6.6, 0.6),
           new Setting(6, 0.5));
 
+  /** So many operations leave room for a taller picture and larger letters. */
+  private static final int FEW = 4;
+
+  /** Width of what is printed, in the pixels of the drawings. */
+  private static final double PAGE_WIDE = 500;
+
   private PlanCard() {}
 
   /** The card as a PDF document. */
   public static byte[] pdf(Say say, CutPlan plan, PlanDrawings drawings) {
-    LayerStrip strip = drawings.strip(say, plan, LayerStrip.Place.CARD);
-    return OnePage.pdf(SETTINGS, setting -> card(say, plan, strip, setting));
+    int steps = plan.steps().size();
+    LayerStrip.Place place = steps <= FEW ? LayerStrip.Place.CARD_OF_FEW : LayerStrip.Place.CARD;
+    LayerStrip strip = drawings.strip(say, plan, place);
+    double widest = PAGE_WIDE / strip.width();
+    List<Setting> settings = SETTINGS.subList(steps <= FEW ? 0 : 4, SETTINGS.size());
+    return OnePage.pdf(
+        settings,
+        setting ->
+            card(
+                say,
+                plan,
+                strip,
+                new Setting(setting.points(), Math.min(widest, setting.picture()))));
   }
 
   private static String card(Say say, CutPlan plan, LayerStrip strip, Setting setting) {

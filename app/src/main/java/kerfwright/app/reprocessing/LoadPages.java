@@ -69,6 +69,7 @@ public final class LoadPages {
         "/reprocessing/load/{id}", call -> show(call, known(call), List.of()), Access.CASES);
     config.routes.post("/reprocessing/load/{id}/read", this::read, Access.WORK);
     config.routes.post("/reprocessing/load/{id}/release", this::release, Access.WORK);
+    config.routes.post("/reprocessing/load/{id}/pass", this::pass, Access.WORK);
     config.routes.get(
         "/reprocessing/load/{id}/fail", call -> ask(call, known(call), List.of()), Access.WORK);
     config.routes.post("/reprocessing/load/{id}/fail", this::fail, Access.WORK);
@@ -185,6 +186,30 @@ public final class LoadPages {
 
   private void release(Context call) {
     answer(call, service.release(known(call).id(), Sent.version(call), Sent.by(call)));
+  }
+
+  /**
+   * Everything read with every load has passed, and the load is released, by one person at once.
+   */
+  private void pass(Context call) {
+    Load load = known(call);
+    Map<Indicator, Indicator.Result> read = new EnumMap<>(Indicator.class);
+    for (Indicator one : Indicator.values()) {
+      if (one.everyLoad() && load.readings().get(one) != Indicator.Result.PASSED) {
+        read.put(one, Indicator.Result.PASSED);
+      }
+    }
+    int version = Sent.version(call);
+    if (!read.isEmpty()) {
+      LoadOutcome outcome = service.read(load.id(), version, read, Sent.by(call));
+      Load now = outcome.load();
+      if (now == null) {
+        answer(call, outcome);
+        return;
+      }
+      version = now.version();
+    }
+    answer(call, service.release(load.id(), version, Sent.by(call)));
   }
 
   /** Tests the empty chamber of a steriliser that is out of service. */

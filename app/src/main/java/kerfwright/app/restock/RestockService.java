@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.label.Packages;
 import kerfwright.practice.record.CutRecord;
 import kerfwright.practice.record.PlanStep;
+import kerfwright.practice.record.RecordQuery;
 import kerfwright.practice.restock.Article;
 import kerfwright.practice.restock.PastUse;
 import kerfwright.practice.restock.PastUses;
@@ -64,7 +66,18 @@ public record RestockService(
     List<PastUse> uses = PastUses.since(record, from, zone, procedures);
     List<StockItem> items = items();
     return new Restocking(today(), options, wearFactor)
-        .report(items, uses, outlook(options, items));
+        .report(items, uses, outlook(options, items, began(from, uses)));
+  }
+
+  /**
+   * The day of the oldest cut, as far as the history looked at goes: what was entered first need
+   * not have been cut first.
+   */
+  private @Nullable LocalDate began(Instant from, List<PastUse> uses) {
+    RecordQuery before = new RecordQuery(null, null, null, null, null, from, null, 1);
+    return record.list(before).isEmpty()
+        ? uses.stream().map(PastUse::day).min(Comparator.naturalOrder()).orElse(null)
+        : LocalDate.ofInstant(from, clock.getZone());
   }
 
   private List<StockItem> items() {
@@ -78,15 +91,11 @@ public record RestockService(
     }
   }
 
-  private Restocking.Outlook outlook(RestockOptions options, List<StockItem> items) {
+  private Restocking.Outlook outlook(
+      RestockOptions options, List<StockItem> items, @Nullable LocalDate began) {
     RequestedArticles wished = RequestedArticles.of(requests.all(), items);
     Map<String, Integer> asked = UsesAskedFor.byType(days, today(), options.aheadWeeks());
     Map<UUID, LocalDate> expires = packages.expiries();
-    LocalDate began =
-        record
-            .at(1)
-            .map(first -> LocalDate.ofInstant(first.use().at(), clock.getZone()))
-            .orElse(null);
     return new Restocking.Outlook() {
       @Override
       public @Nullable LocalDate began() {

@@ -1,11 +1,17 @@
 package kerfwright.app.web;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import kerfwright.app.casefile.CaseCatalogue;
+import kerfwright.app.drawing.CaseMark;
+import kerfwright.app.drawing.LayerFill;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.handpiece.Handpiece;
+import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.planner.casework.Known;
 import kerfwright.planner.casework.Lesion;
@@ -25,7 +31,9 @@ public record CaseChoices(
     List<Choice> depths,
     List<Choice> activities,
     List<Choice> textures,
-    List<Choice> known) {
+    List<Choice> known,
+    Map<String, String> marks,
+    Map<String, String> fills) {
   /** One option: its id in files and its words. */
   public record Choice(String id, String label) {}
 
@@ -49,7 +57,30 @@ public record CaseChoices(
         said(say, "case.lesion-", Lesion.Depth.ids()),
         said(say, "case.lesion-", Lesion.Activity.ids()),
         said(say, "case.lesion-", Lesion.Texture.ids()),
-        said(say, "case.known-", Known.ids()));
+        said(say, "case.known-", Known.ids()),
+        marks(catalogue),
+        LayerFill.of(catalogue.materials()));
+  }
+
+  /** A small drawing for each restoration. */
+  private static Map<String, String> marks(CaseCatalogue catalogue) {
+    Map<String, Material> known =
+        catalogue.materials().stream().collect(Collectors.toMap(Material::id, m -> m));
+    Map<String, String> marks = new HashMap<>();
+    for (CaseCatalogue.Restoration one : catalogue.restorations()) {
+      List<String> by = UsualStacks.packaged().knownBy(one.id());
+      Material outer = by.isEmpty() ? null : known.get(by.get(0).split("\\|")[0]);
+      marks.put(one.id(), CaseMark.restoration(one.id(), outer));
+    }
+    return marks;
+  }
+
+  /** Which pattern and ground each material has, for the script that draws the layers. */
+  public String fillsText() {
+    return fills.entrySet().stream()
+        .map(one -> one.getKey() + " " + one.getValue())
+        .sorted()
+        .collect(Collectors.joining(";"));
   }
 
   private static List<Choice> said(Say say, String key, List<String> ids) {

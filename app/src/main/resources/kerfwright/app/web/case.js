@@ -62,6 +62,7 @@
 // The layers of a new case as a section to scale: a boundary is dragged, or moved by the arrow keys,
 // and the fields follow; what is typed moves the boundary.
 (() => {
+  const SVG = "http://www.w3.org/2000/svg";
   const GRID = 0.05;
   const COARSE = 0.5;
   const LEAST = 0.05;
@@ -82,6 +83,22 @@
   const written = (mm) => String(Math.round(mm * 1000) / 1000);
   const shown = (mm) => (box.dataset.comma === "true" ? written(mm).replace(".", ",") : written(mm));
 
+  /** Ground and hatching of a material, the same as in the sections of a plan. */
+  function filled(id) {
+    const svg = document.createElementNS(SVG, "svg");
+    svg.setAttribute("class", "stack-fill");
+    const fill = box.dataset.fills.split(";").map((one) => one.split(" ")).find((one) => one[0] === id);
+    if (!fill) return svg;
+    for (const [name, value] of [["class", fill[2]], ["fill", "url(#" + fill[1] + ")"]]) {
+      const rect = document.createElementNS(SVG, "rect");
+      rect.setAttribute("width", "100%");
+      rect.setAttribute("height", "100%");
+      rect.setAttribute(name, value);
+      svg.append(rect);
+    }
+    return svg;
+  }
+
   /** Rows with a thickness, outermost first. */
   function rows() {
     return [...document.querySelectorAll("#layer-box fieldset.layer")]
@@ -89,6 +106,7 @@
         const field = (name) => row.querySelector("input[name=layer_" + name + "]");
         const material = row.querySelector("select");
         return {
+          material: material.value,
           name: material.value ? material.selectedOptions[0].textContent.trim() : said("unnamed"),
           fields: { low: field("low"), typical: field("typical"), high: field("high") },
           mm: number(field("typical").value),
@@ -186,9 +204,10 @@
     let depth = 0;
     all.forEach((row, i) => {
       const layer = layers.children[i];
-      layer.className = "stack-layer tone-" + (i % 3);
+      layer.className = "stack-layer";
       layer.style.height = row.mm * perMm + "px";
       layer.textContent = row.mm * perMm >= 22 ? row.name + " " + shown(row.mm) + " mm" : "";
+      layer.prepend(filled(row.material));
       depth += row.mm;
       const one = handle(all, i);
       one.style.top = depth * perMm + "px";

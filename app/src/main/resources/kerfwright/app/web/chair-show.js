@@ -1,9 +1,9 @@
 // Puts one step on the screen.
 import { clock, phase, calm, place } from "./chair-pace.js";
 
-const DRAWN_WIDE = 206;
-const DRAWN_TALL = 196;
+const SVG = "http://www.w3.org/2000/svg";
 const RING_WORDS = 16;
+const LONG = 60;
 const one = (id) => document.getElementById(id);
 
 export function say(name, ...values) {
@@ -42,6 +42,30 @@ function list(id, lines) {
   at.hidden = lines.length === 0;
 }
 
+/** The layers with the instrument in its place; the depth reached moves through them with the time. */
+function stack(sheet, now) {
+  const at = one("stack");
+  at.innerHTML = now.stage ? (sheet.stackKey || "") + now.stage : "";
+  at.hidden = !now.stage;
+  const of = at.querySelector(".depth-scale");
+  if (!of) return;
+  const mark = document.createElementNS(SVG, "path");
+  mark.id = "reached";
+  of.closest("svg").append(mark);
+}
+
+function reached(now, elapsedS, logged) {
+  const mark = one("reached");
+  if (!mark || now.toMm === undefined) return;
+  const of = mark.closest("svg").querySelector(".depth-scale").dataset;
+  const share = logged ? 1 : Math.min(1, elapsedS / now.band.typical);
+  const mm = now.fromMm + share * Math.max(0, now.toMm - now.fromMm);
+  const there = (Number(of.zero) + Number(of.perMm) * mm).toFixed(1);
+  const wide = mark.closest("svg").viewBox.baseVal.width;
+  const d = of.side === "true" ? "M" + there + " " + of.from + "V" + of.to : "M0 " + there + "H" + wide;
+  if (mark.getAttribute("d") !== d) mark.setAttribute("d", d);
+}
+
 /** The step itself; called when it changes. */
 export function step(sheet, state) {
   const now = sheet.steps[state.at];
@@ -56,8 +80,7 @@ export function step(sheet, state) {
   text("rpm", now.rpm);
   text("handpiece", now.handpiece);
   text("stroke", now.stroke);
-  drawing("stroke-drawing", now.strokeDrawing);
-  nearer(one("stroke-drawing").querySelector("svg"), DRAWN_WIDE, DRAWN_TALL);
+  stack(sheet, now);
   const seen = one("silhouette").querySelector("svg");
   if (seen) nearer(seen, seen.viewBox.baseVal.width, seen.viewBox.baseVal.height - RING_WORDS);
   text("load", now.load);
@@ -66,6 +89,7 @@ export function step(sheet, state) {
   text("depth", now.depth);
   text("time", now.time);
   text("cue", now.cue);
+  one("stage-step").classList.toggle("long", now.cue.length > LONG);
   text("stop-if", now.stopIf || "");
   one("stop-line").hidden = !now.stopIf;
   const between = (order) => (sheet.cues || []).filter((cue) => cue.afterStep === order).map((cue) => cue.text);
@@ -119,6 +143,7 @@ function band(of) {
 /** What moves with the time; called for every frame. */
 export function time(now, elapsedS, running, logged) {
   const where = place(elapsedS, now.band);
+  reached(now, elapsedS, logged);
   text("elapsed", clock(elapsedS));
   const share = Math.min(1, elapsedS / Number(one("band").dataset.end));
   one("band-now").style.transform = "scaleX(" + calm(share) + ")";

@@ -29,7 +29,7 @@ export function swaps(chair) {
               ...step,
               ...other,
               stays: false,
-              strokeDrawing: other.sameStroke ? step.strokeDrawing : "",
+              stage: "",
               time: say("about", Math.round(other.typical)),
               band: { low: null, typical: other.typical, high: null },
               cue: step.cue,

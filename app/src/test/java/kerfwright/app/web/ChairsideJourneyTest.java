@@ -466,6 +466,58 @@ class ChairsideJourneyTest {
   }
 
   @Test
+  void theEndCueIsTheSecondLargestAndTheDepthReachedMovesThroughTheLayers() {
+    for (int[] size :
+        List.of(new int[] {1280, 900}, new int[] {1180, 820}, new int[] {820, 1180})) {
+      Page page = begun("K-7113", size[0], size[1], ColorScheme.LIGHT);
+      assertTrue(font(page, "label") > font(page, "cue"));
+      for (String id : List.of("rpm", "step-what", "depth", "water", "elapsed", "stop-if")) {
+        assertTrue(font(page, "cue") > font(page, id), id);
+      }
+      assertTrue(left(page, "stack") < left(page, "label") + 1, "the layers stand at the left");
+      page.context().close();
+    }
+    Page page = begun("K-7113", 1180, 820, ColorScheme.LIGHT);
+    page.clock().install();
+    page.reload();
+    ready(page);
+    String before = page.locator("#reached").getAttribute("d");
+    forward(page);
+    page.clock().fastForward(6 * 3_600_000);
+    PlaywrightAssertions.assertThat(page.locator("#reached")).not().hasAttribute("d", before);
+  }
+
+  @Test
+  void aPhoneAlwaysShowsCueDepthWaterAndTheOneTapLog() {
+    for (int[] size : List.of(new int[] {390, 844}, new int[] {844, 390})) {
+      Page page = begun("K-7114", size[0], size[1], ColorScheme.LIGHT);
+      double ends =
+          page.locator("#stage-step").boundingBox().y
+              + page.locator("#stage-step").boundingBox().height;
+      for (String id : List.of("cue", "depth", "water")) {
+        var box = page.locator("#" + id).boundingBox();
+        assertTrue(box.y + box.height <= ends + 1, id + " on " + size[0] + " ends below " + ends);
+      }
+      for (String id : List.of("log", "forward")) {
+        var box = page.locator("#" + id).boundingBox();
+        assertTrue(box.y + box.height <= size[1] + 1, id + " on " + size[0]);
+      }
+      page.context().close();
+    }
+  }
+
+  private static double font(Page page, String id) {
+    return ((Number)
+            page.evaluate(
+                "id => parseFloat(getComputedStyle(document.getElementById(id)).fontSize)", id))
+        .doubleValue();
+  }
+
+  private static double left(Page page, String id) {
+    return page.locator("#" + id).boundingBox().x;
+  }
+
+  @Test
   void nothingBeginsBeforeTheCautionsAreReadAndARefusedPlanIsNotRun() throws Exception {
     Page page = browser.page();
     String query = example;

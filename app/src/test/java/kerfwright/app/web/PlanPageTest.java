@@ -167,6 +167,56 @@ class PlanPageTest {
     assertEquals(app.get("/plan.txt?" + query).body(), text);
   }
 
+  /** Short and long plans; access through a molar has six operations, one more than has to fit. */
+  private static final List<String> LOOKED_AT =
+      List.of(
+          "access-natural-vital",
+          "onlay-gold",
+          "cavity-under-enamel",
+          "occlusal-adjustment-gold",
+          "sectioning-zirconia");
+
+  @Test
+  void theFirstFiveStepsAreOnOneScreenAndTheFirstCueOnAPhone() throws Exception {
+    CaseReader reader = new CaseReader(Wiring.production().cases());
+    Page service = browser.page(1280, 900, true, ColorScheme.LIGHT);
+    Page upright = browser.page(820, 1180, true, ColorScheme.LIGHT);
+    Page lying = browser.page(1180, 820, true, ColorScheme.LIGHT);
+    Page phone = browser.page(390, 844, true, ColorScheme.LIGHT);
+    for (String name : LOOKED_AT) {
+      SourceText file = SourceText.of(Path.of("../examples/" + name + ".yaml"));
+      CutCase cutCase = reader.read(TreeReader.yaml(file), "case");
+      String address = app.address("/plan?" + FilledForm.of(cutCase).query());
+      shown(service, address, "section.step", 5, 900, name);
+      shown(upright, address, "section.step", 5, 1180, name);
+      shown(lying, address, "section.step", 4, 820, name);
+      shown(phone, address, "section.step .until", 1, 844, name);
+      assertEquals("", smallText(phone), name);
+    }
+  }
+
+  private static void shown(
+      Page page, String address, String what, int most, int height, String name) {
+    page.navigate(address);
+    Locator all = page.locator(what);
+    int last = Math.min(most, all.count());
+    var box = all.nth(last - 1).boundingBox();
+    assertTrue(
+        box.y + box.height <= height,
+        name + ": " + what + " " + last + " ends at " + (box.y + box.height) + " of " + height);
+  }
+
+  /** Words of the picture, the verdict and the steps that are smaller than 16 pixels. */
+  private static String smallText(Page page) {
+    return (String)
+        page.evaluate(
+            "() => [...document.querySelectorAll('.verdict *, .picture *')]"
+                + ".filter(one => [...one.childNodes].some(n => n.nodeType === 3 && n.data.trim()))"
+                + ".filter(one => !one.closest('svg') && one.checkVisibility())"
+                + ".filter(one => parseFloat(getComputedStyle(one).fontSize) < 16)"
+                + ".map(one => one.outerHTML.slice(0, 100)).join(' ')");
+  }
+
   @Test
   void everyExamplePrintsOnTwoSheetsOfA4WithItsCautions() throws Exception {
     CaseReader reader = new CaseReader(Wiring.production().cases());

@@ -275,14 +275,14 @@ class RecordJourneyTest {
             "CD",
             "parameters",
             "passed",
-            "chemical",
-            "passed",
-            "packs",
-            "passed",
             "spores",
             "not-read"));
-    where(post(load + "/release", "version", "3", "by", "EF"));
+    assertTrue(page(load).contains("Release as EF"), "all that is left to read, and the release");
+    HttpResponse<String> notOurs = post(load + "/pass", "version", "2", "by", "EF");
+    assertEquals(409, notOurs.statusCode(), "read by someone else meanwhile");
+    where(post(load + "/pass", "version", "3", "by", "EF"));
     assertTrue(page(load).contains(">released<"));
+    assertFalse(page(load).contains("Release as EF"));
     assertTrue(page("/drawer/item/" + item).contains("state-clean"));
     String id = first("name=\"id\" value=\"([^\"]+)\"", page("/records/new"));
     String at = java.time.LocalDateTime.now().plusMinutes(1).toString().substring(0, 16);

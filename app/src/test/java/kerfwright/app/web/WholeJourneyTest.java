@@ -102,9 +102,9 @@ class WholeJourneyTest {
   private void plan(Page page) {
     page.navigate(app.address("/case"));
     page.getByLabel("Case reference").fill(CASE);
-    page.getByLabel("Procedure").selectOption("access-cavity");
+    page.locator("#procedure-access-cavity").check();
     page.locator("input[name=tooth_pick][value='26']").check();
-    page.getByLabel("Restoration").selectOption("metal-ceramic");
+    page.locator("#restoration-metal-ceramic").check();
     PlaywrightAssertions.assertThat(page.locator("select[name=layer_material]").first())
         .hasValue("feldspathic-porcelain");
     page.getByLabel("Length, mm").fill("4");
