@@ -184,8 +184,12 @@ public final class Words {
 
   /** What the hand sets and does, in one line. */
   public static String brief(Say say, PlannedStep step) {
-    return String.join(
-        " \u00b7 ",
+    return String.join(" \u00b7 ", settings(say, step));
+  }
+
+  /** The same one by one, none to be broken within. */
+  public static List<String> settings(Say say, PlannedStep step) {
+    return List.of(
         speed(say, step).replace(' ', '\u00a0'),
         Figures.plain(say, step.loadN().typical()) + "\u00a0N",
         step.coolantMlPerMin().high() == 0

@@ -61,14 +61,13 @@ class TeachJourneyTest {
   }
 
   @Test
-  void everyStepOfAPlanIsShownBesideItsReasons() {
+  void everyStepOfAPlanIsShownWithOneTap() {
     Page page = page("/plan?" + query);
     int steps = page.locator("section.step").count();
     assertTrue(steps > 1);
-    assertEquals(steps, page.locator("section.because a.show-why").count());
+    assertEquals(steps, page.locator("section.step a.show-why").count());
     Browser.shoot(page, "journey-11-teach-plan");
-    page.locator("details:has(section.because) > summary").click();
-    page.locator("section.because a.show-why").first().click();
+    page.locator("section.step a.show-why").first().click();
     PlaywrightAssertions.assertThat(page.locator(".frame:not([hidden])")).hasCount(1);
     assertTrue(page.url().contains("/teach/show/") && page.url().contains("layer="), page.url());
     assertEquals(0, page.locator("header.top nav").count(), "a lecture has no navigation");
