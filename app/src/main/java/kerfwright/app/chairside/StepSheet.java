@@ -37,7 +37,7 @@ final class StepSheet {
     json.put("handpiece", Words.drive(say, step));
     json.put("handpieceId", step.handpiece().id());
     json.put("stroke", Words.stroke(say, step));
-    json.put("rpm", say.whole(Math.round(step.setSpeedRpm())));
+    json.put("rpm", Figures.turns(say, step.setSpeedRpm()));
     json.put("setRpm", step.setSpeedRpm());
     json.put("load", Handful.words(say, step.loadN().typical()));
     json.put("scales", Handful.scales(say, step.loadN().typical()));

@@ -66,7 +66,12 @@ public final class Figures {
 
   /** A speed of rotation set: to three digits, grouped by thousands. */
   public static String rpm(Say say, double rpm) {
-    return say.figures(grouped(rounded(rpm, 3))) + " " + say.at("plan.rpm");
+    return turns(say, rpm) + " " + say.at("plan.rpm");
+  }
+
+  /** The same without its unit. */
+  public static String turns(Say say, double rpm) {
+    return say.figures(grouped(rounded(rpm, 3)));
   }
 
   /** A speed of rotation with its range. */

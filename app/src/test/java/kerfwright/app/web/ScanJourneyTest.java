@@ -228,14 +228,14 @@ class ScanJourneyTest {
     page.evaluate(TYPED, new Object[] {code, null});
     page.waitForURL("**/drawer/item/" + id + "**");
 
-    page.navigate(app.address("/settings"));
+    page.navigate(app.address("/people"));
     page.evaluate(TYPED, new Object[] {code, "input[name=initials]:not([type=hidden])"});
     page.waitForURL("**/drawer/item/" + id + "**");
 
     // with something typed and not saved, the code waits
-    page.navigate(app.address("/settings"));
+    page.navigate(app.address("/people"));
     page.fill("input[name=initials]:not([type=hidden])", "AB");
-    page.evaluate(TYPED, new Object[] {code, "select[name=role]"});
+    page.evaluate(TYPED, new Object[] {code, "select[name=does]"});
     assertEquals(code, page.inputValue("#scan-top"));
     assertTrue(page.isVisible("#scan-unsaved"));
     assertEquals("AB", page.inputValue("input[name=initials]:not([type=hidden])"));

@@ -171,7 +171,7 @@ class WebServerTest {
     HttpResponse<String> page = app.get("/plan?" + CASE);
     assertEquals(200, page.statusCode());
     assertTrue(page.body().contains("Standing cautions"));
-    assertTrue(page.body().contains("Done when"));
+    assertTrue(page.body().contains("Until:"));
     HttpResponse<String> json = app.get("/plan.json?" + CASE);
     assertEquals("plan/1", new ObjectMapper().readTree(json.body()).get("contract").asText());
     HttpResponse<String> card = app.get("/plan.pdf?" + CASE);

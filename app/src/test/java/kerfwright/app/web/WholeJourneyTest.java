@@ -117,7 +117,8 @@ class WholeJourneyTest {
 
   private void print(Page page) throws Exception {
     APIResponse card =
-        page.request().get(app.address(page.locator("a[href^='/plan.pdf']").getAttribute("href")));
+        page.request()
+            .get(app.address(page.locator("a.wide-only[href^='/plan.pdf']").getAttribute("href")));
     assertEquals(200, card.status());
     byte[] pdf = card.body();
     assertTrue(new String(pdf, 0, 5, StandardCharsets.US_ASCII).startsWith("%PDF-"));
