@@ -245,7 +245,8 @@ class JourneyTest {
     page.getByLabel("Case reference").focus();
     page.keyboard().type("K-7002");
     page.keyboard().press("Tab");
-    page.keyboard().type("Access");
+    // the first of the pictures: an access cavity
+    page.keyboard().press("Space");
     page.keyboard().press("Tab");
     assertEquals("pulp", page.evaluate("document.activeElement.name"));
     Object reached = "pulp";
