@@ -20,6 +20,7 @@ import kerfwright.app.plan.PlanJson;
 import kerfwright.app.plan.PlanText;
 import kerfwright.app.print.PlanCard;
 import kerfwright.app.template.Templates;
+import kerfwright.app.web.caseform.CaseForm;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.plan.CutPlan;
 

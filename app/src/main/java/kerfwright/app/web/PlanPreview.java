@@ -2,6 +2,8 @@ package kerfwright.app.web;
 
 import java.util.List;
 import kerfwright.app.input.Fault;
+import kerfwright.app.web.caseform.CaseForm;
+import kerfwright.app.web.caseform.FormFaults;
 import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 import org.jspecify.annotations.Nullable;

@@ -14,6 +14,8 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.Node;
 import kerfwright.app.teaching.CasePlans;
+import kerfwright.app.web.caseform.CaseForm;
+import kerfwright.app.web.caseform.FilledForm;
 import kerfwright.planner.FixedSteps;
 import kerfwright.planner.PlanOptions;
 import kerfwright.planner.Planner;

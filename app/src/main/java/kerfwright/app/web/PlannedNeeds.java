@@ -13,6 +13,7 @@ import kerfwright.app.daypage.CaseNeeds;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.SourceText;
 import kerfwright.app.kept.Sitting;
+import kerfwright.app.web.caseform.CaseForm;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;

@@ -36,6 +36,7 @@ import kerfwright.app.today.CaseLink;
 import kerfwright.app.today.ClockNotices;
 import kerfwright.app.today.DrawerNotices;
 import kerfwright.app.today.TodayPages;
+import kerfwright.app.web.caseform.FilledForm;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;

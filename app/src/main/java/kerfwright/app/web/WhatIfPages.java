@@ -10,6 +10,7 @@ import kerfwright.app.plan.WhatIfForm;
 import kerfwright.app.plan.WhatIfView;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
+import kerfwright.app.web.caseform.CaseForm;
 import kerfwright.app.words.Say;
 import kerfwright.planner.WhatIf;
 import kerfwright.planner.casework.CutCase;

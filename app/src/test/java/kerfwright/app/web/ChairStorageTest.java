@@ -9,6 +9,7 @@ import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.web.caseform.FilledForm;
 import kerfwright.practice.record.RecordEntry;
 import kerfwright.practice.record.RecordQuery;
 import org.junit.jupiter.api.AfterAll;

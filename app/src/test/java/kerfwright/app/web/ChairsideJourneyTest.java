@@ -12,6 +12,7 @@ import com.microsoft.playwright.options.ColorScheme;
 import java.util.ArrayList;
 import java.util.List;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.web.caseform.FilledForm;
 import kerfwright.practice.chairside.RunEvent;
 import kerfwright.practice.drawer.DrawerQuery;
 import kerfwright.practice.drawer.InstrumentState;

@@ -12,6 +12,7 @@ import com.microsoft.playwright.options.Media;
 import java.util.List;
 import kerfwright.app.Wiring;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.web.caseform.FilledForm;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;

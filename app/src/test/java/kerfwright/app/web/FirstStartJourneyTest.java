@@ -73,7 +73,7 @@ class FirstStartJourneyTest {
 
     PlaywrightAssertions.assertThat(page.locator(".question")).hasCount(0);
     Browser.shoot(page, "journey-01-first-start-done");
-    page.navigate(app.address("/settings"));
+    page.navigate(app.address("/people"));
     PlaywrightAssertions.assertThat(page.locator("main")).containsText("AB");
     // the drawer alone is still empty, and says what to do
     page.navigate(app.address("/drawer"));

@@ -60,9 +60,9 @@ class GermanJourneyTest {
     page.navigate(app.address("/case"));
     assertEquals("de", page.locator("html").getAttribute("lang"));
     page.getByLabel("Fallkennung").fill("K-7001");
-    page.getByLabel("Ma\u00dfnahme").selectOption("access-cavity");
+    page.locator("#procedure-access-cavity").check();
     page.locator("input[name=tooth_pick][value='26']").check();
-    page.getByLabel("Restauration").selectOption("metal-ceramic");
+    page.locator("#restoration-metal-ceramic").check();
     page.getByLabel("L\u00e4nge, mm").fill("4,0");
     page.getByLabel("Breite, mm").fill("3,0");
     PlaywrightAssertions.assertThat(page.locator("select[name=layer_material]").first())

@@ -10,6 +10,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.UUID;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.web.caseform.FilledForm;
 import kerfwright.practice.reprocessing.Load;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import kerfwright.app.Wiring;
 import kerfwright.app.network.Network;
+import kerfwright.app.web.caseform.FilledForm;
 import kerfwright.practice.record.RecordEntry;
 import kerfwright.practice.record.RecordQuery;
 import org.junit.jupiter.api.Assertions;

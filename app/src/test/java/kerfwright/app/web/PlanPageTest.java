@@ -17,6 +17,7 @@ import kerfwright.app.casefile.CaseReader;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.SourceText;
 import kerfwright.app.input.TreeReader;
+import kerfwright.app.web.caseform.FilledForm;
 import kerfwright.planner.casework.CutCase;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;

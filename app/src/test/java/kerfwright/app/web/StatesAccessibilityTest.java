@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import kerfwright.app.Thorough;
 import kerfwright.app.drawer.Takeovers;
 import kerfwright.app.template.Templates;
+import kerfwright.app.web.caseform.FilledForm;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.DrawerQuery;

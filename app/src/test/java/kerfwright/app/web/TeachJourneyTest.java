@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import kerfwright.app.Wiring;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.web.caseform.FilledForm;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;

@@ -10,6 +10,7 @@ import java.net.http.HttpResponse;
 import java.util.UUID;
 import kerfwright.app.Wiring;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.web.caseform.FilledForm;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.people.Role;
 import kerfwright.practice.record.RecordEntry;

@@ -1,4 +1,4 @@
-package kerfwright.app.web;
+package kerfwright.app.web.caseform;
 
 import java.util.Arrays;
 import java.util.HashMap;
@@ -37,7 +37,7 @@ public record CaseChoices(
   /** One option: its id in files and its words. */
   public record Choice(String id, String label) {}
 
-  static CaseChoices of(Say say, CaseCatalogue catalogue) {
+  public static CaseChoices of(Say say, CaseCatalogue catalogue) {
     return new CaseChoices(
         Procedure.all().stream().map(p -> new Choice(p.id(), Labels.procedure(say, p))).toList(),
         Arrays.stream(PulpState.values())

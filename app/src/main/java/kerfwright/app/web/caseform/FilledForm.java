@@ -1,4 +1,4 @@
-package kerfwright.app.web;
+package kerfwright.app.web.caseform;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -22,11 +22,11 @@ import kerfwright.quantity.Range;
 import org.jspecify.annotations.Nullable;
 
 /** Forms filled in before anyone typed: the fresh one, and one from a case. */
-final class FilledForm {
+public final class FilledForm {
   private FilledForm() {}
 
   /** A fresh form: what the practice has set, else every handpiece and the water guidance asks. */
-  static CaseForm fresh(CaseCatalogue catalogue, CaseSetting set) {
+  public static CaseForm fresh(CaseCatalogue catalogue, CaseSetting set) {
     Map<String, List<String>> values = new LinkedHashMap<>();
     values.put("pulp", List.of("vital"));
     values.put(
@@ -39,7 +39,7 @@ final class FilledForm {
   }
 
   /** What a case says; what was filled in is left out, so that it is filled in again. */
-  static CaseForm of(CutCase cutCase) {
+  public static CaseForm of(CutCase cutCase) {
     Map<String, List<String>> values = new LinkedHashMap<>();
     values.put("procedure", List.of(cutCase.procedure().id()));
     values.put("tooth_pick", List.of(Integer.toString(cutCase.tooth().fdi())));

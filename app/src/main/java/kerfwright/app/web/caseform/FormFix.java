@@ -1,4 +1,4 @@
-package kerfwright.app.web;
+package kerfwright.app.web.caseform;
 
 import java.util.List;
 import kerfwright.planner.casework.Fix;
@@ -6,7 +6,7 @@ import kerfwright.planner.casework.Fix;
 /**
  * Does in the form what a fix says of the file: changes one field, or leaves it to what is usual.
  */
-final class FormFix {
+public final class FormFix {
   private FormFix() {}
 
   /** The value of the button that does a fix. */
@@ -14,7 +14,7 @@ final class FormFix {
     return "fix-" + fix.field() + (fix.value() == null ? "" : "=" + fix.value());
   }
 
-  static CaseForm of(CaseForm form, String fix) {
+  public static CaseForm of(CaseForm form, String fix) {
     int equals = fix.indexOf('=');
     String field = equals < 0 ? fix : fix.substring(0, equals);
     String value = equals < 0 ? "" : fix.substring(equals + 1);

@@ -1,4 +1,4 @@
-package kerfwright.app.web;
+package kerfwright.app.web.caseform;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package kerfwright.app.web;
+package kerfwright.app.web.caseform;
 
 import java.util.List;
 import java.util.Objects;
@@ -16,15 +16,15 @@ import kerfwright.planner.casework.UsualValues;
 import org.jspecify.annotations.Nullable;
 
 /** Fills the form in with what is usual for tooth and procedure, where nobody has typed. */
-final class Prefill {
+public final class Prefill {
   private final CaseCatalogue catalogue;
 
-  Prefill(CaseCatalogue catalogue) {
+  public Prefill(CaseCatalogue catalogue) {
     this.catalogue = catalogue;
   }
 
   /** The form filled in; as it is while tooth or procedure are not known. */
-  CaseForm of(CaseForm form) {
+  public CaseForm of(CaseForm form) {
     Tooth tooth = tooth(form);
     String id = form.value("procedure");
     if (tooth == null || !catalogue.procedures().contains(id)) {

@@ -1,4 +1,4 @@
-package kerfwright.app.web;
+package kerfwright.app.web.caseform;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -25,11 +25,11 @@ public final class FormFaults {
 
   private FormFaults() {}
 
-  static FormFaults nothing() {
+  public static FormFaults nothing() {
     return new FormFaults();
   }
 
-  static FormFaults of(Say say, CaseForm form, List<Fault> faults) {
+  public static FormFaults of(Say say, CaseForm form, List<Fault> faults) {
     FormFaults all = new FormFaults();
     for (Fault fault : faults) {
       all.byPlace

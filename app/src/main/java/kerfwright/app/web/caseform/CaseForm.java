@@ -1,4 +1,4 @@
-package kerfwright.app.web;
+package kerfwright.app.web.caseform;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -31,12 +31,12 @@ public final class CaseForm {
     this.values = new LinkedHashMap<>(values);
   }
 
-  static CaseForm of(Map<String, List<String>> values) {
+  public static CaseForm of(Map<String, List<String>> values) {
     return new CaseForm(values);
   }
 
   /** The form an address carries. */
-  static CaseForm ofQuery(String query) {
+  public static CaseForm ofQuery(String query) {
     return of(QueryFields.of(query));
   }
 
@@ -89,7 +89,7 @@ public final class CaseForm {
   }
 
   /** The same form with other layers. */
-  CaseForm withRows(List<LayerRow> rows) {
+  public CaseForm withRows(List<LayerRow> rows) {
     Map<String, List<String>> changed = new LinkedHashMap<>(values);
     changed.keySet().removeIf(name -> name.startsWith("layer_known_"));
     changed.put("layer_material", rows.stream().map(LayerRow::material).toList());
@@ -105,7 +105,7 @@ public final class CaseForm {
   }
 
   /** The same form with another value of a field; blank clears it. */
-  CaseForm with(String name, String value) {
+  public CaseForm with(String name, String value) {
     Map<String, List<String>> changed = new LinkedHashMap<>(values);
     changed.put(name, List.of(value));
     return new CaseForm(changed);
@@ -128,7 +128,7 @@ public final class CaseForm {
   }
 
   /** The tree a case file of this content would give. */
-  Node.Mapping toNode() {
+  public Node.Mapping toNode() {
     return FormNode.of(this);
   }
 
