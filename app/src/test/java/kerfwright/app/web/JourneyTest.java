@@ -83,7 +83,7 @@ class JourneyTest {
     assertTrue(page.locator(".hero svg").first().isVisible());
     PlaywrightAssertions.assertThat(page.locator(".standing")).isVisible();
     Browser.shoot(page, "journey-02-case-planned");
-    page.getByText("Change the case").click();
+    page.locator("a.wide-only").getByText("Change the case").click();
     assertEquals("K-7001", page.getByLabel("Case reference").inputValue());
     page.goBack();
     page.getByText("The case: K-7001").click();
