@@ -54,10 +54,17 @@ public final class Labels {
     return say.at("label.shape-" + family.id());
   }
 
-  /** A shape by the catalogue's name of it; a name the catalogue does not have stays as it is. */
+  /**
+   * A shape by the catalogue's name of it; or by that of the US sizes; one it does not have stays
+   * as it is.
+   */
   public static String shape(Say say, String shapeName) {
     String id = SHAPE_BY_NAME.get(shapeName);
-    return id == null ? shapeName : say.at("label.shape-" + id);
+    if (id != null) {
+      return say.at("label.shape-" + id);
+    }
+    String us = "label.us-shape-" + slug(shapeName.replaceAll("[^A-Za-z]+", " ").strip());
+    return say.has(us) ? say.at(us) : shapeName;
   }
 
   public static String grit(Say say, GritClass grit) {
