@@ -189,14 +189,18 @@ public final class Words {
 
   /** The same one by one, none to be broken within. */
   public static List<String> settings(Say say, PlannedStep step) {
-    return List.of(
-        speed(say, step).replace(' ', '\u00a0'),
-        Figures.plain(say, step.loadN().typical()) + "\u00a0N",
+    List<String> all = new ArrayList<>();
+    all.add(speed(say, step).replace(' ', '\u00a0'));
+    all.add(Figures.plain(say, step.loadN().typical()) + "\u00a0N");
+    all.add(
         step.coolantMlPerMin().high() == 0
             ? say.at("plan.dry")
-            : Figures.plain(say, step.coolantMlPerMin().typical()) + "\u00a0mL/min",
-        Labels.stroke(say, step.stroke()),
-        Figures.tenth(say, step.toMm().typical()) + "\u00a0mm");
+            : Figures.plain(say, step.coolantMlPerMin().typical()) + "\u00a0mL/min");
+    all.add(Labels.stroke(say, step.stroke()));
+    if (step.toMm().typical() > 0) {
+      all.add(Figures.tenth(say, step.toMm().typical()) + "\u00a0mm");
+    }
+    return List.copyOf(all);
   }
 
   /** What to do, with how many instruments, and how long. */
