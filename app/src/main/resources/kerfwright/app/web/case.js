@@ -25,19 +25,33 @@
     const there = document.querySelectorAll("#layer-box select[name=layer_material]").length;
     if (asked !== there) event.detail.shouldSwap = false;
   });
-  // usual values that come after somebody typed into their fields are let go: what is typed stays
-  let asked = 0;
-  const typedAt = {};
-  const boxOf = (target) => target instanceof Element && target.closest("#outline-box, #layers");
-  document.addEventListener("input", (event) => {
-    const box = boxOf(event.target);
-    if (box && event.target.matches("input")) typedAt[box.id] = performance.now();
-  });
-  document.addEventListener("htmx:beforeRequest", (event) => {
-    if (event.detail.target.id === "asked") asked = performance.now();
+  // usual values for fields that hold something else by now, or that somebody is in, are let go:
+  // what was typed stays, typed before this file ran included; left again, the fields ask anew
+  const TYPED = "select, input:not([type=radio], [type=checkbox], [type=hidden])";
+  let asked = new URLSearchParams();
+  let left = null;
+  const stillAsAsked = (box) => {
+    const fields = [...box.querySelectorAll(TYPED)];
+    const names = new Set(fields.map((field) => field.name));
+    return [...names].every((name) => {
+      const now = fields.filter((field) => field.name === name).map((field) => field.value);
+      const then = asked.getAll(name);
+      return now.length === then.length && now.every((value, i) => value === then[i]);
+    });
+  };
+  document.addEventListener("htmx:beforeSwap", (event) => {
+    if (event.detail.target.id === "asked") asked = new URL(event.detail.xhr.responseURL).searchParams;
   });
   document.addEventListener("htmx:oobBeforeSwap", (event) => {
-    if (typedAt[event.detail.target.id] > asked) event.detail.shouldSwap = false;
+    const box = event.detail.target;
+    const within = document.activeElement.matches(TYPED) && box.contains(document.activeElement);
+    if (within) left = box;
+    if (within || !stillAsAsked(box)) event.detail.shouldSwap = false;
+  });
+  document.addEventListener("focusout", (event) => {
+    if (!left || left.contains(event.relatedTarget)) return;
+    left = null;
+    document.getElementById("procedure").dispatchEvent(new Event("change", { bubbles: true }));
   });
   // nothing moves under a finger that presses the button: what comes meanwhile is let go
   let pressed = false;

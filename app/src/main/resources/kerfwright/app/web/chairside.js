@@ -146,7 +146,9 @@ async function log() {
   of.loggedAt = state.at;
   state.last = { id: entry.id, order: step.order };
   if (state.at + 1 < state.sheet.steps.length) state.at += 1;
-  const kept = await store.log(entry, run, state);
+  const keeping = store.log(entry, run, state);
+  link();
+  const kept = await keeping;
   logging = false;
   draw();
   one("told").focus({ preventScroll: true });
@@ -201,8 +203,12 @@ async function send() {
 }
 
 function link() {
-  if (logging) return;
   const waits = store.waiting();
+  if (logging) {
+    one("link").textContent = show.say("waiting", waits.length);
+    one("link").dataset.state = "waiting";
+    return;
+  }
   const refused = waits.filter((entry) => entry.refused);
   const held = waits.filter((entry) => !entry.refused);
   one("refused").hidden = refused.length === 0;

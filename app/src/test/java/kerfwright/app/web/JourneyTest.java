@@ -171,6 +171,28 @@ class JourneyTest {
   }
 
   @Test
+  void usualValuesThatComeLateLeaveTheFieldSomebodyIsIn() {
+    Page page = browser.page();
+    page.navigate(app.address("/case"));
+    page.locator("#procedure-access-cavity").check();
+    page.waitForLoadState(LoadState.NETWORKIDLE);
+    List<Route> held = new ArrayList<>();
+    page.route("**/case?*", held::add);
+    page.locator("input[name=tooth_pick][value='26']").check();
+    page.waitForCondition(() -> !held.isEmpty());
+    Locator length = page.getByLabel("Length, mm");
+    length.focus();
+    page.unroute("**/case?*");
+    held.forEach(Route::resume);
+    PlaywrightAssertions.assertThat(page.locator("select[name=layer_material]").first())
+        .hasValue("enamel");
+    page.keyboard().type("4");
+    assertEquals("4", length.inputValue());
+    page.waitForResponse("**/case?*", () -> page.getByLabel("Water at the tip, mL/min").focus());
+    assertEquals("4", length.inputValue());
+  }
+
+  @Test
   void usualValuesThatComeLateLeaveWhatIsTyped() {
     Page page = browser.page();
     page.navigate(app.address("/case"));
