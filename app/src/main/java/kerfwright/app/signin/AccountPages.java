@@ -53,7 +53,7 @@ public final class AccountPages {
   public void routes(JavalinConfig config) {
     config.routes.get("/first", call -> first(call, ""), Access.OPEN);
     config.routes.post("/first", this::makeFirst, Access.OPEN);
-    config.routes.get("/account", call -> account(call, "", false), Access.SELF);
+    config.routes.get("/account", call -> account(call, "", 0, false), Access.SELF);
     config.routes.post("/account", this::choose, Access.SELF);
   }
 
@@ -114,11 +114,13 @@ public final class AccountPages {
     return Signed.in(call).orElseThrow(() -> new ForbiddenResponse("role"));
   }
 
-  private void account(Context call, String fault, boolean done) {
+  private void account(Context call, String fault, long waitS, boolean done) {
     Account account = signed(call).account();
     Map<String, Object> values = new HashMap<>();
     values.put("account", account);
+    values.put("asked", service.asksForCodes(account));
     values.put("fault", fault);
+    values.put("wait", waitS);
     values.put("done", done || call.queryParam("done") != null);
     templates.html(call, "signin/account.jte", values);
   }
@@ -130,14 +132,22 @@ public final class AccountPages {
     String now = Optional.ofNullable(call.formParam("now")).orElse("");
     String pin = Sent.text(call, "pin");
     Optional<String> fault = fault(password, pin, account.initials());
-    if (!account.mustChoose() && !service.holds(signed, now, guard.address(call))) {
-      fault = Optional.of("signin.wrong-password");
-    } else if (fault.isEmpty() && !service.choose(signed, password, pin)) {
+    SignInService.Answer held =
+        account.mustChoose()
+            ? new SignInService.Answer(null, account, 0, null)
+            : service.holds(signed, now, guard.address(call));
+    if (held.account() == null) {
+      call.status(
+          held.waitS() > 0 ? HttpStatus.TOO_MANY_REQUESTS : HttpStatus.UNPROCESSABLE_CONTENT);
+      account(call, SignInPages.fault(held, "signin.wrong-password"), held.waitS(), false);
+      return;
+    }
+    if (fault.isEmpty() && !service.choose(signed, password, pin)) {
       fault = Optional.of("setting.changed-elsewhere");
     }
     if (fault.isPresent()) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      account(call, fault.get(), false);
+      account(call, fault.get(), 0, false);
       return;
     }
     call.redirect(account.mustChoose() ? "/" : "/account?done=1", HttpStatus.SEE_OTHER);
