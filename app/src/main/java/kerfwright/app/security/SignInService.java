@@ -196,10 +196,25 @@ public final class SignInService {
     return done ? new Answer(token, signed.account(), 0, null) : Answer.NO;
   }
 
-  /** A password and digits of one's own; all other devices are signed out. */
-  public boolean choose(Signed signed, String password, String pin) {
-    Account next =
-        signed.account().with(PasswordHash.of(password), pin.isEmpty() ? "" : PasswordHash.of(pin));
+  /**
+   * A password of one's own, and digits, empty for none and null for those of before; all other
+   * devices are signed out.
+   */
+  public boolean choose(Signed signed, String password, @Nullable String pin) {
+    String digits = pin == null ? signed.account().pin() : pinHash(pin);
+    return change(signed, signed.account().with(PasswordHash.of(password), digits));
+  }
+
+  /** Digits of one's own, or none; all other devices are signed out. */
+  public boolean choosePin(Signed signed, String pin) {
+    return change(signed, signed.account().with(signed.account().password(), pinHash(pin)));
+  }
+
+  private static String pinHash(String pin) {
+    return pin.isEmpty() ? "" : PasswordHash.of(pin);
+  }
+
+  private boolean change(Signed signed, Account next) {
     boolean done = accounts.change(next);
     if (done) {
       endOthers(signed);

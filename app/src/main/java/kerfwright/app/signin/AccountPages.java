@@ -55,6 +55,7 @@ public final class AccountPages {
     config.routes.post("/first", this::makeFirst, Access.OPEN);
     config.routes.get("/account", call -> account(call, "", 0, false), Access.SELF);
     config.routes.post("/account", this::choose, Access.SELF);
+    config.routes.post("/account/pin", this::choosePin, Access.SELF);
   }
 
   private void first(Context call, String fault) {
@@ -102,12 +103,13 @@ public final class AccountPages {
 
   /** The key of what is wrong with a new password or digits. */
   private static Optional<String> fault(String password, String pin, String initials) {
-    return PasswordRule.fault(password, initials)
-        .or(
-            () ->
-                pin.isEmpty() || PasswordRule.arePin(pin)
-                    ? Optional.empty()
-                    : Optional.of("signin.pin-rule"));
+    return PasswordRule.fault(password, initials).or(() -> pinFault(pin));
+  }
+
+  private static Optional<String> pinFault(String pin) {
+    return pin.isEmpty() || PasswordRule.arePin(pin)
+        ? Optional.empty()
+        : Optional.of("signin.pin-rule");
   }
 
   private static Signed signed(Context call) {
@@ -125,31 +127,54 @@ public final class AccountPages {
     templates.html(call, "signin/account.jte", values);
   }
 
+  /** Whoever was let in by a code chooses both at once, and has shown who they are. */
   private void choose(Context call) {
     Signed signed = signed(call);
     Account account = signed.account();
     String password = SignInPages.password(call);
-    String now = Optional.ofNullable(call.formParam("now")).orElse("");
+    @Nullable String pin = account.mustChoose() ? Sent.text(call, "pin") : null;
+    if (account.mustChoose() || held(call, signed)) {
+      Optional<String> fault =
+          fault(password, pin == null ? "" : pin, account.initials())
+              .or(() -> unlessDone(service.choose(signed, password, pin)));
+      end(call, fault, account.mustChoose() ? "/" : "/account?done=1");
+    }
+  }
+
+  private void choosePin(Context call) {
+    Signed signed = signed(call);
     String pin = Sent.text(call, "pin");
-    Optional<String> fault = fault(password, pin, account.initials());
-    SignInService.Answer held =
-        account.mustChoose()
-            ? new SignInService.Answer(null, account, 0, null)
-            : service.holds(signed, now, guard.address(call));
-    if (held.account() == null) {
+    if (!signed.account().mustChoose() && held(call, signed)) {
+      Optional<String> fault = pinFault(pin).or(() -> unlessDone(service.choosePin(signed, pin)));
+      end(call, fault, "/account?done=1");
+    } else if (signed.account().mustChoose()) {
+      call.redirect("/account", HttpStatus.SEE_OTHER);
+    }
+  }
+
+  /** Whether the present password came with it; where not, that is told. */
+  private boolean held(Context call, Signed signed) {
+    String now = Optional.ofNullable(call.formParam("now")).orElse("");
+    SignInService.Answer held = service.holds(signed, now, guard.address(call));
+    boolean right = held.account() != null;
+    if (!right) {
       call.status(
           held.waitS() > 0 ? HttpStatus.TOO_MANY_REQUESTS : HttpStatus.UNPROCESSABLE_CONTENT);
       account(call, SignInPages.fault(held, "signin.wrong-password"), held.waitS(), false);
-      return;
     }
-    if (fault.isEmpty() && !service.choose(signed, password, pin)) {
-      fault = Optional.of("setting.changed-elsewhere");
-    }
+    return right;
+  }
+
+  private static Optional<String> unlessDone(boolean done) {
+    return done ? Optional.empty() : Optional.of("setting.changed-elsewhere");
+  }
+
+  private void end(Context call, Optional<String> fault, String to) {
     if (fault.isPresent()) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
       account(call, fault.get(), 0, false);
-      return;
+    } else {
+      call.redirect(to, HttpStatus.SEE_OTHER);
     }
-    call.redirect(account.mustChoose() ? "/" : "/account?done=1", HttpStatus.SEE_OTHER);
   }
 }

@@ -47,11 +47,9 @@ public final class CodePages {
     values.put("on", codes.on(account.id()));
     values.put("left", codes.standInsLeft(account.id()));
     values.put("secret", secret.replaceAll("(.{4})(?=.)", "$1 "));
-    values.put(
-        "qr",
-        secret.isEmpty()
-            ? ""
-            : QrDrawing.of(OneTimeCodes.address(secret, account.initials()), label));
+    String address = OneTimeCodes.address(secret, account.initials());
+    values.put("address", address);
+    values.put("qr", secret.isEmpty() ? "" : QrDrawing.of(address, label));
     values.put("standIns", standIns);
     values.put("fault", fault);
     templates.html(call, "signin/code.jte", values);

@@ -71,7 +71,7 @@ final class PeopleFeature {
                 entrance.network() != null && entrance.network().fingerprint().isPresent(),
                 entrance.firstCode() != null),
             templates);
-    this.trail = new TrailPages(trail, templates, clock);
+    this.trail = new TrailPages(trail, service.accounts(), templates, clock);
     this.pairing =
         new PairingPages(entrance.network(), entrance.port(), entrance.plainPort(), templates);
   }
