@@ -248,6 +248,23 @@ public final class SignInService {
     return standIns;
   }
 
+  /** Asks for no code any more, after one more of them; all other devices are signed out. */
+  public Answer askForNoCodes(Signed signed, String code, String address) {
+    Account account = signed.account();
+    String place = Passwords.place(account.initials(), address);
+    long waitS = pauses.count(place, now());
+    if (waitS > 0) {
+      return Answer.later(waitS);
+    }
+    if (!codes.take(account.id(), code)) {
+      return Answer.NO;
+    }
+    pauses.none(place);
+    codes.end(account.id());
+    endOthers(signed);
+    return new Answer(null, account, 0, null);
+  }
+
   public void signOut(Signed signed) {
     sessions.noTaps(signed.session().device());
     sessions.end(signed.session().hash());

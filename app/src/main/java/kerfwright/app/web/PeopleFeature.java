@@ -50,7 +50,7 @@ final class PeopleFeature {
     this.gate = new Gate(entrance.doors(), guard);
     this.signIn = new SignInPages(guard, service, footprint, templates);
     this.turns = new TurnPages(guard, service, footprint, templates);
-    this.codes = new CodePages(service, codes, templates);
+    this.codes = new CodePages(guard, service, codes, templates);
     this.account =
         new AccountPages(
             guard,

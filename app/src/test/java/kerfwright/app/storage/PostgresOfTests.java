@@ -31,6 +31,7 @@ public final class PostgresOfTests {
   private static final Duration LONGEST = Duration.ofMinutes(3);
   private static @Nullable PostgresOfTests running;
   private static @Nullable Throwable impossible;
+  private static @Nullable Path unpacked;
   private static int made;
 
   private final int port;
@@ -82,7 +83,7 @@ public final class PostgresOfTests {
    * The port of a server of its own, with files put into its folder, readable by it alone, and
    * options that find them there. Its superuser comes in over the network without a password.
    */
-  static int another(String superuser, Map<String, byte[]> files, List<String> options)
+  static synchronized int another(String superuser, Map<String, byte[]> files, List<String> options)
       throws IOException, InterruptedException {
     return start(superuser, files, options).port;
   }
@@ -91,7 +92,8 @@ public final class PostgresOfTests {
       String superuser, Map<String, byte[]> files, List<String> options)
       throws IOException, InterruptedException {
     Path home = Files.createTempDirectory("kerfwright-postgres");
-    Path bin = binaries(home);
+    Path bin = unpacked == null ? binaries(home) : unpacked;
+    unpacked = bin;
     Path given = home.resolve("given");
     Files.createDirectory(given);
     for (Map.Entry<String, byte[]> one : files.entrySet()) {

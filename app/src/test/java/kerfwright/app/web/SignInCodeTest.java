@@ -165,6 +165,20 @@ class SignInCodeTest {
   }
 
   @Test
+  void aNewPasswordFromTheOwnerDoesNotLeadPastTheCode() throws Exception {
+    HttpResponse<String> shown =
+        practice.post(
+            practice.device(Role.OWNER), "/people/" + clinician + "/code", "version", "1");
+    Matcher handed = Pattern.compile("class=\"secret\">([A-Z0-9-]+)<").matcher(shown.body());
+    assertTrue(handed.find(), shown.body());
+    HttpResponse<String> answer =
+        practice.post("theme=auto", "/sign-in", "initials", "CL", "password", handed.group(1));
+    assertEquals("", Staffed.cookie(answer));
+    String device = Staffed.cookie(then(half(answer), code(1)));
+    assertTrue(Staffed.to(practice.get(device, "/drawer")).startsWith("/account"));
+  }
+
+  @Test
   void eachSwitchesItOnAndOffForThemselvesAfterThePassword() throws Exception {
     String elsewhere = practice.device(Role.ASSISTANT);
     String device = practice.device(Role.ASSISTANT);
@@ -189,7 +203,12 @@ class SignInCodeTest {
     assertEquals("/confirm", Staffed.to(practice.post(again, "/account/code/off")));
     String confirmed =
         Staffed.cookie(practice.post(again, "/confirm", "password", Staffed.PASSWORD));
-    practice.post(confirmed, "/account/code/off");
+    assertEquals(
+        422, practice.post(confirmed, "/account/code/off", "code", wrongCode()).statusCode());
+    half(password("AS"));
+    String other = practice.device(Role.ASSISTANT);
+    practice.post(confirmed, "/account/code/off", "code", code(1));
+    assertEquals(303, practice.get(other, "/drawer").statusCode(), "others are signed out");
     assertEquals(303, password("AS").statusCode());
   }
 }
