@@ -14,6 +14,7 @@ final class FacesDrawing {
   private static final double WIDTH = 540;
   private static final double HEIGHT = 236;
   private static final int LEAST = 3;
+  private static final int ON_ONE_LINE = 3;
   private static final List<String> PLACES =
       List.of("facial", "occlusal", "incisal", "lingual", "proximal", "margin");
 
@@ -76,13 +77,18 @@ final class FacesDrawing {
       double y,
       double wide,
       double high) {
-    List<PlannedStep> steps = on.get(face);
-    svg.rect(x, y, wide, high, steps == null ? Pen.PAPER : Pen.LAYER, "face", "face-" + face);
+    List<PlannedStep> steps = on.getOrDefault(face, List.of());
+    svg.rect(x, y, wide, high, steps.isEmpty() ? Pen.PAPER : Pen.LAYER, "face", "face-" + face);
     svg.rect(x, y, wide, high, Pen.INK);
     double middle = x + wide / 2;
-    svg.text(middle, y + high / 2 - 6, Anchor.MIDDLE, Type.LABEL_STRONG, name(say, face));
-    if (steps != null) {
-      svg.text(middle, y + high / 2 + 14, Anchor.MIDDLE, Type.LABEL, said(say, steps));
+    boolean many = steps.size() > ON_ONE_LINE;
+    double top = y + high / 2 - (many ? 14 : 6);
+    svg.text(middle, top, Anchor.MIDDLE, Type.LABEL_STRONG, name(say, face));
+    if (many) {
+      svg.text(middle, top + 20, Anchor.MIDDLE, Type.LABEL, numbers(steps));
+      svg.text(middle, top + 40, Anchor.MIDDLE, Type.LABEL, deep(say, steps));
+    } else if (!steps.isEmpty()) {
+      svg.text(middle, top + 20, Anchor.MIDDLE, Type.LABEL, said(say, steps));
     }
   }
 
@@ -90,11 +96,16 @@ final class FacesDrawing {
     return say.at("drawn.face-" + face);
   }
 
-  /** "1, 2, 3: 1.4 mm". */
+  /** "1 2 3: 1.4 mm". */
   private static String said(Say say, List<PlannedStep> steps) {
-    double deep = steps.stream().mapToDouble(s -> s.toMm().typical()).max().orElse(0);
-    String numbers =
-        steps.stream().map(s -> Integer.toString(s.order())).collect(Collectors.joining(" "));
-    return say.at("drawn.faces-steps", numbers, Figures.mm(say, deep));
+    return say.at("drawn.faces-steps", numbers(steps), deep(say, steps));
+  }
+
+  private static String numbers(List<PlannedStep> steps) {
+    return steps.stream().map(s -> Integer.toString(s.order())).collect(Collectors.joining(" "));
+  }
+
+  private static String deep(Say say, List<PlannedStep> steps) {
+    return Figures.mm(say, steps.stream().mapToDouble(s -> s.toMm().typical()).max().orElse(0));
   }
 }

@@ -20,7 +20,7 @@ import kerfwright.planner.plan.PlannedStep;
  * @param works what is done in it
  * @param side true where surfaces are drawn standing
  * @param width of one stage
- * @param height of one stage
+ * @param height of one stage, drawing units
  * @param shownMm how deep the layers are drawn
  * @param perMm drawing units a millimetre
  */
@@ -38,6 +38,7 @@ record StripScale(
   static final double PULP = 16;
   private static final double UNDER_MM = 1.5;
   private static final double LARGEST = 42;
+  private static final double LEAST_HIGH = 170;
   private static final double EDGE_MM = 0.5;
   private static final Set<GeometryKind> ON_A_SURFACE =
       Set.of(GeometryKind.SKIN, GeometryKind.SWEEP, GeometryKind.BAND, GeometryKind.GROOVE);
@@ -73,10 +74,12 @@ record StripScale(
       across = Math.max(across, rough.acrossMm(work, one));
       up = Math.max(up, one.tallMm() - (side ? 0 : work.toMm()));
     }
-    double room = height - HEAD - FOOT - (side || !rough.pulp() ? 0 : PULP);
+    double around = HEAD + FOOT + (side || !rough.pulp() ? 0 : PULP);
     double tall = side ? up + 2 * EDGE_MM : up + shown;
-    double perMm = Math.min(LARGEST, Math.min(room / tall, (width - 6) / across));
-    return new StripScale(layers, pulpState, works, side, width, height, shown, perMm);
+    double perMm = Math.min(LARGEST, Math.min((height - around) / tall, (width - 6) / across));
+    // where the width sets the scale, less height will do
+    double high = Math.min(height, Math.max(LEAST_HIGH, Math.ceil(around + tall * perMm)));
+    return new StripScale(layers, pulpState, works, side, width, high, shown, perMm);
   }
 
   private static boolean onSurfaces(CutPlan plan) {

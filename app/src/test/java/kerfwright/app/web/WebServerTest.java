@@ -190,6 +190,10 @@ class WebServerTest {
     String body = page.body();
     assertTrue(body.contains("3 things need a second look"), body);
     assertTrue(body.contains("there is no tooth &#39;99&#39;") || body.contains("no tooth '99'"));
+    for (String place : List.of("tooth", "layer-0", "coolant_ml_per_min")) {
+      assertTrue(body.contains("<li><a href=\"#fault-" + place + "\">"), "a jump to " + place);
+      assertTrue(body.contains("id=\"fault-" + place + "\""), place);
+    }
     assertTrue(body.contains("value=\"thick\""), "what was typed stays");
     assertTrue(body.contains("value=\"99\""));
     assertTrue(body.contains("value=\"&lt;q>\"") || body.contains("value=\"&lt;q&gt;\""), body);

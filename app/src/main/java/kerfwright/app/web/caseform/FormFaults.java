@@ -11,6 +11,8 @@ import kerfwright.planner.casework.Fix;
 
 /** The faults of a form, each at the place beside its field. */
 public final class FormFaults {
+  private static final String FIELD = "case.field-";
+
   private final Map<String, List<String>> byPlace = new LinkedHashMap<>();
   private final List<Offered> fixes = new ArrayList<>();
 
@@ -65,7 +67,7 @@ public final class FormFaults {
   /** What the button of a fix says. */
   private static String words(Say say, Fix fix) {
     String field = fix.field().startsWith("layers[") ? "known" : fix.field();
-    String name = say.at("case.field-" + field);
+    String name = say.at(FIELD + field);
     String value = fix.value();
     if (value == null) {
       return say.at("case.fix-usual", name);
@@ -103,5 +105,27 @@ public final class FormFaults {
   /** Places that hold a fault. */
   public List<String> places() {
     return List.copyOf(new TreeSet<>(byPlace.keySet()));
+  }
+
+  /** Places to jump to from the head of the form: those nothing is offered for there. */
+  public List<String> jumps() {
+    return byPlace.keySet().stream()
+        .filter(place -> !place.equals("form"))
+        .filter(place -> fixes.stream().noneMatch(fix -> at(place).contains(fix.sentence())))
+        .toList();
+  }
+
+  /** What is told at a place, with the name of its field before it. */
+  public String named(Say say, String place) {
+    String key = FIELD + place;
+    String layer = "layer-";
+    if (say.has(key)) {
+      return say.at(key) + ": " + at(place);
+    }
+    return place.startsWith(layer)
+        ? say.at("case.layer", Integer.parseInt(place.substring(layer.length())) + 1)
+            + ": "
+            + at(place)
+        : at(place);
   }
 }
