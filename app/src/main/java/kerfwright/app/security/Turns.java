@@ -79,6 +79,12 @@ public final class Turns {
         .toList();
   }
 
+  /** Whether digits are not enough for somebody at a device. */
+  public boolean askedForAll(Signed device, UUID person) {
+    Map<UUID, Sessions.Seat> known = with.sessions().seats(device.session().device());
+    return with.codes().on(person) && unproven(known.getOrDefault(person, Sessions.Seat.NEVER));
+  }
+
   private boolean unproven(Sessions.Seat seat) {
     return !now().isBefore(seat.proven().plus(Session.LONGEST));
   }
@@ -157,9 +163,7 @@ public final class Turns {
    */
   public SignInService.Answer unlock(Signed device, UUID person, String pin) {
     Session before = device.session();
-    Sessions.Seat seat =
-        with.sessions().seats(before.device()).getOrDefault(person, Sessions.Seat.NEVER);
-    if (with.codes().on(person) && unproven(seat)) {
+    if (askedForAll(device, person)) {
       return SignInService.Answer.NO;
     }
     int tries = with.sessions().countPin(before.hash());

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.time.Clock;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -17,6 +16,7 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import kerfwright.app.form.CellText;
+import kerfwright.app.form.Day;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.people.Account;
@@ -56,8 +56,8 @@ public final class TrailPages {
         new Trail.Query(
             who,
             what,
-            day(typed(call, "from")).map(this::begin).orElse(Instant.EPOCH),
-            day(typed(call, "until")).map(one -> begin(one.plusDays(1))).orElse(EVER));
+            Day.of(typed(call, "from")).map(this::begin).orElse(Instant.EPOCH),
+            Day.of(typed(call, "until")).map(one -> begin(one.plusDays(1))).orElse(EVER));
     Map<String, Object> values = new HashMap<>();
     values.put("lines", trail.find(query, SHOWN));
     values.put("most", SHOWN);
@@ -88,14 +88,6 @@ public final class TrailPages {
 
   private Instant begin(LocalDate day) {
     return day.atStartOfDay(clock.getZone()).toInstant();
-  }
-
-  private static Optional<LocalDate> day(String typed) {
-    try {
-      return typed.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(typed));
-    } catch (DateTimeException none) {
-      return Optional.empty();
-    }
   }
 
   private void csv(Context call) {

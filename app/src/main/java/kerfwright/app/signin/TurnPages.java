@@ -87,7 +87,7 @@ public final class TurnPages {
           person.get(),
           service.turns().arrive(device.get(), person.get(), password, code, guard.address(call)),
           "signin.wrong-whole");
-    } else if (!pin.isEmpty()) {
+    } else if (!pin.isEmpty() && !service.turns().askedForAll(device.get(), person.get())) {
       let(
           call,
           page,

@@ -57,7 +57,7 @@ class DatabaseTlsTest {
         Files.isExecutable(Path.of("/usr/bin/openssl"))
             || "1".equals(System.getenv("KERFWRIGHT_REQUIRE_POSTGRES")),
         "no openssl on this machine");
-    secret = certificates("localhost", "first");
+    secret = certificates();
     String rules = Files.readString(ROOT.resolve("deploy/pg_hba.conf"));
     String forTheSetUp = "host all postgres 127.0.0.1/32 trust\nhost all postgres ::1/128 trust\n";
     port =
@@ -84,23 +84,27 @@ class DatabaseTlsTest {
     }
   }
 
-  /** The commands of the document, for a server of that name. */
-  private static Path certificates(String name, String place)
-      throws IOException, InterruptedException {
+  /** The commands of the document, for a server of another name. */
+  private static Path certificates() throws IOException, InterruptedException {
     Matcher block =
         Pattern.compile("(?s)\\n    (mkdir -m 700 deploy/secret.*?)\\n    cd \\.\\.")
             .matcher(Files.readString(ROOT.resolve("docs/network.md")));
     assertTrue(block.find(), "the commands of docs/network.md");
-    Path here = Files.createDirectories(folder.resolve(place).resolve("deploy")).getParent();
+    Files.createDirectory(folder.resolve("deploy"));
+    run(folder, block.group(1).replace("DNS:database", "DNS:localhost"));
+    return folder.resolve("deploy/secret");
+  }
+
+  private static void run(Path here, String commands) throws IOException, InterruptedException {
+    Path log = here.resolve("log");
     Process run =
-        new ProcessBuilder("sh", "-ec", block.group(1).replace("DNS:database", "DNS:" + name))
+        new ProcessBuilder("sh", "-ec", commands)
             .directory(here.toFile())
             .redirectErrorStream(true)
-            .redirectOutput(here.resolve("log").toFile())
+            .redirectOutput(log.toFile())
             .start();
-    assertTrue(run.waitFor(60, TimeUnit.SECONDS));
-    assertEquals(0, run.exitValue(), Files.readString(here.resolve("log")));
-    return here.resolve("deploy/secret");
+    assertTrue(run.waitFor(60, TimeUnit.SECONDS), commands);
+    assertEquals(0, run.exitValue(), Files.readString(log));
   }
 
   private static void roles() throws Exception {
@@ -197,7 +201,11 @@ class DatabaseTlsTest {
 
   @Test
   void aCertificateOfAnotherAuthorityIsRefused() throws Exception {
-    Path other = certificates("localhost", "other");
+    Path other = Files.createDirectory(folder.resolve("other"));
+    run(
+        other,
+        "openssl req -x509 -newkey ec -pkeyopt ec_paramgen_curve:P-256 -nodes -days 2"
+            + " -subj /CN=other -keyout ca.key -out ca.crt");
     assertNotReached(url("kerfwright", "kerfwright", "localhost", other));
   }
 

@@ -151,6 +151,30 @@ class SignInCodeTest {
   }
 
   @Test
+  void digitsSentFromAnOldPageAreAnsweredByWhatIsAskedFor() throws Exception {
+    String device = practice.device(Role.ASSISTANT);
+    HttpResponse<String> answer =
+        practice.post(device, "/switch", "person", clinician.toString(), "pin", Staffed.PIN);
+    assertEquals(200, answer.statusCode());
+    assertTrue(answer.body().contains("Password and code of CL"), answer.body());
+    assertFalse(answer.body().contains("role=\"alert\""), "nothing was wrong");
+    HttpResponse<String> whole =
+        practice.post(
+            device,
+            "/switch",
+            "person",
+            clinician.toString(),
+            "password",
+            Staffed.PASSWORD,
+            "code",
+            code(1),
+            "to",
+            "/drawer");
+    assertEquals("/drawer", Staffed.to(whole));
+    assertTrue(practice.get(Staffed.cookie(whole), "/drawer").body().contains("Account of CL"));
+  }
+
+  @Test
   void theOwnerSwitchesItOffForSomebodyAndTheTrailHasIt() throws Exception {
     String device = practice.device(Role.CLINICIAN);
     String path = "/people/" + clinician + "/no-code";
