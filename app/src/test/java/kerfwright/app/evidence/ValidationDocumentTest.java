@@ -52,9 +52,20 @@ class ValidationDocumentTest {
     assertEquals(now.size(), written.size(), "the document is stale; run " + COMMAND);
   }
 
+  /** How often the models alone take what the trade allows, as counted by its own document. */
+  private static String freeChoice() throws IOException {
+    return Files.readString(ROOT.resolve("docs/FREE-CHOICE.md"))
+        .lines()
+        .filter(line -> line.startsWith("Of "))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** Closed forms, reference curves and laws are checked by tests; their names say what. */
   private static String otherChecks() throws IOException {
-    StringBuilder md = new StringBuilder("\n## Checks against closed forms and laws\n\n");
+    StringBuilder md = new StringBuilder("\n## The models left free\n\n");
+    md.append(freeChoice()).append(" [One by one](FREE-CHOICE.md).\n");
+    md.append("\n## Checks against closed forms and laws\n\n");
     md.append("Tests of the physics module. Names that begin with a1 to a11 follow the closed");
     md.append(" forms of Carslaw and Jaeger, 2nd ed. 1959, and of Incropera and DeWitt.\n\n");
     md.append("| class | tests |\n|---|---|\n");
