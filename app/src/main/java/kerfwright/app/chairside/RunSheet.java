@@ -8,7 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import kerfwright.app.drawing.LayerStrip;
+import kerfwright.app.drawing.strip.LayerStrip;
 import kerfwright.app.plan.Figures;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.plan.Words;

@@ -2,8 +2,8 @@ package kerfwright.app.chairside;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import kerfwright.app.drawing.InstrumentDrawing;
-import kerfwright.app.drawing.LayerStrip;
+import kerfwright.app.drawing.instrument.InstrumentDrawing;
+import kerfwright.app.drawing.strip.LayerStrip;
 import kerfwright.app.plan.Figures;
 import kerfwright.app.plan.Words;
 import kerfwright.app.words.Labels;

@@ -1,7 +1,7 @@
 package kerfwright.app.daypage;
 
 import java.util.List;
-import kerfwright.app.drawing.Chart;
+import kerfwright.app.drawing.chart.Chart;
 import kerfwright.app.words.Say;
 import kerfwright.practice.horizon.StockCurve;
 import kerfwright.practice.horizon.StockPoint;

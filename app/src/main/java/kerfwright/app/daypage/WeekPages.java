@@ -9,7 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import kerfwright.app.drawing.Chart;
+import kerfwright.app.drawing.chart.Chart;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
-import kerfwright.app.drawing.InstrumentDrawing;
+import kerfwright.app.drawing.instrument.InstrumentDrawing;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.DrawerEntry;

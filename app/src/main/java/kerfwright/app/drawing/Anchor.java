@@ -1,7 +1,7 @@
 package kerfwright.app.drawing;
 
 /** Which point of a line of words is placed. */
-enum Anchor {
+public enum Anchor {
   START("start"),
   MIDDLE("middle"),
   END("end");

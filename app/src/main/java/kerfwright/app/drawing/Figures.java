@@ -8,11 +8,11 @@ import java.util.Locale;
 import kerfwright.app.words.Say;
 
 /** Figures in drawings and how labels find room. */
-final class Figures {
+public final class Figures {
   private Figures() {}
 
   /** Two significant digits, three from ten up; plain notation. */
-  static String of(Say say, double value) {
+  public static String of(Say say, double value) {
     return say.figures(of(value));
   }
 
@@ -26,7 +26,7 @@ final class Figures {
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();
   }
 
-  static String mm(Say say, double value) {
+  public static String mm(Say say, double value) {
     return say.at("drawn.mm", of(say, value));
   }
 
@@ -36,7 +36,7 @@ final class Figures {
   }
 
   /** Distance of ticks, 1, 2 or 5 times a power of ten, at least {@code room} units apart. */
-  static double tick(double perUnit, double room) {
+  public static double tick(double perUnit, double room) {
     double wanted = room / perUnit;
     double power = Math.pow(10, Math.floor(Math.log10(wanted)));
     for (double step : new double[] {1, 2, 5}) {
@@ -48,7 +48,7 @@ final class Figures {
   }
 
   /** With a capital at the beginning. */
-  static String capital(String words) {
+  public static String capital(String words) {
     return words.isEmpty()
         ? words
         : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
@@ -62,7 +62,8 @@ final class Figures {
    * @param heights height of each
    * @param floor the last one ends here at the latest
    */
-  static double[] spread(List<Double> wishes, List<Double> heights, double top, double floor) {
+  public static double[] spread(
+      List<Double> wishes, List<Double> heights, double top, double floor) {
     double[] centres = gathered(wishes, heights);
     double edge = top;
     for (int i = 0; i < centres.length; i++) {

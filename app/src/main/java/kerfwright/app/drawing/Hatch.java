@@ -3,7 +3,7 @@ package kerfwright.app.drawing;
 import kerfwright.catalogue.material.Material;
 
 /** Hatchings that tell the layers of a section apart without colour; cut to a rectangle. */
-enum Hatch {
+public enum Hatch {
   /** Enamel: prisms. */
   UPRIGHT,
   /** Dentine: tubules. */
@@ -23,7 +23,7 @@ enum Hatch {
   /** Cement. */
   LEVEL;
 
-  static Hatch of(Material material) {
+  public static Hatch of(Material material) {
     return switch (material.group()) {
       case TOOTH ->
           switch (material.id()) {
@@ -54,7 +54,7 @@ enum Hatch {
   }
 
   /** The ground under it. */
-  static Pen ground(Material material) {
+  public static Pen ground(Material material) {
     return switch (material.group()) {
       case TOOTH, BONE -> material.id().equals("enamel") ? Pen.LAYER : Pen.DENTINE;
       case METAL -> Pen.METAL;
@@ -67,7 +67,7 @@ enum Hatch {
    *
    * @param turned true where the neighbour has the same hatching: slanted the other way or wider
    */
-  String path(double x, double y, double width, double height, boolean turned) {
+  public String path(double x, double y, double width, double height, boolean turned) {
     StringBuilder d = new StringBuilder();
     double wide = turned ? 1.8 : 1;
     switch (this) {

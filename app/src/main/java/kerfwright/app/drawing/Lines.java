@@ -5,10 +5,10 @@ import java.util.List;
 import kerfwright.app.words.Say;
 
 /** Words broken into lines of at most so many letters. */
-final class Lines {
+public final class Lines {
   private Lines() {}
 
-  static List<String> of(Say say, String words, int letters) {
+  public static List<String> of(Say say, String words, int letters) {
     List<String> lines = new ArrayList<>();
     String line = "";
     for (String word : words.split(" ")) {

@@ -1,7 +1,7 @@
 package kerfwright.app.drawing;
 
 /** How a thing is drawn: a class for the page and attributes for paper. Rings are not in here. */
-enum Pen {
+public enum Pen {
   /** Background and whatever was removed. */
   PAPER("d-paper", "#ffffff", "none", 0, ""),
   /** Main outline. */

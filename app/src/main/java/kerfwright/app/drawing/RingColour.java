@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Locale;
 
 /** Ring colours as drawn. The name always stands beside the ring. */
-enum RingColour {
+public enum RingColour {
   BLACK("#1c1c1c"),
   GREEN("#2e8b4f"),
   BLUE("#2f62b3"),
@@ -19,12 +19,12 @@ enum RingColour {
   }
 
   /** The first colour named; white where none is. */
-  static RingColour named(String ring) {
+  public static RingColour named(String ring) {
     String first = ring.toUpperCase(Locale.ROOT).split(" ")[0];
     return Arrays.stream(values()).filter(c -> c.name().equals(first)).findFirst().orElse(WHITE);
   }
 
-  String attributes() {
+  public String attributes() {
     return "class=\"d-ring\" fill=\"" + fill + "\" stroke=\"#1f2a30\" stroke-width=\"0.8\"";
   }
 }

@@ -5,7 +5,7 @@ import java.math.RoundingMode;
 import java.util.List;
 
 /** Writes one SVG drawing: escapes words, rounds numbers, carries title and description. */
-final class Svg {
+public final class Svg {
   /** Length of the head of an arrow. */
   private static final double HEAD = 7;
 
@@ -13,7 +13,7 @@ final class Svg {
   static final double BOLD_HEAD = 21;
 
   /** A point in drawing units. */
-  record Point(double x, double y) {}
+  public record Point(double x, double y) {}
 
   private final StringBuilder out = new StringBuilder();
 
@@ -35,46 +35,49 @@ final class Svg {
     rect(0, 0, width, height, Pen.PAPER);
   }
 
-  static Svg image(String id, double width, double height, String title, String description) {
+  public static Svg image(
+      String id, double width, double height, String title, String description) {
     return new Svg(id, "img", width, height, title, description);
   }
 
-  Svg rect(double x, double y, double width, double height, Pen pen, String... classes) {
+  public Svg rect(double x, double y, double width, double height, Pen pen, String... classes) {
     out.append("<rect x=\"" + number(x) + "\" y=\"" + number(y));
     out.append("\" width=\"" + number(width) + "\" height=\"" + number(height) + "\" ");
     return end(pen, classes);
   }
 
-  Svg circle(double x, double y, double radius, Pen pen, String... classes) {
+  public Svg circle(double x, double y, double radius, Pen pen, String... classes) {
     out.append("<circle cx=\"" + number(x) + "\" cy=\"" + number(y));
     out.append("\" r=\"" + number(radius) + "\" ");
     return end(pen, classes);
   }
 
-  Svg line(double x1, double y1, double x2, double y2, Pen pen, String... classes) {
+  public Svg line(double x1, double y1, double x2, double y2, Pen pen, String... classes) {
     return path(move(new Point(x1, y1)) + lineTo(new Point(x2, y2)), pen, classes);
   }
 
-  Svg path(String d, Pen pen, String... classes) {
+  public Svg path(String d, Pen pen, String... classes) {
     out.append("<path d=\"" + d + "\" ");
     return end(pen, classes);
   }
 
-  Svg polyline(List<Point> points, Pen pen, String... classes) {
+  public Svg polyline(List<Point> points, Pen pen, String... classes) {
     return path(through(points), pen, classes);
   }
 
-  Svg polygon(List<Point> points, Pen pen, String... classes) {
+  public Svg polygon(List<Point> points, Pen pen, String... classes) {
     return path(through(points) + "Z", pen, classes);
   }
 
   /** A line with a solid head at its end. */
-  Svg arrow(double x1, double y1, double x2, double y2, Pen line, Pen head, String... classes) {
+  public Svg arrow(
+      double x1, double y1, double x2, double y2, Pen line, Pen head, String... classes) {
     return arrow(x1, y1, x2, y2, HEAD, line, head, classes);
   }
 
   /** An arrow seen from the back of a room. */
-  Svg boldArrow(double x1, double y1, double x2, double y2, Pen line, Pen head, String... classes) {
+  public Svg boldArrow(
+      double x1, double y1, double x2, double y2, Pen line, Pen head, String... classes) {
     return arrow(x1, y1, x2, y2, BOLD_HEAD, line, head, classes);
   }
 
@@ -101,7 +104,7 @@ final class Svg {
         head);
   }
 
-  Svg text(double x, double y, Anchor anchor, Type type, String words) {
+  public Svg text(double x, double y, Anchor anchor, Type type, String words) {
     out.append("<text x=\"" + number(x) + "\" y=\"" + number(y));
     out.append("\" text-anchor=\"" + anchor.word() + "\" " + type.attributes() + ">");
     out.append(escape(words) + "</text>\n");
@@ -109,7 +112,7 @@ final class Svg {
   }
 
   /** Opens an element with attributes given as name, value, name, value. */
-  Svg open(String tag, String... attributes) {
+  public Svg open(String tag, String... attributes) {
     out.append("<" + tag);
     for (int i = 0; i < attributes.length; i += 2) {
       out.append(" " + attributes[i] + "=\"" + escape(attributes[i + 1]) + "\"");
@@ -118,24 +121,24 @@ final class Svg {
     return this;
   }
 
-  Svg close(String tag) {
+  public Svg close(String tag) {
     out.append("</" + tag + ">\n");
     return this;
   }
 
   /** An element drawn with raw attributes, for the one thing that has no pen: ring colours. */
-  Svg rect(double x, double y, double width, double height, String attributes) {
+  public Svg rect(double x, double y, double width, double height, String attributes) {
     out.append("<rect x=\"" + number(x) + "\" y=\"" + number(y));
     out.append("\" width=\"" + number(width) + "\" height=\"" + number(height) + "\" ");
     out.append(attributes + "/>\n");
     return this;
   }
 
-  String finish() {
+  public String finish() {
     return out + "</svg>\n";
   }
 
-  static String move(Point p) {
+  public static String move(Point p) {
     return "M" + number(p.x()) + " " + number(p.y());
   }
 
@@ -143,14 +146,14 @@ final class Svg {
     return "L" + number(p.x()) + " " + number(p.y());
   }
 
-  static String through(List<Point> points) {
+  public static String through(List<Point> points) {
     StringBuilder d = new StringBuilder(move(points.get(0)));
     points.stream().skip(1).forEach(p -> d.append(lineTo(p)));
     return d.toString();
   }
 
   /** At most two decimals, a full stop, no trailing zeros, no minus zero. */
-  static String number(double value) {
+  public static String number(double value) {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException("A drawing needs finite numbers, got " + value);
     }

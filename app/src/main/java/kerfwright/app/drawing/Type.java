@@ -1,7 +1,7 @@
 package kerfwright.app.drawing;
 
 /** How words are set: size in drawing units (pixels at 320 wide), weight and class. */
-enum Type {
+public enum Type {
   PLAIN("d-text", 11, "#1f2a30", false),
   QUIET("d-quiet", 10, "#55636a", false),
   STRONG("d-strong", 11, "#1f2a30", true),
@@ -34,7 +34,7 @@ enum Type {
   }
 
   /** A safe estimate of the width of a line of words. */
-  double width(String words) {
+  public double width(String words) {
     return words.length() * size * (bold ? 0.6 : 0.55);
   }
 

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import kerfwright.app.chairside.QueryFields;
 import kerfwright.app.chairside.RunPlans;
-import kerfwright.app.drawing.LayerStrip;
+import kerfwright.app.drawing.strip.LayerStrip;
 import kerfwright.app.form.Sent;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.plan.PlanDrawings;

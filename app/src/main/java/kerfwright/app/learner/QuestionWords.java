@@ -2,8 +2,8 @@ package kerfwright.app.learner;
 
 import java.util.List;
 import java.util.stream.Stream;
-import kerfwright.app.drawing.InstrumentDrawing;
-import kerfwright.app.drawing.RingSwatch;
+import kerfwright.app.drawing.instrument.InstrumentDrawing;
+import kerfwright.app.drawing.instrument.RingSwatch;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;

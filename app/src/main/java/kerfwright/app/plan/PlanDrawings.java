@@ -1,7 +1,7 @@
 package kerfwright.app.plan;
 
-import kerfwright.app.drawing.Chart;
-import kerfwright.app.drawing.LayerStrip;
+import kerfwright.app.drawing.chart.Chart;
+import kerfwright.app.drawing.strip.LayerStrip;
 import kerfwright.app.words.Say;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;

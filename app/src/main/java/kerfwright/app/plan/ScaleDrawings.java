@@ -1,11 +1,11 @@
 package kerfwright.app.plan;
 
-import kerfwright.app.drawing.AbrasiveSurface;
-import kerfwright.app.drawing.BladeSection;
-import kerfwright.app.drawing.Chart;
-import kerfwright.app.drawing.HeatChart;
-import kerfwright.app.drawing.LayerStrip;
-import kerfwright.app.drawing.StrokeDiagram;
+import kerfwright.app.drawing.chart.Chart;
+import kerfwright.app.drawing.chart.HeatChart;
+import kerfwright.app.drawing.cut.StrokeDiagram;
+import kerfwright.app.drawing.instrument.AbrasiveSurface;
+import kerfwright.app.drawing.instrument.BladeSection;
+import kerfwright.app.drawing.strip.LayerStrip;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentProperties;

@@ -2,8 +2,8 @@ package kerfwright.app.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import kerfwright.app.drawing.Chart;
-import kerfwright.app.drawing.WhatIfChart;
+import kerfwright.app.drawing.chart.Chart;
+import kerfwright.app.drawing.chart.WhatIfChart;
 import kerfwright.app.words.Say;
 import kerfwright.planner.Varied;
 import kerfwright.planner.casework.CutCase;

@@ -2,7 +2,7 @@ package kerfwright.app.print;
 
 import java.util.List;
 import java.util.Map;
-import kerfwright.app.drawing.LayerStrip;
+import kerfwright.app.drawing.strip.LayerStrip;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;

@@ -1,7 +1,7 @@
 package kerfwright.app.teaching;
 
 import java.util.List;
-import kerfwright.app.drawing.InstrumentDrawing;
+import kerfwright.app.drawing.instrument.InstrumentDrawing;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;

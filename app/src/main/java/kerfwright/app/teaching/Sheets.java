@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import kerfwright.app.chairside.QueryFields;
-import kerfwright.app.drawing.LayerStrip;
+import kerfwright.app.drawing.strip.LayerStrip;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.plan.PlanSources;

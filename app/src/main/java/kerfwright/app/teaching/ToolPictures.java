@@ -1,7 +1,7 @@
 package kerfwright.app.teaching;
 
-import kerfwright.app.drawing.AbrasiveSurface;
-import kerfwright.app.drawing.BladeSection;
+import kerfwright.app.drawing.instrument.AbrasiveSurface;
+import kerfwright.app.drawing.instrument.BladeSection;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;

@@ -9,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.drawing.ArchPicker;
-import kerfwright.app.drawing.MaterialPlot;
+import kerfwright.app.drawing.chart.MaterialPlot;
 import kerfwright.app.reference.AlikeAnswer;
 import kerfwright.app.reference.LayersAnswer;
 import kerfwright.app.reference.NumberAnswer;

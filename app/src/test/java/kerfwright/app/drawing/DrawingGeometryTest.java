@@ -5,7 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import kerfwright.app.drawing.StrokeDiagram.Site;
+import kerfwright.app.drawing.cut.StrokeDiagram;
+import kerfwright.app.drawing.cut.StrokeDiagram.Site;
+import kerfwright.app.drawing.cut.StrokeGeometry;
+import kerfwright.app.drawing.instrument.AbrasiveSurface;
+import kerfwright.app.drawing.instrument.BladeSection;
+import kerfwright.app.drawing.instrument.InstrumentDrawing;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;

@@ -2,7 +2,14 @@ package kerfwright.app.drawing;
 
 import java.util.Map;
 import java.util.TreeMap;
-import kerfwright.app.drawing.StrokeDiagram.Site;
+import kerfwright.app.drawing.chart.HeatChart;
+import kerfwright.app.drawing.chart.SpeedChart;
+import kerfwright.app.drawing.cut.StrokeDiagram;
+import kerfwright.app.drawing.cut.StrokeDiagram.Site;
+import kerfwright.app.drawing.instrument.AbrasiveSurface;
+import kerfwright.app.drawing.instrument.BladeSection;
+import kerfwright.app.drawing.instrument.InstrumentDrawing;
+import kerfwright.app.drawing.strip.LayerStrip;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.handpiece.HandpieceEntry;

@@ -10,6 +10,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import kerfwright.app.drawing.chart.Chart;
+import kerfwright.app.drawing.chart.HeatChart;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.planner.plan.HeatCurve;

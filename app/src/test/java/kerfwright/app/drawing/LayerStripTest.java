@@ -16,6 +16,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseReader;
+import kerfwright.app.drawing.strip.LayerStrip;
+import kerfwright.app.drawing.strip.Stage;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.SourceText;
 import kerfwright.app.input.TreeReader;

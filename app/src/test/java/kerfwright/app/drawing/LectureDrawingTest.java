@@ -4,6 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import kerfwright.app.drawing.cut.ChipDrawing;
+import kerfwright.app.drawing.cut.GrainDrawing;
+import kerfwright.app.drawing.cut.ThresholdDrawing;
+import kerfwright.app.drawing.instrument.FluteDrawing;
+import kerfwright.app.drawing.instrument.GritDrawing;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;

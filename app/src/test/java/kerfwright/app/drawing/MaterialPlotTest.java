@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import kerfwright.app.drawing.chart.MaterialPlot;
+import kerfwright.app.drawing.chart.SpeedChart;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.handpiece.HandpieceEntry;

@@ -5,7 +5,7 @@ package kerfwright.physics.heat.field;
  * z the loops run across neighbouring columns; along r four rows go side by side, because a single
  * row would wait for itself at every step.
  */
-final class Lines {
+public final class Lines {
   private Lines() {}
 
   /** First row of an elimination: x = (g + source) inv. */
