@@ -252,7 +252,7 @@ abstract class DrawerContractTest {
         List.of("D10"),
         service
             .drawer()
-            .list(new DrawerQuery("d", InstrumentKind.DIAMOND, null, null, null, 1, 1))
+            .list(new DrawerQuery("d", "diamond", null, null, null, 1, 1))
             .items()
             .stream()
             .map(StockItem::label)
@@ -265,7 +265,10 @@ abstract class DrawerContractTest {
       ShapeFamily shape,
       ShankType shank,
       InstrumentState state) {
-    return service.drawer().list(new DrawerQuery(words, kind, shape, shank, state, 0, 10)).found();
+    return service
+        .drawer()
+        .list(new DrawerQuery(words, kind == null ? null : kind.id(), shape, shank, state, 0, 10))
+        .found();
   }
 
   @Test
