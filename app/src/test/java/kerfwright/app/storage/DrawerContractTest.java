@@ -111,6 +111,50 @@ abstract class DrawerContractTest {
   }
 
   @Test
+  void aHandpieceIsKeptFoundChangedAndMovedLikeAnyPiece() {
+    StockItem turbine = added("TU1", Map.of("kind", "turbine"));
+    added("D1", DIAMOND);
+    assertEquals(turbine, now(turbine));
+    assertFalse(turbine.isRotary());
+    for (String words : List.of("tu1", "turbine", "turbinenhandst", "handpiece")) {
+      assertEquals(1, found(words, null, null, null, null), words);
+    }
+    assertEquals(
+        List.of("TU1"),
+        service
+            .drawer()
+            .list(new DrawerQuery("", "turbine", null, null, null, 0, 9))
+            .items()
+            .stream()
+            .map(StockItem::label)
+            .toList());
+    Pick seen = new Pick(turbine.id(), 1);
+    assertTrue(
+        service
+            .edit(
+                seen,
+                draft -> {
+                  draft.label = "HS1";
+                  draft.fields(DrawerFields.of(Map.of("kind", "straight")));
+                },
+                "")
+            .done());
+    assertEquals("straight", now(turbine).pieceKind().orElseThrow().id());
+    assertEquals(
+        List.of("D1"),
+        StockForPlanning.of(service.drawer()).instruments().stream()
+            .map(kerfwright.planner.casework.DrawerInstrument::id)
+            .toList());
+    assertTrue(move(turbine, InstrumentState.USED).done());
+    assertEquals(1, now(turbine).uses());
+    assertFalse(move(turbine, InstrumentState.CLEAN).done());
+    assertTrue(move(turbine, InstrumentState.QUARANTINE).done());
+    assertTrue(move(turbine, InstrumentState.WITHDRAWN).done());
+    assertEquals(5, service.drawer().history(turbine.id()).size());
+    assertEquals("turbine", service.drawer().history(turbine.id()).get(0).after().fields().kind());
+  }
+
+  @Test
   void aRoundByHandCountsOneUseAndEndsBeforeTheLoad() {
     StockItem item = added("D1", DIAMOND);
     for (InstrumentState to :
