@@ -38,6 +38,11 @@ public record PieceCount(PieceNeed need, int needed, int clean) {
         .sum();
   }
 
+  /** True where not one is ready and the case cannot do without. */
+  public boolean lacking() {
+    return none() && !need.ifNeeded();
+  }
+
   /** True where not one is ready. */
   public boolean none() {
     return clean == 0;
