@@ -6,6 +6,7 @@ import kerfwright.app.Wiring;
 import kerfwright.app.backup.DoctorCommand;
 import kerfwright.app.backup.ExportCommand;
 import kerfwright.app.backup.RestoreCommand;
+import kerfwright.app.backup.UpgradeCommand;
 import kerfwright.app.day.DayCommand;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -33,6 +34,7 @@ public final class Commands {
     line.addSubcommand(new RecordCommand(terminal));
     line.addSubcommand(new ExportCommand(terminal.err()));
     line.addSubcommand(new RestoreCommand(terminal.err()));
+    line.addSubcommand(new UpgradeCommand(terminal.err()));
     line.addSubcommand(new DoctorCommand(terminal.out()));
     line.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));

@@ -59,7 +59,7 @@ public final class DemoHistory {
   private final LoadService loads;
   private final DemoClock clock;
 
-  /** Every desk keeps this clock's time. */
+  /** Every service keeps this clock's time. */
   public DemoHistory(
       DrawerService drawer, RecordService record, LoadService loads, DemoClock clock) {
     this.drawer = drawer;

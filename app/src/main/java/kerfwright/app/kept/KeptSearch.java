@@ -2,15 +2,16 @@ package kerfwright.app.kept;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import kerfwright.app.form.Day;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.catalogue.tooth.ToothNotation;
@@ -69,12 +70,11 @@ public record KeptSearch(Map<String, String> values, List<String> faults, KeptCa
   private static @Nullable LocalDate day(
       Map<String, String> values, String field, List<String> faults) {
     String typed = text(values, field);
-    try {
-      return typed == null ? null : LocalDate.parse(typed);
-    } catch (DateTimeException unreadable) {
+    Optional<LocalDate> day = typed == null ? Optional.empty() : Day.of(typed);
+    if (typed != null && day.isEmpty()) {
       faults.add("record.fault-day");
-      return null;
     }
+    return day.orElse(null);
   }
 
   public String at(String field) {

@@ -1,18 +1,23 @@
 package kerfwright.app.label;
 
-import kerfwright.app.words.Say;
 import uk.org.okapibarcode.backend.QrCode;
 import uk.org.okapibarcode.graphics.Rectangle;
 
-/** An address as a code that the camera of a phone reads, black on white whatever the page is. */
+/**
+ * A QR code (ISO/IEC 18004) that the camera of a phone reads, black on white whatever the page is.
+ */
 public final class QrDrawing {
   private static final int QUIET = 4;
 
   private QrDrawing() {}
 
-  public static String of(String address, Say say) {
+  /**
+   * @param content what the camera reads
+   * @param label what it is, for those who do not see it
+   */
+  public static String of(String content, String label) {
     QrCode code = new QrCode();
-    code.setContent(address);
+    code.setContent(content);
     int side = code.getWidth() + 2 * QUIET;
     StringBuilder dark = new StringBuilder();
     for (Rectangle one : code.getRectangles()) {
@@ -21,7 +26,7 @@ public final class QrDrawing {
       dark.append("h-").append(one.width).append("z");
     }
     return "<svg class=\"qr\" role=\"img\" aria-label=\""
-        + say.at("learner.qr", address)
+        + label
         + "\" viewBox=\"0 0 "
         + side
         + " "

@@ -95,7 +95,7 @@ final class ClassPages {
       return;
     }
     Map<String, Object> values = values(open);
-    values.put("qr", QrDrawing.of(open.url(), templates.say(call)));
+    values.put("qr", QrDrawing.of(open.url(), templates.say(call).at("learner.qr", open.url())));
     values.put("asking", call.queryParam("end") != null);
     values.put("topics", Tally.by(given(open.room()), Given::topic));
     templates.html(call, "learner/class.jte", values);

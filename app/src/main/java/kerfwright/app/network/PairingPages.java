@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.HashMap;
 import java.util.Map;
+import kerfwright.app.label.QrDrawing;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import org.jspecify.annotations.Nullable;
@@ -45,7 +46,7 @@ public final class PairingPages {
     Map<String, Object> values = new HashMap<>();
     values.put("plain", plain);
     values.put("pairing", pairing);
-    values.put("qr", plain ? "" : QrCode.svg(pairing));
+    values.put("qr", plain ? "" : QrDrawing.of(pairing, pairing));
     values.put("fingerprint", here.fingerprint().orElse(""));
     values.put("address", "https://" + here.best() + ":" + port + "/");
     templates.html(call, "network/pair.jte", values);

@@ -2,7 +2,6 @@ package kerfwright.app.record;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -11,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import kerfwright.app.form.Day;
 import kerfwright.app.form.Sent;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.tooth.Tooth;
@@ -39,8 +39,6 @@ public record RecordSearch(
     @Nullable RecordQuery query) {
   static final List<String> FIELDS = List.of("case", "tooth", "instrument", "load", "from", "to");
   static final int SIZE = 50;
-  private static final LocalDate EARLIEST = LocalDate.of(1900, 1, 1);
-  private static final LocalDate LATEST = LocalDate.of(2200, 1, 1);
 
   static RecordSearch of(
       Function<String, @Nullable String> sent, Say say, Drawer drawer, Loads loads, ZoneId zone) {
@@ -157,13 +155,9 @@ public record RecordSearch(
       if (text.isEmpty()) {
         return null;
       }
-      try {
-        LocalDate day = LocalDate.parse(text);
-        if (day.isAfter(EARLIEST) && day.isBefore(LATEST)) {
-          return day;
-        }
-      } catch (DateTimeException none) {
-        // told below
+      Optional<LocalDate> day = Day.of(text);
+      if (day.isPresent()) {
+        return day.get();
       }
       faults.add("record.fault-day");
       return null;

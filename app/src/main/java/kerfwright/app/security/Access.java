@@ -18,6 +18,8 @@ public enum Access implements RouteRole {
   OPEN(EnumSet.allOf(Role.class)),
   /** Whoever is signed in, for themselves. */
   SELF(EnumSet.allOf(Role.class)),
+  /** Likewise, after the password was given just now. */
+  SELF_AGAIN(EnumSet.allOf(Role.class)),
   /** Sees stock, reference and plans of cases typed in; no case of the practice. */
   SEE(EnumSet.allOf(Role.class)),
   /** Sees cases of the practice: day, kept cases, runs, record. */
@@ -76,6 +78,6 @@ public enum Access implements RouteRole {
 
   /** True where the password must have been given just now. */
   boolean asksForThePassword() {
-    return this == OWN;
+    return this == OWN || this == SELF_AGAIN;
   }
 }

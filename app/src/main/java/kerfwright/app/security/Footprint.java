@@ -56,6 +56,11 @@ public final class Footprint {
     add(who, let ? Trail.Act.SIGNED_IN : Trail.Act.SIGN_IN_REFUSED, address);
   }
 
+  /** The password was right and the code was not. */
+  public void codeRefused(String initials, String address) {
+    add(initials, Trail.Act.SIGN_IN_REFUSED, address + " code");
+  }
+
   /** Somebody came back to a device by a tap. */
   public void tapped(String initials, String before, String address) {
     add(initials, Trail.Act.SWITCHED, address + " " + before);

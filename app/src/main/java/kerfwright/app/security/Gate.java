@@ -29,7 +29,7 @@ public final class Gate {
   private static final int LARGEST_HEADERS = 32 * 1024;
 
   static final String CONTENT_POLICY =
-      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src"
+      "default-src 'none'; object-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src"
           + " 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
   private static final String A_YEAR_OF_TLS = "max-age=31536000; includeSubDomains";

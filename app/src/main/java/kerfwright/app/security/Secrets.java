@@ -33,6 +33,11 @@ public final class Secrets {
     return code.toString();
   }
 
+  /** Whether it is of the kind that {@link #code} makes. */
+  static boolean looksLikeACode(String text) {
+    return text.matches("[" + LETTERS + "]{4}(-[" + LETTERS + "]{4}){2}");
+  }
+
   /** What is kept of a token: it has too many bits to be guessed from its hash. */
   public static String hash(String token) {
     try {

@@ -4,10 +4,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
@@ -19,24 +16,34 @@ import org.jspecify.annotations.Nullable;
 
 /** Lets people in, locks, switches and lets them out. */
 public final class SignInService {
-  private static final int FREE_TRIES = 3;
-  private static final Duration LONGEST_WAIT = Duration.ofMinutes(1);
-  private static final Duration FORGOTTEN = Duration.ofMinutes(15);
+  private static final Duration CODE_WITHIN = Duration.ofMinutes(5);
 
   private final Accounts accounts;
   private final Sessions sessions;
-  private final Supplier<Duration> tapHolds;
+  private final OneTimeCodes codes;
+  private final Pauses pauses;
+  private final Passwords passwords;
+  private final Turns turns;
   private final Clock clock;
 
   /**
+   * @param codes whom a code is asked of
    * @param tapHolds for how long after somebody else went on a tap brings one back; none where zero
    */
   public SignInService(
-      Accounts accounts, Sessions sessions, Supplier<Duration> tapHolds, Clock clock) {
+      Accounts accounts,
+      Sessions sessions,
+      OneTimeCodes codes,
+      Supplier<Duration> tapHolds,
+      Clock clock) {
     this.accounts = accounts;
     this.sessions = sessions;
-    this.tapHolds = tapHolds;
+    this.codes = codes;
+    this.pauses = new Pauses(sessions);
+    this.passwords = new Passwords(accounts, clock);
     this.clock = clock;
+    this.turns =
+        new Turns(new Turns.Parts(accounts, sessions, codes, pauses, passwords), tapHolds, clock);
   }
 
   /**
@@ -45,9 +52,20 @@ public final class SignInService {
    * @param token what the device holds from now on, null where nobody was let in
    * @param account who was let in
    * @param waitS seconds to wait before the next try is looked at, 0 where there is no pause
+   * @param half where the password was right and a code is still to come: what stands for it
    */
-  public record Answer(@Nullable String token, @Nullable Account account, long waitS) {
-    private static final Answer NO = new Answer(null, null, 0);
+  public record Answer(
+      @Nullable String token, @Nullable Account account, long waitS, @Nullable String half) {
+    static final Answer NO = new Answer(null, null, 0, null);
+
+    static Answer later(long seconds) {
+      return new Answer(null, null, seconds, null);
+    }
+  }
+
+  /** How people take turns at a device. */
+  public Turns turns() {
+    return turns;
   }
 
   public Accounts accounts() {
@@ -59,81 +77,83 @@ public final class SignInService {
    * anywhere.
    */
   public Answer signIn(String initials, String password, String address) {
-    return signIn(initials, password, address, Secrets.hash(Secrets.token()));
-  }
-
-  private Answer signIn(String initials, String password, String address, String device) {
-    String place = Secrets.hash(initials + " " + address);
-    long waitS = count(place);
+    String place = Passwords.place(initials, address);
+    long waitS = pauses.count(place, now());
     if (waitS > 0) {
-      return new Answer(null, null, waitS);
+      return Answer.later(waitS);
     }
-    Optional<Account> known =
-        accounts.named(initials).filter(Account::active).filter(this::codeHolds);
-    // a code is read off a screen: its letters may be typed small
-    boolean code = known.map(Account::mustChoose).orElse(false);
-    String given = code ? password.strip().toUpperCase(Locale.ROOT) : password;
-    if (!PasswordHash.holds(known.map(Account::password).orElse(""), given) || known.isEmpty()) {
+    Optional<Account> known = passwords.whose(initials, password);
+    if (known.isEmpty()) {
       return Answer.NO;
     }
-    sessions.change(place, before -> Sessions.Wait.NONE);
-    return begin(known.get(), device);
+    if (codes.on(known.get().id())) {
+      String half = Secrets.token();
+      sessions.half(Secrets.hash(half), known.get().id(), now().plus(CODE_WITHIN));
+      return new Answer(null, null, 0, half);
+    }
+    pauses.none(place);
+    return begin(known.get());
   }
 
-  /** Counts the try before it is looked at; tells the seconds to wait where it is not. */
-  private long count(String place) {
-    Instant now = now();
-    Sessions.Wait before =
-        sessions.change(
-            place,
-            wait -> {
-              if (now.isBefore(wait.until())) {
-                return wait;
-              }
-              int failures = now.isAfter(wait.until().plus(FORGOTTEN)) ? 1 : wait.failures() + 1;
-              long seconds = failures < FREE_TRIES ? 0 : 1L << Math.min(failures - FREE_TRIES, 10);
-              Duration pause = Duration.ofSeconds(Math.min(seconds, LONGEST_WAIT.toSeconds()));
-              return new Sessions.Wait(failures, now.plus(pause));
-            });
-    return now.isBefore(before.until()) ? Duration.between(now, before.until()).toSeconds() + 1 : 0;
+  /** Whose password was right, while their code is still waited for. */
+  public Optional<Account> half(String half) {
+    return sessions
+        .half(Secrets.hash(half), now())
+        .flatMap(accounts::find)
+        .filter(Account::active)
+        .filter(passwords::handedCodeHolds);
   }
 
-  private boolean codeHolds(Account account) {
-    return account.codeUntil() == null || now().isBefore(account.codeUntil());
+  /** The code after the password; a wrong one counts as a wrong password does. */
+  public Answer code(String half, String code, String address) {
+    Optional<Account> known = half(half);
+    if (known.isEmpty()) {
+      return Answer.NO;
+    }
+    String place = Passwords.place(known.get().initials(), address);
+    long waitS = pauses.count(place, now());
+    if (waitS > 0 || !codes.take(known.get().id(), code)) {
+      return new Answer(null, null, waitS, half);
+    }
+    pauses.none(place);
+    sessions.endHalf(Secrets.hash(half));
+    return begin(known.get());
   }
 
   /** Whether it is the code that was printed; wrong ones make this address wait. */
   public boolean isCode(String printed, String given, String address) {
     String place = Secrets.hash("first " + address);
-    boolean right = count(place) == 0 && Secrets.same(printed, given);
+    boolean right = pauses.count(place, now()) == 0 && Secrets.same(printed, given);
     if (right) {
-      sessions.change(place, before -> Sessions.Wait.NONE);
+      pauses.none(place);
     }
     return right;
   }
 
   /** Whether it is the password of who is signed in; wrong ones make them wait. */
-  public boolean holds(Signed signed, String password, String address) {
+  public Answer holds(Signed signed, String password, String address) {
     Account account = signed.account();
-    String place = Secrets.hash(account.initials() + " " + address);
-    boolean right = count(place) == 0 && PasswordHash.holds(account.password(), password);
-    if (right) {
-      sessions.change(place, before -> Sessions.Wait.NONE);
+    String place = Passwords.place(account.initials(), address);
+    long waitS = pauses.count(place, now());
+    if (waitS > 0) {
+      return Answer.later(waitS);
     }
-    return right;
+    if (!PasswordHash.holds(account.password(), password)) {
+      return Answer.NO;
+    }
+    pauses.none(place);
+    return new Answer(null, account, 0, null);
   }
 
-  /** Begins a session for somebody whose right is proven. */
+  /** Begins a session for somebody whose right is proven, on a device not known before. */
   public Answer begin(Account account) {
-    return begin(account, Secrets.hash(Secrets.token()));
-  }
-
-  private Answer begin(Account account, String device) {
     Instant now = now();
     sessions.tidy(now.minus(Session.LONGEST).minus(Session.LONGEST));
     String token = Secrets.token();
+    String device = Secrets.hash(Secrets.token());
     sessions.begin(Session.begun(Secrets.hash(token), account.id(), device, now));
-    return new Answer(token, account, 0);
+    sessions.prove(device, account.id(), now);
+    return new Answer(token, account, 0, null);
   }
 
   /** Who holds this token, on a device that may be locked; its use is noted, to the minute. */
@@ -164,114 +184,85 @@ public final class SignInService {
     return signed.session().freshAt(now());
   }
 
-  /** Locks the device: from now on nobody comes back to it by a tap. */
-  public void lock(Signed signed) {
-    Session one = signed.session();
-    sessions.leave(one.device(), one.account(), Instant.EPOCH);
-    sessions.noTaps(one.device());
-    sessions.replace(one.hash(), one.asLocked());
-  }
-
-  /** Somebody of the list to choose from; {@code tap} where no digits are asked for. */
-  public record Seat(Account account, boolean here, boolean tap) {}
-
-  /** Who can go on at a device: those who were there first, then the others. */
-  public List<Seat> seats(Signed device) {
-    Map<UUID, Instant> known = sessions.seats(device.session().device());
-    return accounts.all().stream()
-        .filter(one -> one.active() && !one.pin().isEmpty())
-        .map(
-            one -> {
-              boolean now = one.id().equals(device.account().id());
-              return new Seat(
-                  one,
-                  now || known.containsKey(one.id()),
-                  mayTap(device, one, known.get(one.id())));
-            })
-        .sorted(Comparator.comparing(one -> !one.here()))
-        .toList();
-  }
-
-  /**
-   * By a tap comes back who was at this device just now, where it was not locked since; and never
-   * somebody who may see or do more than the one whose screen it is.
-   */
-  private boolean mayTap(Signed device, Account person, @Nullable Instant until) {
-    return until != null
-        && now().isBefore(until)
-        && !locked(device)
-        && !person.mustChoose()
-        && Access.tapMayLead(device.account().role(), person.role());
-  }
-
-  /** Goes on by a tap, where that is enough; the device gets another token. */
-  public Answer tap(Signed device, UUID person) {
-    return seats(device).stream()
-        .filter(one -> one.tap() && one.account().id().equals(person))
-        .findFirst()
-        .map(one -> goOn(device, one.account(), true))
-        .orElse(Answer.NO);
-  }
-
-  private Answer goOn(Signed device, Account person, boolean tapped) {
-    Session before = device.session();
-    String token = Secrets.token();
-    Session next = before.goneOnBy(person.id(), Secrets.hash(token), now(), tapped);
-    boolean left = !locked(device) && !before.account().equals(person.id());
-    if (!sessions.replace(before.hash(), next)) {
-      return Answer.NO;
-    }
-    if (left) {
-      sessions.leave(before.device(), before.account(), now().plus(tapHolds.get()));
-    }
-    return new Answer(token, person, 0);
-  }
-
-  /**
-   * Goes on by digits, at a locked device too; the device gets another token. Wrong digits make
-   * that person wait there, and five in a session end it.
-   */
-  public Answer unlock(Signed device, UUID person, String pin) {
-    Session before = device.session();
-    int tries = sessions.countPin(before.hash());
-    String place = Secrets.hash("pin " + person + " " + before.device());
-    long waitS = tries > Session.MOST_WRONG_PINS ? 0 : count(place);
-    Optional<Account> known =
-        accounts.find(person).filter(Account::active).filter(one -> !one.pin().isEmpty());
-    boolean right =
-        tries <= Session.MOST_WRONG_PINS
-            && waitS == 0
-            && PasswordHash.holds(known.map(Account::pin).orElse(""), pin)
-            && known.isPresent();
-    if (right) {
-      sessions.change(place, any -> Sessions.Wait.NONE);
-      return goOn(device, known.get(), false);
-    }
-    if (tries >= Session.MOST_WRONG_PINS) {
-      sessions.end(before.hash());
-    }
-    return new Answer(null, null, waitS);
-  }
-
-  /** Asks somebody signed in for the password again. */
+  /** Asks somebody signed in for the password again; the device gets another token. */
   public Answer confirm(Signed signed, String password, String address) {
-    Session before = signed.session();
-    Answer answer = signIn(signed.account().initials(), password, address, before.device());
-    if (answer.token() != null) {
-      sessions.end(before.hash());
+    Answer answer = holds(signed, password, address);
+    if (answer.account() == null) {
+      return answer;
     }
-    return answer;
+    String token = Secrets.token();
+    Session before = signed.session();
+    boolean done = sessions.replace(before.hash(), before.confirmedAt(Secrets.hash(token), now()));
+    return done ? new Answer(token, signed.account(), 0, null) : Answer.NO;
   }
 
-  /** A password and digits of one's own; all other devices are signed out. */
-  public boolean choose(Signed signed, String password, String pin) {
-    Account next =
-        signed.account().with(PasswordHash.of(password), pin.isEmpty() ? "" : PasswordHash.of(pin));
+  /**
+   * A password of one's own, and digits, empty for none and null for those of before; all other
+   * devices are signed out.
+   */
+  public boolean choose(Signed signed, String password, @Nullable String pin) {
+    String digits = pin == null ? signed.account().pin() : pinHash(pin);
+    return change(signed, signed.account().with(PasswordHash.of(password), digits));
+  }
+
+  /** Digits of one's own, or none; all other devices are signed out. */
+  public boolean choosePin(Signed signed, String pin) {
+    return change(signed, signed.account().with(signed.account().password(), pinHash(pin)));
+  }
+
+  private static String pinHash(String pin) {
+    return pin.isEmpty() ? "" : PasswordHash.of(pin);
+  }
+
+  private boolean change(Signed signed, Account next) {
     boolean done = accounts.change(next);
     if (done) {
-      sessions.endAll(next.id(), signed.session().hash());
+      endOthers(signed);
     }
     return done;
+  }
+
+  /** Ends all that somebody has open elsewhere; at this device they stay as they were. */
+  private void endOthers(Signed signed) {
+    UUID person = signed.account().id();
+    String here = signed.session().device();
+    Instant proven = sessions.seats(here).getOrDefault(person, Sessions.Seat.NEVER).proven();
+    sessions.endAll(person, signed.session().hash());
+    sessions.prove(here, person, proven);
+  }
+
+  public boolean asksForCodes(Account account) {
+    return codes.on(account.id());
+  }
+
+  /**
+   * From now on a code is asked of whoever is signed in here, which they show by a first one; all
+   * other devices are signed out. Comes back with the recovery codes, or without where it is wrong.
+   */
+  public List<String> askForCodes(Signed signed, String code) {
+    List<String> standIns = codes.switchOn(signed.account().id(), code);
+    if (!standIns.isEmpty()) {
+      endOthers(signed);
+      sessions.prove(signed.session().device(), signed.account().id(), now());
+    }
+    return standIns;
+  }
+
+  /** Asks for no code any more, after one more of them; all other devices are signed out. */
+  public Answer askForNoCodes(Signed signed, String code, String address) {
+    Account account = signed.account();
+    String place = Passwords.place(account.initials(), address);
+    long waitS = pauses.count(place, now());
+    if (waitS > 0) {
+      return Answer.later(waitS);
+    }
+    if (!codes.take(account.id(), code)) {
+      return Answer.NO;
+    }
+    pauses.none(place);
+    codes.end(account.id());
+    endOthers(signed);
+    return new Answer(null, account, 0, null);
   }
 
   public void signOut(Signed signed) {

@@ -53,8 +53,9 @@ public final class AccountPages {
   public void routes(JavalinConfig config) {
     config.routes.get("/first", call -> first(call, ""), Access.OPEN);
     config.routes.post("/first", this::makeFirst, Access.OPEN);
-    config.routes.get("/account", call -> account(call, "", false), Access.SELF);
+    config.routes.get("/account", call -> account(call, "", 0, false), Access.SELF);
     config.routes.post("/account", this::choose, Access.SELF);
+    config.routes.post("/account/pin", this::choosePin, Access.SELF);
   }
 
   private void first(Context call, String fault) {
@@ -102,44 +103,78 @@ public final class AccountPages {
 
   /** The key of what is wrong with a new password or digits. */
   private static Optional<String> fault(String password, String pin, String initials) {
-    return PasswordRule.fault(password, initials)
-        .or(
-            () ->
-                pin.isEmpty() || PasswordRule.arePin(pin)
-                    ? Optional.empty()
-                    : Optional.of("signin.pin-rule"));
+    return PasswordRule.fault(password, initials).or(() -> pinFault(pin));
+  }
+
+  private static Optional<String> pinFault(String pin) {
+    return pin.isEmpty() || PasswordRule.arePin(pin)
+        ? Optional.empty()
+        : Optional.of("signin.pin-rule");
   }
 
   private static Signed signed(Context call) {
     return Signed.in(call).orElseThrow(() -> new ForbiddenResponse("role"));
   }
 
-  private void account(Context call, String fault, boolean done) {
+  private void account(Context call, String fault, long waitS, boolean done) {
     Account account = signed(call).account();
     Map<String, Object> values = new HashMap<>();
     values.put("account", account);
+    values.put("asked", service.asksForCodes(account));
     values.put("fault", fault);
+    values.put("wait", waitS);
     values.put("done", done || call.queryParam("done") != null);
     templates.html(call, "signin/account.jte", values);
   }
 
+  /** Whoever was let in by a code chooses both at once, and has shown who they are. */
   private void choose(Context call) {
     Signed signed = signed(call);
     Account account = signed.account();
     String password = SignInPages.password(call);
-    String now = Optional.ofNullable(call.formParam("now")).orElse("");
-    String pin = Sent.text(call, "pin");
-    Optional<String> fault = fault(password, pin, account.initials());
-    if (!account.mustChoose() && !service.holds(signed, now, guard.address(call))) {
-      fault = Optional.of("signin.wrong-password");
-    } else if (fault.isEmpty() && !service.choose(signed, password, pin)) {
-      fault = Optional.of("setting.changed-elsewhere");
+    @Nullable String pin = account.mustChoose() ? Sent.text(call, "pin") : null;
+    if (account.mustChoose() || held(call, signed)) {
+      Optional<String> fault =
+          fault(password, pin == null ? "" : pin, account.initials())
+              .or(() -> unlessDone(service.choose(signed, password, pin)));
+      end(call, fault, account.mustChoose() ? "/" : "/account?done=1");
     }
+  }
+
+  private void choosePin(Context call) {
+    Signed signed = signed(call);
+    String pin = Sent.text(call, "pin");
+    if (!signed.account().mustChoose() && held(call, signed)) {
+      Optional<String> fault = pinFault(pin).or(() -> unlessDone(service.choosePin(signed, pin)));
+      end(call, fault, "/account?done=1");
+    } else if (signed.account().mustChoose()) {
+      call.redirect("/account", HttpStatus.SEE_OTHER);
+    }
+  }
+
+  /** Whether the present password came with it; where not, that is told. */
+  private boolean held(Context call, Signed signed) {
+    String now = Optional.ofNullable(call.formParam("now")).orElse("");
+    SignInService.Answer held = service.holds(signed, now, guard.address(call));
+    boolean right = held.account() != null;
+    if (!right) {
+      call.status(
+          held.waitS() > 0 ? HttpStatus.TOO_MANY_REQUESTS : HttpStatus.UNPROCESSABLE_CONTENT);
+      account(call, SignInPages.fault(held, "signin.wrong-password"), held.waitS(), false);
+    }
+    return right;
+  }
+
+  private static Optional<String> unlessDone(boolean done) {
+    return done ? Optional.empty() : Optional.of("setting.changed-elsewhere");
+  }
+
+  private void end(Context call, Optional<String> fault, String to) {
     if (fault.isPresent()) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      account(call, fault.get(), false);
-      return;
+      account(call, fault.get(), 0, false);
+    } else {
+      call.redirect(to, HttpStatus.SEE_OTHER);
     }
-    call.redirect(account.mustChoose() ? "/" : "/account?done=1", HttpStatus.SEE_OTHER);
   }
 }

@@ -14,6 +14,7 @@ import java.util.UUID;
 import java.util.function.Supplier;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
+import kerfwright.app.security.OneTimeCodes;
 import kerfwright.app.security.PasswordHash;
 import kerfwright.app.security.Secrets;
 import kerfwright.app.security.SignInService;
@@ -37,6 +38,7 @@ public final class PeoplePages {
    * What the pages work with.
    *
    * @param service people and their sessions
+   * @param codes whom a code is asked of
    * @param tokens tokens of programs
    * @param settings the people of the practice
    * @param ids fresh ids
@@ -46,6 +48,7 @@ public final class PeoplePages {
    */
   public record Parts(
       SignInService service,
+      OneTimeCodes codes,
       ProgramTokens tokens,
       Settings settings,
       Supplier<UUID> ids,
@@ -71,6 +74,7 @@ public final class PeoplePages {
     config.routes.post("/people/add", this::add, Access.OWN);
     config.routes.post("/people/{id}/role", this::role, Access.OWN);
     config.routes.post("/people/{id}/code", this::code, Access.OWN);
+    config.routes.post("/people/{id}/no-code", this::endCodes, Access.OWN);
     config.routes.post("/people/named", this::name, Access.OWN);
     config.routes.post("/people/named/remove", this::removeName, Access.OWN);
     config.routes.post("/people/tap", this::tapMinutes, Access.OWN);
@@ -82,6 +86,7 @@ public final class PeoplePages {
     Map<String, Object> values = new HashMap<>();
     SettingValues set = with.settings().read();
     values.put("people", with.service().accounts().all());
+    values.put("asked", with.codes().on());
     values.put("set", set);
     values.put("tokens", with.tokens().all());
     values.put("own", Signed.initials(call).orElse(""));
@@ -206,6 +211,16 @@ public final class PeoplePages {
     String code = Secrets.code();
     Account next = account.withCode(PasswordHash.of(code), with.clock().instant().plus(CODE_HOLDS));
     change(call, account, next, new Shown(account.initials(), code, false));
+  }
+
+  /** For whoever lost the phone and the recovery codes: they sign in by password alone again. */
+  private void endCodes(Context call) {
+    Account account = known(call);
+    with.codes().end(account.id());
+    if (!Signed.initials(call).equals(Optional.of(account.initials()))) {
+      with.service().endAll(account);
+    }
+    call.redirect("/people?done=1", HttpStatus.SEE_OTHER);
   }
 
   private void makeToken(Context call) {

@@ -4,12 +4,9 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HttpStatus;
-import java.util.HashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.security.Footprint;
@@ -18,9 +15,8 @@ import kerfwright.app.security.SignInService;
 import kerfwright.app.security.Signed;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.people.Account;
-import org.jspecify.annotations.Nullable;
 
-/** In and out: sign-in, lock and switch, sign-out. */
+/** In and out: sign-in, the password once more, sign-out. */
 public final class SignInPages {
   private final Guard guard;
   private final SignInService service;
@@ -38,13 +34,6 @@ public final class SignInPages {
     config.routes.get("/enter/{token}", this::enter, Access.OPEN);
     config.routes.get("/sign-in", call -> show(call, "", 0), Access.OPEN);
     config.routes.post("/sign-in", this::signIn, Access.OPEN);
-    config.routes.get("/locked", call -> choose(call, "/locked", null, "", 0), Access.OPEN);
-    config.routes.post("/locked", call -> goOn(call, "/locked"), Access.OPEN);
-    config.routes.get("/switch", call -> choose(call, "/switch", null, "", 0), Access.SELF);
-    config.routes.get(
-        "/switch/{id}", call -> choose(call, "/switch", call.pathParam("id"), "", 0), Access.SELF);
-    config.routes.post("/switch", call -> goOn(call, "/switch"), Access.SELF);
-    config.routes.post("/lock", this::lock, Access.SELF);
     config.routes.get("/confirm", call -> confirm(call, "", 0), Access.SELF);
     config.routes.post("/confirm", this::confirmed, Access.SELF);
     config.routes.get("/sign-out", this::ask, Access.SELF);
@@ -80,21 +69,72 @@ public final class SignInPages {
   }
 
   private void signIn(Context call) {
+    String half = Sent.text(call, "half");
+    if (!half.isEmpty()) {
+      code(call, half);
+      return;
+    }
     String initials = Sent.text(call, "initials").toUpperCase(Locale.ROOT);
     SignInService.Answer answer = service.signIn(initials, password(call), guard.address(call));
+    if (answer.half() != null) {
+      askForCode(call, answer, "");
+      return;
+    }
     if (answer.waitS() == 0) {
       footprint.signIn(answer.token() != null, initials, guard.address(call));
     }
     if (answer.token() == null) {
       refuse(call, answer);
-      show(call, answer.waitS() > 0 ? "signin.wait" : "signin.wrong", answer.waitS());
+      show(call, fault(answer, "signin.wrong"), answer.waitS());
       return;
     }
     guard.hold(call, answer.token());
     call.redirect(To.sent(call), HttpStatus.SEE_OTHER);
   }
 
-  private static void refuse(Context call, SignInService.Answer answer) {
+  /** The second step: the password was right, the code is looked at. */
+  private void code(Context call, String half) {
+    Optional<String> initials = service.half(half).map(Account::initials);
+    if (initials.isEmpty()) {
+      call.status(HttpStatus.UNAUTHORIZED);
+      show(call, "signin.code-late", 0);
+      return;
+    }
+    SignInService.Answer answer = service.code(half, Sent.text(call, "code"), guard.address(call));
+    if (answer.token() == null) {
+      if (answer.waitS() == 0) {
+        footprint.codeRefused(initials.get(), guard.address(call));
+      }
+      refuse(call, answer);
+      askForCode(call, answer, fault(answer, "signin.app-code-wrong"));
+      return;
+    }
+    footprint.signIn(true, initials.get(), guard.address(call));
+    guard.hold(call, answer.token());
+    call.redirect(To.sent(call), HttpStatus.SEE_OTHER);
+  }
+
+  private void askForCode(Context call, SignInService.Answer answer, String fault) {
+    templates.html(
+        call,
+        "signin/sign-in-code.jte",
+        Map.of(
+            "half",
+            String.valueOf(answer.half()),
+            "to",
+            To.sent(call),
+            "fault",
+            fault,
+            "wait",
+            answer.waitS()));
+  }
+
+  /** The key of why somebody was not let in: a pause, or what was wrong. */
+  static String fault(SignInService.Answer answer, String wrong) {
+    return answer.waitS() > 0 ? "signin.wait" : wrong;
+  }
+
+  static void refuse(Context call, SignInService.Answer answer) {
     if (answer.waitS() > 0) {
       call.header("Retry-After", Long.toString(answer.waitS()));
     }
@@ -104,76 +144,6 @@ public final class SignInPages {
   /** As it was typed: spaces belong to it. */
   static String password(Context call) {
     return Optional.ofNullable(call.formParam("password")).orElse("");
-  }
-
-  /** Who goes on: large buttons for people, then keys for the digits of the one chosen. */
-  private void choose(
-      Context call, String page, @Nullable String person, String fault, long waitS) {
-    Optional<Signed> device = guard.signed(call);
-    if (device.isEmpty()) {
-      call.redirect("/sign-in", HttpStatus.SEE_OTHER);
-      return;
-    }
-    List<SignInService.Seat> seats = service.seats(device.get());
-    Optional<Account> chosen =
-        Sent.id(person)
-            .flatMap(
-                id ->
-                    seats.stream()
-                        .map(SignInService.Seat::account)
-                        .filter(one -> one.id().equals(id))
-                        .findFirst());
-    Map<String, Object> values = new HashMap<>();
-    values.put("page", page);
-    values.put("seats", seats);
-    values.put("chosen", chosen.orElse(null));
-    values.put("now", device.get().account());
-    values.put("to", To.sent(call));
-    values.put("fault", fault);
-    values.put("wait", waitS);
-    templates.html(call, "signin/switch.jte", values);
-  }
-
-  /** By a tap where that is enough, else by digits; without digits they are asked for. */
-  private void goOn(Context call, String page) {
-    Optional<Signed> device = guard.signed(call);
-    Optional<UUID> person = Sent.id(call.formParam("person"));
-    if (device.isEmpty() || person.isEmpty()) {
-      choose(call, page, null, "", 0);
-      return;
-    }
-    String pin = Sent.text(call, "pin");
-    String before = device.get().account().initials();
-    SignInService.Answer answer =
-        pin.isEmpty()
-            ? service.tap(device.get(), person.get())
-            : service.unlock(device.get(), person.get(), pin);
-    Account let = answer.account();
-    if (let == null && pin.isEmpty()) {
-      choose(call, page, person.get().toString(), "", 0);
-      return;
-    }
-    if (let != null && pin.isEmpty()) {
-      footprint.tapped(let.initials(), before, guard.address(call));
-    } else {
-      service
-          .accounts()
-          .find(person.get())
-          .ifPresent(one -> footprint.signIn(let != null, one.initials(), guard.address(call)));
-    }
-    if (let == null) {
-      refuse(call, answer);
-      String fault = answer.waitS() > 0 ? "signin.wait" : "signin.wrong-pin";
-      choose(call, page, person.get().toString(), fault, answer.waitS());
-      return;
-    }
-    guard.hold(call, answer.token());
-    call.redirect(To.sent(call), HttpStatus.SEE_OTHER);
-  }
-
-  private void lock(Context call) {
-    Signed.in(call).ifPresent(service::lock);
-    call.redirect("/locked?to=" + To.encoded(To.sent(call)), HttpStatus.SEE_OTHER);
   }
 
   private void confirm(Context call, String fault, long waitS) {
@@ -196,7 +166,7 @@ public final class SignInPages {
     SignInService.Answer answer = service.confirm(signed, password(call), guard.address(call));
     if (answer.token() == null) {
       refuse(call, answer);
-      confirm(call, answer.waitS() > 0 ? "signin.wait" : "signin.wrong-password", answer.waitS());
+      confirm(call, fault(answer, "signin.wrong-password"), answer.waitS());
       return;
     }
     guard.hold(call, answer.token());

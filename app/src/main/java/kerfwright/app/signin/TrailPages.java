@@ -6,16 +6,21 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.time.Clock;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import kerfwright.app.form.CellText;
+import kerfwright.app.form.Day;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
+import kerfwright.practice.people.Account;
+import kerfwright.practice.people.Accounts;
 import kerfwright.practice.people.Trail;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -25,12 +30,16 @@ public final class TrailPages {
   private static final int SHOWN = 200;
   private static final Instant EVER = Instant.parse("2200-01-01T00:00:00Z");
 
+  private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
+
   private final Trail trail;
   private final Templates templates;
   private final Clock clock;
+  private final Accounts accounts;
 
-  public TrailPages(Trail trail, Templates templates, Clock clock) {
+  public TrailPages(Trail trail, Accounts accounts, Templates templates, Clock clock) {
     this.trail = trail;
+    this.accounts = accounts;
     this.templates = templates;
     this.clock = clock;
   }
@@ -47,11 +56,12 @@ public final class TrailPages {
         new Trail.Query(
             who,
             what,
-            day(typed(call, "from")).map(this::begin).orElse(Instant.EPOCH),
-            day(typed(call, "until")).map(one -> begin(one.plusDays(1))).orElse(EVER));
+            Day.of(typed(call, "from")).map(this::begin).orElse(Instant.EPOCH),
+            Day.of(typed(call, "until")).map(one -> begin(one.plusDays(1))).orElse(EVER));
     Map<String, Object> values = new HashMap<>();
     values.put("lines", trail.find(query, SHOWN));
     values.put("most", SHOWN);
+    values.put("plain", plain());
     values.put("who", who);
     values.put("what", what);
     values.put("from", typed(call, "from"));
@@ -61,6 +71,16 @@ public final class TrailPages {
     templates.html(call, "signin/trail.jte", values);
   }
 
+  /** A line as it is read: people by their initials, and without the verb of the web. */
+  private UnaryOperator<String> plain() {
+    Map<String, String> initials =
+        accounts.all().stream()
+            .collect(Collectors.toMap(one -> one.id().toString(), Account::initials));
+    return what ->
+        ID.matcher(what.replaceFirst("^(GET|POST) ", ""))
+            .replaceAll(one -> initials.getOrDefault(one.group(), one.group()));
+  }
+
   private static String typed(Context call, String name) {
     String value = call.queryParam(name);
     return value == null ? "" : value.strip();
@@ -68,14 +88,6 @@ public final class TrailPages {
 
   private Instant begin(LocalDate day) {
     return day.atStartOfDay(clock.getZone()).toInstant();
-  }
-
-  private static Optional<LocalDate> day(String typed) {
-    try {
-      return typed.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(typed));
-    } catch (DateTimeException none) {
-      return Optional.empty();
-    }
   }
 
   private void csv(Context call) {

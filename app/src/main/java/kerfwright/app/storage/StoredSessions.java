@@ -95,21 +95,74 @@ public final class StoredSessions implements Sessions {
   }
 
   @Override
-  public Map<UUID, Instant> seats(String device) {
+  public void prove(String device, UUID account, Instant at) {
+    jdbi.useHandle(
+        handle ->
+            handle
+                .createUpdate(
+                    "INSERT INTO passing_seat (device, account, tap_until_micros, proven_micros)"
+                        + " VALUES (:device, :account, 0, :at) ON CONFLICT (device, account) DO"
+                        + " UPDATE SET proven_micros = :at")
+                .bind("device", device)
+                .bind("account", account.toString())
+                .bind("at", StoredAccounts.micros(at))
+                .execute());
+  }
+
+  @Override
+  public Map<UUID, Seat> seats(String device) {
     return jdbi.withHandle(
         handle ->
             handle
-                .createQuery(
-                    "SELECT account, tap_until_micros FROM passing_seat WHERE device = :device")
+                .createQuery("SELECT * FROM passing_seat WHERE device = :device")
                 .bind("device", device)
                 .reduceRows(
                     new HashMap<>(),
                     (seats, row) -> {
                       seats.put(
                           UUID.fromString(row.getColumn("account", String.class)),
-                          StoredAccounts.instant(row.getColumn("tap_until_micros", Long.class)));
+                          new Seat(
+                              StoredAccounts.instant(row.getColumn("tap_until_micros", Long.class)),
+                              StoredAccounts.instant(row.getColumn("proven_micros", Long.class))));
                       return seats;
                     }));
+  }
+
+  @Override
+  public void half(String hash, UUID account, Instant until) {
+    jdbi.useHandle(
+        handle ->
+            handle
+                .createUpdate(
+                    "INSERT INTO passing_half (hash, account, until_micros)"
+                        + " VALUES (:hash, :account, :until)")
+                .bind("hash", hash)
+                .bind("account", account.toString())
+                .bind("until", StoredAccounts.micros(until))
+                .execute());
+  }
+
+  @Override
+  public Optional<UUID> half(String hash, Instant now) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    "SELECT account FROM passing_half WHERE hash = :hash AND until_micros > :now")
+                .bind("hash", hash)
+                .bind("now", StoredAccounts.micros(now))
+                .map((row, context) -> UUID.fromString(row.getString("account")))
+                .findOne());
+  }
+
+  @Override
+  public void endHalf(String hash) {
+    jdbi.useHandle(
+        handle ->
+            handle
+                .createUpdate("DELETE FROM passing_half WHERE hash = :hash")
+                .bind("hash", hash)
+                .execute());
   }
 
   @Override
@@ -126,6 +179,10 @@ public final class StoredSessions implements Sessions {
   public void endAll(UUID account, String save) {
     jdbi.useTransaction(
         handle -> {
+          handle
+              .createUpdate("DELETE FROM passing_half WHERE account = :account")
+              .bind("account", account.toString())
+              .execute();
           handle
               .createUpdate("DELETE FROM passing_seat WHERE account = :account")
               .bind("account", account.toString())
@@ -150,6 +207,10 @@ public final class StoredSessions implements Sessions {
               .execute();
           handle.execute(
               "DELETE FROM passing_seat WHERE device NOT IN (SELECT device FROM passing_session)");
+          handle
+              .createUpdate("DELETE FROM passing_half WHERE until_micros < :before")
+              .bind("before", micros)
+              .execute();
           handle
               .createUpdate("DELETE FROM passing_wait WHERE until_micros < :before")
               .bind("before", micros)

@@ -86,7 +86,7 @@ public final class OpenPractice implements AutoCloseable {
       throws IOException {
     this.database = database;
     this.temporary = temporary;
-    Desks now = Desks.over(database, Clock.systemDefaultZone());
+    Services now = Services.over(database, Clock.systemDefaultZone());
     this.service = now.drawer();
     this.record = now.record();
     this.loads = now.loads();
@@ -108,15 +108,15 @@ public final class OpenPractice implements AutoCloseable {
             : null;
   }
 
-  /** The desks that change what is kept, by one clock. */
-  private record Desks(DrawerService drawer, RecordService record, LoadService loads) {
-    static Desks over(Database database, Clock clock) {
+  /** The services that change what is kept, by one clock. */
+  private record Services(DrawerService drawer, RecordService record, LoadService loads) {
+    static Services over(Database database, Clock clock) {
       TimeOrderedIds ids = new TimeOrderedIds(clock, new SecureRandom());
       Newest.ids(database).forEach(ids::after);
       Drawer drawer = new StoredDrawer(database);
       StoredRecord record = new StoredRecord(database);
       StoredLoads loads = new StoredLoads(database);
-      return new Desks(
+      return new Services(
           new DrawerService(drawer, ids, clock),
           new RecordService(
               record,
@@ -246,7 +246,7 @@ public final class OpenPractice implements AutoCloseable {
     } else if (demo) {
       Clock real = Clock.systemDefaultZone();
       DemoClock past = DemoClock.threeDaysBefore(real);
-      Desks then = Desks.over(database, past);
+      Services then = Services.over(database, past);
       fill(DemoPractice.drawerText(), "demo practice", then.drawer());
       new DemoHistory(then.drawer(), then.record(), then.loads(), past)
           .fill(settings(), real.instant());

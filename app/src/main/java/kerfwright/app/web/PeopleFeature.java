@@ -7,13 +7,17 @@ import kerfwright.app.network.PairingPages;
 import kerfwright.app.security.Footprint;
 import kerfwright.app.security.Gate;
 import kerfwright.app.security.Guard;
+import kerfwright.app.security.OneTimeCodes;
 import kerfwright.app.security.SignInService;
 import kerfwright.app.signin.AccountPages;
+import kerfwright.app.signin.CodePages;
 import kerfwright.app.signin.PeoplePages;
 import kerfwright.app.signin.SignInPages;
 import kerfwright.app.signin.Switching;
 import kerfwright.app.signin.TrailPages;
+import kerfwright.app.signin.TurnPages;
 import kerfwright.app.storage.StoredAccounts;
+import kerfwright.app.storage.StoredAuthenticators;
 import kerfwright.app.storage.StoredSessions;
 import kerfwright.app.storage.StoredTokens;
 import kerfwright.app.storage.StoredTrail;
@@ -23,6 +27,8 @@ import kerfwright.app.template.Templates;
 final class PeopleFeature {
   private final Gate gate;
   private final SignInPages signIn;
+  private final TurnPages turns;
+  private final CodePages codes;
   private final AccountPages account;
   private final PeoplePages people;
   private final TrailPages trail;
@@ -30,10 +36,12 @@ final class PeopleFeature {
 
   PeopleFeature(OpenPractice open, Entrance entrance, Templates templates, Clock clock) {
     StoredTokens tokens = new StoredTokens(open.database());
+    OneTimeCodes codes = new OneTimeCodes(new StoredAuthenticators(open.database()), clock);
     SignInService service =
         new SignInService(
             new StoredAccounts(open.database()),
             new StoredSessions(open.database()),
+            codes,
             () -> Duration.ofMinutes(Switching.MINUTES.of(open.settings().read())),
             clock);
     StoredTrail trail = new StoredTrail(open.database());
@@ -41,6 +49,8 @@ final class PeopleFeature {
     Guard guard = new Guard(entrance.doors(), service, tokens, footprint, clock);
     this.gate = new Gate(entrance.doors(), guard);
     this.signIn = new SignInPages(guard, service, footprint, templates);
+    this.turns = new TurnPages(guard, service, footprint, templates);
+    this.codes = new CodePages(guard, service, codes, templates);
     this.account =
         new AccountPages(
             guard,
@@ -53,6 +63,7 @@ final class PeopleFeature {
         new PeoplePages(
             new PeoplePages.Parts(
                 service,
+                codes,
                 tokens,
                 open.settings(),
                 open.service()::newId,
@@ -60,7 +71,7 @@ final class PeopleFeature {
                 entrance.network() != null && entrance.network().fingerprint().isPresent(),
                 entrance.firstCode() != null),
             templates);
-    this.trail = new TrailPages(trail, templates, clock);
+    this.trail = new TrailPages(trail, service.accounts(), templates, clock);
     this.pairing =
         new PairingPages(entrance.network(), entrance.port(), entrance.plainPort(), templates);
   }
@@ -71,7 +82,9 @@ final class PeopleFeature {
 
   void routes(JavalinConfig config) {
     signIn.routes(config);
+    turns.routes(config);
     account.routes(config);
+    codes.routes(config);
     people.routes(config);
     trail.routes(config);
     pairing.routes(config);

@@ -20,13 +20,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.UUID;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.security.OneTimeCodes;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.PostgresOfTests;
 import kerfwright.app.storage.Snapshot;
+import kerfwright.app.storage.StoredAuthenticators;
 import kerfwright.app.storage.StoredDrawer;
 import kerfwright.app.storage.StoredPackages;
 import kerfwright.app.storage.StoredSettings;
@@ -343,6 +346,32 @@ class ArchiveTest {
     }
     try (Stream<Path> left = Files.list(place)) {
       assertTrue(left.noneMatch(one -> one.toString().endsWith(".part")));
+    }
+  }
+
+  @Test
+  void whoIsAskedForACodeIsAskedForItAfterARestoreToo() throws Exception {
+    Path archive = file();
+    UUID person = UUID.randomUUID();
+    Clock later = Clock.fixed(NOON.plusSeconds(60), ZoneOffset.UTC);
+    String secret;
+    List<String> standIns;
+    try (Database from = sqlite()) {
+      OneTimeCodes codes =
+          new OneTimeCodes(new StoredAuthenticators(from), Clock.fixed(NOON, ZoneOffset.UTC));
+      codes.begin(person);
+      secret = codes.begun(person).orElseThrow();
+      standIns = codes.switchOn(person, OneTimeCodes.at(secret, NOON));
+      Archive.write(from, archive, NOON);
+    }
+    String url = PostgresOfTests.newDatabase();
+    Restoration.of(archive, null, schema -> Database.server(url, schema));
+    try (Database into = Database.server(url)) {
+      OneTimeCodes codes = new OneTimeCodes(new StoredAuthenticators(into), later);
+      assertTrue(codes.on(person));
+      assertFalse(codes.take(person, OneTimeCodes.at(secret, NOON)), "used before the backup");
+      assertTrue(codes.take(person, OneTimeCodes.at(secret, later.instant())));
+      assertTrue(codes.take(person, standIns.get(0)));
     }
   }
 }

@@ -9,8 +9,10 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import kerfwright.practice.people.Account;
+import kerfwright.practice.people.Authenticators;
 import kerfwright.practice.people.ProgramToken;
 import kerfwright.practice.people.Role;
 import kerfwright.practice.people.Session;
@@ -37,6 +39,7 @@ class PeopleStorageTest {
       keepsPeople(one, other);
       sharesSessions(one, other);
       chainsTheTrail(one, other);
+      takesEachCodeOnce(one, other);
     }
   }
 
@@ -48,6 +51,7 @@ class PeopleStorageTest {
       keepsPeople(one, other);
       sharesSessions(one, other);
       chainsTheTrail(one, other);
+      takesEachCodeOnce(one, other);
     }
   }
 
@@ -95,9 +99,10 @@ class PeopleStorageTest {
     assertEquals(Optional.of(next), there.find("b"));
     here.leave("d", who, NOON.plusSeconds(60));
     here.leave("d", who, NOON.plusSeconds(300));
-    assertEquals(Map.of(who, NOON.plusSeconds(300)), there.seats("d"));
+    there.prove("d", who, NOON);
+    assertEquals(Map.of(who, new Sessions.Seat(NOON.plusSeconds(300), NOON)), there.seats("d"));
     there.noTaps("d");
-    assertEquals(Map.of(who, Instant.EPOCH), here.seats("d"));
+    assertEquals(Map.of(who, new Sessions.Seat(Instant.EPOCH, NOON)), here.seats("d"));
     assertEquals(1, here.countPin("b"));
     assertEquals(2, there.countPin("b"));
     assertEquals(Sessions.Wait.NONE, here.change("x", any -> new Sessions.Wait(3, NOON)));
@@ -106,8 +111,38 @@ class PeopleStorageTest {
     there.endAll(who, "c");
     assertTrue(here.find("b").isEmpty());
     assertEquals(Map.of(), here.seats("d"), "no tap brings them back");
+    here.half("h", who, NOON);
+    assertEquals(Optional.of(who), there.half("h", NOON.minusSeconds(1)));
+    assertEquals(Optional.empty(), there.half("h", NOON));
+    there.endAll(who, "c");
+    assertEquals(Optional.empty(), here.half("h", NOON.minusSeconds(1)));
     here.tidy(NOON.plusSeconds(1));
     assertTrue(there.find("c").isEmpty());
+  }
+
+  private static void takesEachCodeOnce(Database one, Database other) {
+    StoredAuthenticators here = new StoredAuthenticators(one);
+    StoredAuthenticators there = new StoredAuthenticators(other);
+    UUID who = UUID.randomUUID();
+    assertTrue(here.begin(who, "OLD"));
+    assertTrue(there.begin(who, "NEW"));
+    assertFalse(here.take(who, 5), "not on yet");
+    assertEquals(Set.of(), here.on());
+    assertFalse(here.switchOn(who, "OLD", 5, List.of()), "another one began meanwhile");
+    assertTrue(here.switchOn(who, "NEW", 5, List.of("a", "b")));
+    assertFalse(there.switchOn(who, "NEW", 6, List.of("c")), "it is on");
+    assertFalse(there.begin(who, "THIRD"), "it is on");
+    assertEquals(Optional.of(new Authenticators.Authenticator("NEW", true)), there.find(who));
+    assertFalse(there.take(who, 5));
+    assertTrue(there.take(who, 6));
+    assertFalse(here.take(who, 6));
+    assertTrue(here.use(who, "a"));
+    assertFalse(there.use(who, "a"));
+    assertEquals(List.of("b"), there.standIns(who));
+    assertEquals(Set.of(who), there.on());
+    here.end(who);
+    assertEquals(List.of(), there.standIns(who));
+    assertEquals(Set.of(), there.on());
   }
 
   private static void chainsTheTrail(Database one, Database other) {

@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.apache.commons.compress.archivers.tar.TarArchiveEntry;
@@ -30,6 +31,7 @@ public final class PostgresOfTests {
   private static final Duration LONGEST = Duration.ofMinutes(3);
   private static @Nullable PostgresOfTests running;
   private static @Nullable Throwable impossible;
+  private static @Nullable Path unpacked;
   private static int made;
 
   private final int port;
@@ -74,14 +76,36 @@ public final class PostgresOfTests {
   }
 
   private static PostgresOfTests start() throws IOException, InterruptedException {
+    return start("kerfwright", Map.of(), List.of());
+  }
+
+  /**
+   * The port of a server of its own, with files put into its folder, readable by it alone, and
+   * options that find them there. Its superuser comes in over the network without a password.
+   */
+  static synchronized int another(String superuser, Map<String, byte[]> files, List<String> options)
+      throws IOException, InterruptedException {
+    return start(superuser, files, options).port;
+  }
+
+  private static PostgresOfTests start(
+      String superuser, Map<String, byte[]> files, List<String> options)
+      throws IOException, InterruptedException {
     Path home = Files.createTempDirectory("kerfwright-postgres");
-    Path bin = binaries(home);
+    Path bin = unpacked == null ? binaries(home) : unpacked;
+    unpacked = bin;
+    Path given = home.resolve("given");
+    Files.createDirectory(given);
+    for (Map.Entry<String, byte[]> one : files.entrySet()) {
+      Path file = Files.write(given.resolve(one.getKey()), one.getValue());
+      Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
+    }
     Path data = home.resolve("data");
     Files.createDirectory(data);
     boolean root = "root".equals(System.getProperty("user.name"));
     if (root) {
       Files.setPosixFilePermissions(home, PosixFilePermissions.fromString("rwxr-xr-x"));
-      run(home, List.of("chown", "-R", "65534:65534", data.toString()));
+      run(home, List.of("chown", "-R", "65534:65534", data.toString(), given.toString()));
     }
     List<String> as =
         root ? List.of("setpriv", "--reuid=65534", "--regid=65534", "--clear-groups") : List.of();
@@ -93,7 +117,7 @@ public final class PostgresOfTests {
             "-D",
             data.toString(),
             "-U",
-            "kerfwright",
+            superuser,
             "-A",
             "trust",
             "-E",
@@ -103,11 +127,13 @@ public final class PostgresOfTests {
     try (ServerSocket free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
       port = free.getLocalPort();
     }
+    List<String> more =
+        options.stream().map(one -> one.replace("{given}", given.toString())).toList();
     Process server =
         new ProcessBuilder(
                 with(
-                    as,
-                    bin.resolve("postgres").toString(),
+                    with(as, bin.resolve("postgres").toString()),
+                    more,
                     "-D",
                     data.toString(),
                     "-p",
@@ -123,7 +149,7 @@ public final class PostgresOfTests {
             .redirectOutput(home.resolve("log").toFile())
             .start();
     Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(server, home)));
-    String url = "jdbc:postgresql://localhost:" + port + "/postgres?user=kerfwright";
+    String url = "jdbc:postgresql://localhost:" + port + "/postgres?user=" + superuser;
     long end = System.nanoTime() + LONGEST.toNanos();
     while (server.isAlive() && System.nanoTime() < end) {
       try {
@@ -173,6 +199,13 @@ public final class PostgresOfTests {
         }
       }
     }
+  }
+
+  private static List<String> with(List<String> as, List<String> more, String... command) {
+    List<String> all = new ArrayList<>(as);
+    all.addAll(more);
+    all.addAll(List.of(command));
+    return all;
   }
 
   private static List<String> with(List<String> as, String... command) {

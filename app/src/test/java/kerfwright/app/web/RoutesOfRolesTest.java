@@ -27,6 +27,7 @@ class RoutesOfRolesTest {
       Map.ofEntries(
           Map.entry(Access.OPEN, EnumSet.allOf(Role.class)),
           Map.entry(Access.SELF, EnumSet.allOf(Role.class)),
+          Map.entry(Access.SELF_AGAIN, EnumSet.allOf(Role.class)),
           Map.entry(Access.SEE, EnumSet.allOf(Role.class)),
           Map.entry(
               Access.CASES, EnumSet.of(Role.OWNER, Role.CLINICIAN, Role.ASSISTANT, Role.READ_ONLY)),

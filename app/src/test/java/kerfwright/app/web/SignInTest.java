@@ -158,6 +158,28 @@ class SignInTest {
   }
 
   @Test
+  void passwordAndPinAreChangedEachAlone() throws Exception {
+    String device = practice.device(Role.CLINICIAN);
+    assertEquals(
+        422, practice.post(device, "/account/pin", "now", "no", "pin", "8052").statusCode());
+    String[] pin = {"now", Staffed.PASSWORD, "pin", "8052"};
+    assertEquals("/account?done=1", Staffed.to(practice.post(device, "/account/pin", pin)));
+    assertEquals(303, signIn("CL", Staffed.PASSWORD).statusCode(), "the password stays");
+    String password = "nine quiet herons on a roof";
+    String[] both = {"now", Staffed.PASSWORD, "password", password};
+    assertEquals("/account?done=1", Staffed.to(practice.post(device, "/account", both)));
+    practice.post(device, "/lock");
+    String person = practice.account(Role.CLINICIAN).id().toString();
+    HttpResponse<String> open =
+        practice.post(device, "/locked", "person", person, "pin", "8052", "to", "/drawer");
+    assertEquals("/drawer", Staffed.to(open), "the PIN stays");
+    assertEquals(303, signIn("CL", password).statusCode());
+    String[] none = {"now", password, "pin", ""};
+    practice.post(Staffed.cookie(open), "/account/pin", none);
+    assertFalse(practice.get(practice.device(Role.OWNER), "/switch").body().contains("<b>CL</b>"));
+  }
+
+  @Test
   void theLastOwnerStaysAndWhoeverLeavesIsOutAtOnce() throws Exception {
     String owner = practice.device(Role.OWNER);
     String own = practice.account(Role.OWNER).id().toString();

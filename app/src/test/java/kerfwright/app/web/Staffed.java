@@ -13,9 +13,11 @@ import java.util.Map;
 import java.util.UUID;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.security.Doors;
+import kerfwright.app.security.OneTimeCodes;
 import kerfwright.app.security.PasswordHash;
 import kerfwright.app.security.SignInService;
 import kerfwright.app.storage.StoredAccounts;
+import kerfwright.app.storage.StoredAuthenticators;
 import kerfwright.app.storage.StoredSessions;
 import kerfwright.practice.people.Account;
 import kerfwright.practice.people.Role;
@@ -35,15 +37,19 @@ final class Staffed implements AutoCloseable {
 
   final Served app;
   final SignInService service;
+  final OneTimeCodes codes;
   private final Map<Role, Account> people = new EnumMap<>(Role.class);
 
   Staffed() throws BadInput {
     this.app = new Served(true, Doors.here(START), null);
     StoredAccounts accounts = new StoredAccounts(app.practice().database());
+    this.codes =
+        new OneTimeCodes(new StoredAuthenticators(app.practice().database()), Clock.systemUTC());
     this.service =
         new SignInService(
             accounts,
             new StoredSessions(app.practice().database()),
+            codes,
             () -> Duration.ofMinutes(5),
             Clock.systemUTC());
     String password = PasswordHash.of(PASSWORD);

@@ -7,13 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneOffset;
+import kerfwright.app.security.OneTimeCodes;
 import kerfwright.app.security.SignInService;
 import kerfwright.app.security.Signed;
 import kerfwright.app.storage.StoredAccounts;
+import kerfwright.app.storage.StoredAuthenticators;
 import kerfwright.app.storage.StoredSessions;
 import kerfwright.app.storage.StoredTrail;
 import kerfwright.practice.people.Role;
@@ -127,29 +127,17 @@ class SwitchTest {
 
   /** A service whose clock is moved by hand. */
   private static final class AtHours {
-    Instant now = Instant.parse("2026-11-30T08:00:00Z");
     Duration holds = Duration.ofMinutes(5);
+    final HandClock clock = new HandClock("2026-11-30T08:00:00Z");
+    final OneTimeCodes codes =
+        new OneTimeCodes(new StoredAuthenticators(practice.app.practice().database()), clock);
     final SignInService service =
         new SignInService(
             new StoredAccounts(practice.app.practice().database()),
             new StoredSessions(practice.app.practice().database()),
+            codes,
             () -> holds,
-            new Clock() {
-              @Override
-              public java.time.ZoneId getZone() {
-                return ZoneOffset.UTC;
-              }
-
-              @Override
-              public Clock withZone(java.time.ZoneId zone) {
-                return this;
-              }
-
-              @Override
-              public Instant instant() {
-                return now;
-              }
-            });
+            clock);
 
     Signed signed(SignInService.Answer answer) {
       assertNotNull(answer.token());
@@ -159,7 +147,8 @@ class SwitchTest {
     /** The clinician was here; the assistant goes on. */
     Signed afterTheClinician() {
       Signed clinician = signed(service.begin(practice.account(Role.CLINICIAN)));
-      return signed(service.unlock(clinician, practice.account(Role.ASSISTANT).id(), Staffed.PIN));
+      return signed(
+          service.turns().unlock(clinician, practice.account(Role.ASSISTANT).id(), Staffed.PIN));
     }
   }
 
@@ -167,15 +156,15 @@ class SwitchTest {
   void theMinutesAreThoseOfThePractice() {
     AtHours at = new AtHours();
     Signed soon = at.afterTheClinician();
-    at.now = at.now.plus(Duration.ofMinutes(4));
-    SignInService.Answer back = at.service.tap(soon, practice.account(Role.CLINICIAN).id());
+    at.clock.forward(Duration.ofMinutes(4));
+    SignInService.Answer back = at.service.turns().tap(soon, practice.account(Role.CLINICIAN).id());
     assertNotNull(back.token());
     Signed late = at.afterTheClinician();
-    at.now = at.now.plus(Duration.ofMinutes(5));
-    assertNull(at.service.tap(late, practice.account(Role.CLINICIAN).id()).token());
+    at.clock.forward(Duration.ofMinutes(5));
+    assertNull(at.service.turns().tap(late, practice.account(Role.CLINICIAN).id()).token());
     at.holds = Duration.ZERO;
     Signed never = at.afterTheClinician();
-    assertNull(at.service.tap(never, practice.account(Role.CLINICIAN).id()).token());
+    assertNull(at.service.turns().tap(never, practice.account(Role.CLINICIAN).id()).token());
   }
 
   @Test
@@ -185,14 +174,14 @@ class SwitchTest {
     Role next = Role.CLINICIAN;
     Signed last = device;
     for (int i = 0; i < 180; i++) {
-      at.now = at.now.plus(Duration.ofMinutes(4));
-      SignInService.Answer answer = at.service.tap(last, practice.account(next).id());
+      at.clock.forward(Duration.ofMinutes(4));
+      SignInService.Answer answer = at.service.turns().tap(last, practice.account(next).id());
       assertNotNull(answer.token());
       last = at.service.who(answer.token()).orElseThrow();
       next = next == Role.CLINICIAN ? Role.ASSISTANT : Role.CLINICIAN;
     }
-    at.now = at.now.plus(Duration.ofMinutes(1));
-    SignInService.Answer over = at.service.tap(last, practice.account(next).id());
+    at.clock.forward(Duration.ofMinutes(1));
+    SignInService.Answer over = at.service.turns().tap(last, practice.account(next).id());
     assertFalse(over.token() != null && at.service.who(over.token()).isPresent());
   }
 
@@ -201,6 +190,6 @@ class SwitchTest {
     AtHours at = new AtHours();
     Signed device = at.afterTheClinician();
     at.service.endAll(practice.account(Role.CLINICIAN));
-    assertNull(at.service.tap(device, practice.account(Role.CLINICIAN).id()).token());
+    assertNull(at.service.turns().tap(device, practice.account(Role.CLINICIAN).id()).token());
   }
 }

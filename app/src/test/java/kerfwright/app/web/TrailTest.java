@@ -44,9 +44,10 @@ class TrailTest {
       assertFalse(said.toString().contains("a-value-typed"));
       HttpResponse<String> page = practice.get(owner, "/trail?who=CL&what=k-0398&check=1");
       assertEquals(200, page.statusCode());
-      assertTrue(page.body().contains("GET /records K-0398"), page.body());
+      assertTrue(page.body().contains(">/records K-0398<"), page.body());
       assertFalse(page.body().contains("/restock.csv</td>"), page.body());
       assertTrue(page.body().contains("The chain holds"), page.body());
+      assertEquals(200, practice.get(owner, "/trail?until=9999-12-31").statusCode());
       assertTrue(practice.get(owner, "/trail.csv").body().contains("K-0398"));
       assertEquals(403, practice.get(clinician, "/trail.csv").statusCode());
     }

@@ -49,6 +49,11 @@ public record Session(
     return new Session(hash, account, device, begun, now, confirmed, false, byTap, wrongPins);
   }
 
+  /** The password was given once more, under another token; it lasts no longer for that. */
+  public Session confirmedAt(String newHash, Instant now) {
+    return new Session(newHash, account, device, begun, now, now, false, false, 0);
+  }
+
   /** Closed until digits or a password are given. */
   public Session asLocked() {
     return new Session(hash, account, device, begun, used, Instant.EPOCH, true, byTap, wrongPins);

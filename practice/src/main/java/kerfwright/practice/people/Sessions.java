@@ -20,8 +20,29 @@ public interface Sessions {
   /** Notes who was at a device, and until when a tap brings them back. */
   void leave(String device, UUID account, Instant tapUntil);
 
-  /** Who was at that device, and until when a tap brings each back. */
-  Map<UUID, Instant> seats(String device);
+  /** Notes that somebody gave all that is asked of them at a device. */
+  void prove(String device, UUID account, Instant at);
+
+  /** Who was at that device. */
+  Map<UUID, Seat> seats(String device);
+
+  /**
+   * Somebody who was at a device.
+   *
+   * @param tapUntil until when a tap brings them back
+   * @param proven when they last gave all that is asked of them there
+   */
+  record Seat(Instant tapUntil, Instant proven) {
+    public static final Seat NEVER = new Seat(Instant.EPOCH, Instant.EPOCH);
+  }
+
+  /** Notes that somebody's password was right, and that a code is still to come. */
+  void half(String hash, UUID account, Instant until);
+
+  /** Whose password was right, not before that time. */
+  Optional<UUID> half(String hash, Instant now);
+
+  void endHalf(String hash);
 
   /** Nobody comes back to that device by a tap; who was there stays known. */
   void noTaps(String device);
