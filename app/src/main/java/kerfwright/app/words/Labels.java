@@ -116,6 +116,11 @@ public final class Labels {
     return say.at("operation.tool-" + id);
   }
 
+  /** What was used as the record names it: the kind of a piece in words, all else as it stands. */
+  public static String used(Say say, String what) {
+    return PieceKinds.byId(what).map(kind -> piece(say, kind)).orElse(what);
+  }
+
   /** One of these kinds of pieces. */
   public static String need(Say say, List<String> kinds) {
     return kinds.stream()
