@@ -125,7 +125,7 @@ public final class DrawerBench {
   }
 
   private static DrawerQuery listed(SplittableRandom chance) {
-    InstrumentKind kind = chance.nextBoolean() ? InstrumentKind.DIAMOND : null;
+    String kind = chance.nextBoolean() ? InstrumentKind.DIAMOND.id() : null;
     InstrumentState state = chance.nextBoolean() ? InstrumentState.CLEAN : null;
     return new DrawerQuery("", kind, null, null, state, chance.nextInt(INSTRUMENTS / 50), 50);
   }

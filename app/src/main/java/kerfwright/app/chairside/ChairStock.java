@@ -27,7 +27,9 @@ final class ChairStock {
 
   private ChairStock(DrawerSnapshot clean, Drawer drawer) {
     this.instruments = new ArrayList<>(clean.instruments());
-    drawer.in(InstrumentState.CLEAN).forEach(item -> byLabel.put(item.label(), item));
+    drawer.in(InstrumentState.CLEAN).stream()
+        .filter(StockItem::isRotary)
+        .forEach(item -> byLabel.put(item.label(), item));
   }
 
   /** The stock as it stands, with the items of a run by their ids. */
@@ -41,7 +43,9 @@ final class ChairStock {
 
   /** Used in this run, or laid out for it: still at hand. */
   private static boolean onTheTray(StockItem item) {
-    return !item.removed() && (item.state().ready() || item.state() == InstrumentState.USED);
+    return !item.removed()
+        && item.isRotary()
+        && (item.state().ready() || item.state() == InstrumentState.USED);
   }
 
   private void add(StockItem item) {

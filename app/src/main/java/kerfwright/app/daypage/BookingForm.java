@@ -13,6 +13,7 @@ import kerfwright.app.kept.Sitting;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.tooth.ToothNotation;
 import kerfwright.practice.daylist.Booking;
+import kerfwright.practice.daylist.PieceNeed;
 import kerfwright.practice.daylist.TrayTemplate;
 import kerfwright.practice.kept.KeptCase;
 import kerfwright.schedule.Need;
@@ -121,12 +122,19 @@ public record BookingForm(Map<String, String> values, Map<String, String> faults
       found.put("minutes", say.at("day.minutes-needed"));
     }
     List<Need> asked = new ArrayList<>();
+    List<PieceNeed> pieces = new ArrayList<>();
     String work = "";
     String text = at("case");
     if (!text.isEmpty()) {
       try {
-        asked.addAll(
-            before != null && text.equals(before.caseText()) ? before.needs() : needs.of(text));
+        if (before != null && text.equals(before.caseText())) {
+          asked.addAll(before.needs());
+          pieces.addAll(before.pieces());
+        } else {
+          CaseNeeds.Asked planned = needs.of(text);
+          asked.addAll(planned.needs());
+          pieces.addAll(planned.pieces());
+        }
         work = say.at("day.by-plan");
       } catch (BadInput bad) {
         List<String> all = bad.faults().stream().map(Fault::oneLine).toList();
@@ -156,6 +164,7 @@ public record BookingForm(Map<String, String> values, Map<String, String> faults
             tooth,
             work,
             text.isEmpty() ? null : text,
-            asked));
+            asked,
+            pieces));
   }
 }

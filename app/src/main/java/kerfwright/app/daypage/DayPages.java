@@ -25,6 +25,7 @@ import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DayChange;
 import kerfwright.practice.daylist.DayFollowed;
 import kerfwright.practice.daylist.DaySetting;
+import kerfwright.practice.daylist.PieceCount;
 import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.kept.KeptCases;
@@ -108,7 +109,13 @@ public final class DayPages {
     values.put("notice", notice);
     values.put("lines", lines);
     values.put("today", service.today());
+    values.put("beside", beside(service.books().read(date).bookings()));
     templates.html(call, "day/day.jte", values);
+  }
+
+  /** What is needed beside rotary instruments. */
+  private List<PieceCount> beside(List<Booking> bookings) {
+    return PieceCount.of(bookings.stream().map(Booking::pieces).toList(), service.drawer());
   }
 
   private void tray(Context call) {
@@ -144,6 +151,8 @@ public final class DayPages {
                 .toList(),
             "planned",
             board.planned(),
+            "beside",
+            beside(List.of(booking)),
             "labels",
             TrayLabels.sheet(date, List.of(booking))));
   }

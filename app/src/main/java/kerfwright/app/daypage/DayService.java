@@ -105,7 +105,12 @@ final class DayService {
     List<Booking> all = new ArrayList<>();
     for (Booking b : book.bookings()) {
       String text = b.caseText();
-      all.add(text != null && b.needs().isEmpty() ? b.needing(needs.of(text)) : b);
+      if (text != null && b.needs().isEmpty()) {
+        CaseNeeds.Asked asked = needs.of(text);
+        all.add(b.needing(asked.needs(), asked.pieces()));
+      } else {
+        all.add(b);
+      }
     }
     if (all.equals(book.bookings())) {
       return book;

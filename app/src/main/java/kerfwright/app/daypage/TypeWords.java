@@ -55,7 +55,9 @@ final class TypeWords {
       Map<String, InstrumentProperties> found = new HashMap<>();
       for (InstrumentState state : InstrumentState.values()) {
         for (StockItem item : drawer.in(state)) {
-          found.putIfAbsent(TypeName.of(item.properties()), item.properties());
+          if (item.isRotary()) {
+            found.putIfAbsent(TypeName.of(item.properties()), item.properties());
+          }
         }
       }
       known = found;

@@ -13,6 +13,7 @@ import java.util.UUID;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DrawerDay;
 import kerfwright.practice.daylist.TypeName;
+import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.horizon.RecordedDays;
 import kerfwright.practice.record.CutRecord;
 import kerfwright.practice.record.CutUse;
@@ -68,7 +69,12 @@ public record WeekDays(List<Day> days, boolean fromRecord, int recorded) {
       types
           .computeIfAbsent(
               use.instrument().id(),
-              id -> service.drawer().find(id).map(item -> TypeName.of(item.properties())))
+              id ->
+                  service
+                      .drawer()
+                      .find(id)
+                      .filter(StockItem::isRotary)
+                      .map(item -> TypeName.of(item.properties())))
           .ifPresent(
               type ->
                   uses.add(

@@ -57,7 +57,7 @@ public final class WeekPages {
     for (InstrumentState state : InstrumentState.values()) {
       for (StockItem item : service.drawer().in(state)) {
         var price = item.price();
-        if (price != null && price.signum() > 0) {
+        if (item.isRotary() && price != null && price.signum() > 0) {
           paid.computeIfAbsent(TypeName.of(item.properties()), t -> new ArrayList<>())
               .add(price.doubleValue());
         }

@@ -38,6 +38,11 @@ public final class DemoPractice {
     return packaged("drawer-day.csv");
   }
 
+  /** Handpieces, hand instruments and tips. */
+  public static SourceText piecesText() throws BadInput {
+    return packaged("drawer-pieces.csv");
+  }
+
   /** A case of the demo practice as it is written. */
   static String caseText(String name) throws BadInput {
     return packaged("cases/" + name + ".yaml").text();

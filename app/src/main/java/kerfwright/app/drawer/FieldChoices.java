@@ -9,6 +9,7 @@ import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentShape;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.instrument.Shapes;
+import kerfwright.catalogue.piece.PieceKinds;
 
 /** What may be chosen for a field that says what an instrument is. */
 public final class FieldChoices {
@@ -26,6 +27,7 @@ public final class FieldChoices {
         for (InstrumentKind kind : InstrumentKind.values()) {
           choices.put(kind.id(), Labels.kind(say, kind));
         }
+        PieceKinds.all().forEach(kind -> choices.put(kind.id(), Labels.piece(say, kind)));
       }
       case "grit" -> {
         for (GritClass grit : GritClass.values()) {

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 import kerfwright.app.drawing.instrument.InstrumentDrawing;
+import kerfwright.app.plan.Words;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.StockItem;
+import kerfwright.quantity.RotationalSpeed;
 import org.jspecify.annotations.Nullable;
 
 /** Items and their history in words and drawings. */
@@ -18,6 +20,9 @@ public final class ItemWords {
 
   /** A small silhouette; empty where the sizes allow none. */
   public static String small(Say say, StockItem item) {
+    if (!item.isRotary()) {
+      return "";
+    }
     try {
       return InstrumentDrawing.small(say, "s-" + item.id(), item.properties());
     } catch (IllegalArgumentException noOutline) {
@@ -26,6 +31,9 @@ public final class ItemWords {
   }
 
   public static String full(Say say, StockItem item) {
+    if (!item.isRotary()) {
+      return "";
+    }
     try {
       return InstrumentDrawing.full(say, "s-" + item.id(), item.properties());
     } catch (IllegalArgumentException noOutline) {
@@ -33,8 +41,39 @@ public final class ItemWords {
     }
   }
 
+  /** What the piece is, in words. */
+  public static String what(Say say, StockItem item) {
+    return item.pieceKind()
+        .map(kind -> Labels.piece(say, kind))
+        .orElseGet(() -> Words.instrument(say, item.properties()));
+  }
+
+  /** The same in few words. */
+  public static String brief(Say say, StockItem item) {
+    return item.pieceKind()
+        .map(kind -> Labels.piece(say, kind))
+        .orElseGet(() -> Words.shortInstrument(say, item.properties()));
+  }
+
+  /** Its number or US size; empty where it has none. */
+  public static String number(StockItem item) {
+    return item.isRotary() ? Words.number(item.properties()) : "";
+  }
+
+  /** Its greatest speed; a piece that is no rotary instrument has none of its own here. */
+  public static String speed(Say say, StockItem item) {
+    if (!item.isRotary()) {
+      return "";
+    }
+    RotationalSpeed greatest = item.properties().maximumSpeed();
+    return greatest == null ? say.at("drawer.no-speed") : say.at("drawer.speed", greatest.rpm());
+  }
+
   /** Share of a life left with its range; a single-use piece has one use or none. */
   public static String life(Say say, StockItem item) {
+    if (!item.isRotary()) {
+      return say.at("drawer.no-wear-model");
+    }
     if (item.singleUse()) {
       return say.at(item.uses() == 0 ? "drawer.life-one-use" : "drawer.life-none");
     }

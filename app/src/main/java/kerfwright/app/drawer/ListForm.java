@@ -9,6 +9,7 @@ import java.util.function.Function;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.instrument.ShapeFamily;
+import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.practice.drawer.DrawerQuery;
 import kerfwright.practice.drawer.InstrumentState;
 import org.jspecify.annotations.Nullable;
@@ -62,10 +63,15 @@ public record ListForm(Map<String, String> values) {
     return query.toString();
   }
 
+  private static @Nullable String kind(String id) {
+    boolean known = InstrumentKind.byId(id).isPresent() || PieceKinds.byId(id).isPresent();
+    return known ? id : null;
+  }
+
   DrawerQuery toQuery() {
     return new DrawerQuery(
         at("q"),
-        InstrumentKind.byId(at("kind")).orElse(null),
+        kind(at("kind")),
         Arrays.stream(ShapeFamily.values())
             .filter(one -> one.id().equals(at("shape")))
             .findFirst()

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.input.Bounds;
+import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.DrawerInstrument.State;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +32,9 @@ final class RowReader {
     Integer uses = row.count("uses", COUNT);
     Integer sterilisations = row.count("sterilisations", COUNT);
     State state = state(row);
+    if (PieceKinds.byId(row.text("kind")).isPresent()) {
+      return null; // nothing a plan could cut with
+    }
     InstrumentLookup.Answer answer = lookup.resolve(cells(row));
     for (InstrumentLookup.Problem problem : answer.problems()) {
       row.fault(problem.column(), problem.text(), problem.nearest());

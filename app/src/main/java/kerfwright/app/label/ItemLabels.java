@@ -3,7 +3,7 @@ package kerfwright.app.label;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import kerfwright.app.plan.Words;
+import kerfwright.app.drawer.ItemWords;
 import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.StockItem;
@@ -26,8 +26,8 @@ public record ItemLabels(Drawer drawer) implements LabelSource.Writer {
 
   private static List<String> lines(StockItem item, Say say) {
     return List.of(
-        Words.number(item.properties()),
-        Words.shortInstrument(say, item.properties()),
+        ItemWords.number(item),
+        ItemWords.brief(say, item),
         item.place(),
         item.singleUse() ? say.at("labels.single-use") : "");
   }

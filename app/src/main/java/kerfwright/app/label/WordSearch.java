@@ -98,7 +98,7 @@ public record WordSearch(Drawer drawer, KeptCases cases, CutRecord record, Loads
   private void instruments(Say say, String words, List<Hit> hits) {
     var page = drawer.list(new DrawerQuery(words, null, null, null, null, 0, MOST));
     for (StockItem item : page.items()) {
-      String looks = kerfwright.app.plan.Words.instrument(say, item.properties());
+      String looks = kerfwright.app.drawer.ItemWords.what(say, item);
       hits.add(new Hit(item.label() + " · " + looks, "/drawer/item/" + item.id()));
     }
     if (page.found() > MOST) {

@@ -139,6 +139,7 @@ public final class LearningService implements Supplier<OwnPace> {
             plan ->
                 drawer
                     .find(id)
+                    .filter(item -> item.isRotary())
                     .map(
                         item ->
                             new LoggedCut(

@@ -74,7 +74,7 @@ public record OwnCutForm(Map<String, String> values, Map<String, String> problem
     }
     String handpiece = typed.getOrDefault("handpiece", "");
     if (Handpieces.byId(handpiece)
-        .filter(h -> item == null || h.shank() == item.properties().shank())
+        .filter(h -> item == null || !item.isRotary() || h.shank() == item.properties().shank())
         .isEmpty()) {
       wrong.put("handpiece", "pace.no-handpiece");
     }
@@ -113,14 +113,15 @@ public record OwnCutForm(Map<String, String> values, Map<String, String> problem
   }
 
   private static boolean cuts(StockItem item) {
-    return Instrument.of(
-            new DrawerInstrument(
-                item.label(),
-                item.properties(),
-                item.uses(),
-                item.sterilisations(),
-                DrawerInstrument.State.CLEAN))
-        != null;
+    return item.isRotary()
+        && Instrument.of(
+                new DrawerInstrument(
+                    item.label(),
+                    item.properties(),
+                    item.uses(),
+                    item.sterilisations(),
+                    DrawerInstrument.State.CLEAN))
+            != null;
   }
 
   private static double number(

@@ -13,6 +13,7 @@ import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.tool.Instrument;
 import kerfwright.planner.uncertainty.SlotCut;
 import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.learning.LoggedCut;
 import kerfwright.practice.learning.OwnCut;
 import kerfwright.practice.setting.SettingValues;
@@ -85,6 +86,7 @@ public final class OwnCuts {
     }
     return drawer
         .find(cut.item())
+        .filter(StockItem::isRotary)
         .map(
             item ->
                 Instrument.of(

@@ -42,6 +42,17 @@ public final class ReprocessingWords {
     return item.label() + " " + new OwnCode(OwnCode.Kind.INSTRUMENT, item.id()).text();
   }
 
+  /** What a piece that is no rotary instrument is, and that it is oiled; else empty. */
+  public static String care(Say say, StockItem item) {
+    return item.pieceKind()
+        .map(
+            kind ->
+                kind.oiled()
+                    ? say.at("reprocessing.and-oil", Labels.piece(say, kind))
+                    : Labels.piece(say, kind))
+        .orElse("");
+  }
+
   public static String indicator(Say say, Indicator indicator) {
     return say.at("reprocessing.indicator-" + indicator.id());
   }

@@ -16,6 +16,7 @@ import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.number.InstrumentResolver;
 import kerfwright.catalogue.number.Resolution;
+import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.quantity.Message;
@@ -65,11 +66,20 @@ public final class RowMeaning {
     List<RowProblem> problems = new ArrayList<>();
     List<Message> doubts = new ArrayList<>();
     String label = label(line, cells.getOrDefault("id", ""), labelled, problems, doubts);
-    Resolution meaning = known.computeIfAbsent(DrawerFields.of(cells), InstrumentResolver::resolve);
-    meaning
-        .faults()
-        .forEach(fault -> problems.add(new RowProblem(fault.field(), Remarks.of(fault))));
-    InstrumentProperties what = meaning.properties();
+    InstrumentProperties what = null;
+    boolean rotary = PieceKinds.byId(cells.getOrDefault("kind", "")).isEmpty();
+    if (rotary) {
+      Resolution meaning =
+          known.computeIfAbsent(DrawerFields.of(cells), InstrumentResolver::resolve);
+      meaning
+          .faults()
+          .forEach(fault -> problems.add(new RowProblem(fault.field(), Remarks.of(fault))));
+      what = meaning.properties();
+    } else {
+      DrawerFields.COLUMNS.stream()
+          .filter(name -> !name.equals("kind") && !cells.getOrDefault(name, "").isBlank())
+          .forEach(name -> problems.add(RowProblem.of(name, "listed.rotary-only")));
+    }
     if (what != null) {
       doubts.addAll(
           what.assumed().stream().map(one -> Message.of("listed.assumed", one.message())).toList());
@@ -90,10 +100,10 @@ public final class RowMeaning {
     if (single && uses > 0 && state == InstrumentState.CLEAN) {
       problems.add(RowProblem.of("state", "listed.used-up"));
     }
-    if (!problems.isEmpty() || what == null) {
+    if (!problems.isEmpty() || rotary && what == null) {
       return new ListedRow(line, cells, null, problems, doubts);
     }
-    DrawerFields fields = DrawerFields.of(cells);
+    DrawerFields fields = rotary ? DrawerFields.of(cells) : ofKind(cells);
     StockItem item =
         new StockItem(
             ids.get(),
@@ -111,6 +121,12 @@ public final class RowMeaning {
             state,
             false);
     return new ListedRow(line, cells, item, problems, doubts);
+  }
+
+  /** The kind alone, by its own id. */
+  private static DrawerFields ofKind(Map<String, String> cells) {
+    String kind = cells.getOrDefault("kind", "").strip().toLowerCase(Locale.ROOT);
+    return DrawerFields.of(Map.of("kind", kind));
   }
 
   private String label(

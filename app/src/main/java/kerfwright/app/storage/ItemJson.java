@@ -13,6 +13,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.number.InstrumentResolver;
+import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import org.jspecify.annotations.Nullable;
@@ -53,7 +54,7 @@ final class ItemJson {
         node.get("label").asText(),
         node.get("pieces").asInt(),
         fields,
-        properties(fields),
+        rotary(fields),
         node.get("single_use").asBoolean(),
         node.get("place").asText(),
         price == null ? null : new BigDecimal(price.asText()),
@@ -85,7 +86,10 @@ final class ItemJson {
     return volumes(tree(text));
   }
 
-  static InstrumentProperties properties(DrawerFields fields) {
+  static @Nullable InstrumentProperties rotary(DrawerFields fields) {
+    if (PieceKinds.byId(fields.kind()).isPresent()) {
+      return null;
+    }
     if (KNOWN.size() > MOST_REMEMBERED) {
       KNOWN.clear();
     }

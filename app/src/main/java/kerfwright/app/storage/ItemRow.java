@@ -6,6 +6,9 @@ import java.sql.SQLException;
 import java.util.Locale;
 import java.util.UUID;
 import java.util.regex.Pattern;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.practice.drawer.StockItem;
@@ -26,7 +29,7 @@ final class ItemRow {
         row.getString("label"),
         row.getInt("pieces"),
         fields,
-        ItemJson.properties(fields),
+        ItemJson.rotary(fields),
         row.getInt("single_use") == 1,
         row.getString("place"),
         price == null ? null : new BigDecimal(price),
@@ -39,7 +42,7 @@ final class ItemRow {
 
   static <S extends SqlStatement<S>> S bind(S statement, StockItem item) {
     BigDecimal price = item.price();
-    InstrumentProperties what = item.properties();
+    InstrumentProperties what = item.rotary();
     return statement
         .bind("id", item.id().toString())
         .bind("version", item.version())
@@ -47,9 +50,9 @@ final class ItemRow {
         .bind("sort_key", sortKey(item.label()))
         .bind("pieces", item.pieces())
         .bind("fields", ItemJson.fieldsText(item.fields()))
-        .bind("kind", what.kind().id())
-        .bind("shape", what.shape().id())
-        .bind("shank", what.shank().name())
+        .bind("kind", what == null ? item.fields().kind() : what.kind().id())
+        .bind("shape", what == null ? "" : what.shape().id())
+        .bind("shank", what == null ? "" : what.shank().name())
         .bind("words", words(item))
         .bind("single_use", item.singleUse() ? 1 : 0)
         .bind("place", item.place())
@@ -71,8 +74,19 @@ final class ItemRow {
 
   /** Everything a search may hit, in lower case. */
   private static String words(StockItem item) {
-    InstrumentProperties what = item.properties();
     StringBuilder words = new StringBuilder(item.label());
+    InstrumentProperties what = item.rotary();
+    if (what == null) {
+      item.pieceKind()
+          .ifPresent(
+              kind -> {
+                words.append(' ').append(kind.id()).append(' ').append(kind.sort().id());
+                for (Language language : Language.values()) {
+                  words.append(' ').append(Labels.piece(Say.in(language), kind));
+                }
+              });
+      return words.append(' ').append(item.place()).toString().toLowerCase(Locale.ROOT);
+    }
     words.append(' ').append(what.kind().label()).append(' ').append(what.shapeName());
     words.append(' ').append(what.shape().label()).append(' ').append(what.shank().name());
     words.append(' ').append(what.shank().label());

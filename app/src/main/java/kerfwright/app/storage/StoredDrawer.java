@@ -78,7 +78,7 @@ public final class StoredDrawer implements Drawer {
     StringBuilder where = new StringBuilder("removed = 0");
     if (query.kind() != null) {
       where.append(" AND kind = :kind");
-      values.put("kind", query.kind().id());
+      values.put("kind", query.kind());
     }
     if (query.shape() != null) {
       where.append(" AND shape = :shape");

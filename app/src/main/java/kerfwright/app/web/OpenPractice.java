@@ -251,6 +251,7 @@ public final class OpenPractice implements AutoCloseable {
       new DemoHistory(then.drawer(), then.record(), then.loads(), past)
           .fill(settings(), real.instant());
       fill(DemoPractice.morePiecesText(), "demo practice", service);
+      fill(DemoPractice.piecesText(), "demo practice", service);
       DemoDays.keep(days(), LocalDate.now(real));
     }
   }

@@ -23,6 +23,8 @@ import kerfwright.app.template.Templates;
 import kerfwright.app.web.caseform.CaseForm;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.plan.CutPlan;
+import kerfwright.practice.daylist.PieceCount;
+import kerfwright.practice.daylist.PieceNeed;
 
 /** The plan of a case as page, fragment, card and JSON. */
 final class PlanPages {
@@ -60,6 +62,7 @@ final class PlanPages {
           plan.refused()
               ? Missing.of(templates.say(call), service, plan.cutCase())
               : List.<Missing>of());
+      values.put("beside", PieceCount.of(List.of(PieceNeed.of(plan)), service.drawer()));
       values.put("kept", kept.of(plan.cutCase()).orElse(null));
       templates.html(call, "plan.jte", values);
     } catch (BadInput bad) {

@@ -19,6 +19,7 @@ import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.daylist.NeedsOfPlan;
+import kerfwright.practice.daylist.PieceNeed;
 import kerfwright.practice.kept.KeptCase;
 import kerfwright.practice.kept.KeptCases;
 import kerfwright.schedule.Need;
@@ -28,17 +29,20 @@ record PlannedNeeds(Wiring wiring, PlanService service, KeptCases kept) implemen
   private static final int FEW_SAMPLES = 1;
 
   @Override
-  public List<Need> of(String caseText) throws BadInput {
+  public Asked of(String caseText) throws BadInput {
     List<UUID> sitting = Sitting.ids(caseText);
     if (sitting.isEmpty()) {
       return needs(file(caseText));
     }
     List<List<Need>> plans = new ArrayList<>();
+    List<List<PieceNeed>> pieces = new ArrayList<>();
     for (UUID id : sitting) {
       String form = kept.find(id).map(KeptCase::form).orElse("");
-      plans.add(needs(service.read(CaseForm.ofQuery(form).toNode())));
+      Asked one = needs(service.read(CaseForm.ofQuery(form).toNode()));
+      plans.add(one.needs());
+      pieces.add(one.pieces());
     }
-    return Sitting.tray(plans);
+    return new Asked(Sitting.tray(plans), PieceNeed.tray(pieces));
   }
 
   private CutCase file(String caseText) throws BadInput {
@@ -53,11 +57,11 @@ record PlannedNeeds(Wiring wiring, PlanService service, KeptCases kept) implemen
     return new CaseFile(wiring.cases()).yaml(source);
   }
 
-  private List<Need> needs(CutCase cutCase) throws BadInput {
+  private Asked needs(CutCase cutCase) throws BadInput {
     CutPlan plan = service.plan(cutCase, FEW_SAMPLES, PlanService.SEED);
     if (plan.refused()) {
       throw new BadInput("case", Say.in(Language.ENGLISH).of(plan.findings().get(0).message()));
     }
-    return NeedsOfPlan.of(plan);
+    return new Asked(NeedsOfPlan.of(plan), PieceNeed.of(plan));
   }
 }

@@ -1,8 +1,10 @@
 package kerfwright.app.words;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
@@ -11,6 +13,8 @@ import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.instrument.ShapeFamily;
 import kerfwright.catalogue.instrument.Shapes;
 import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.piece.PieceKind;
+import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
@@ -110,6 +114,25 @@ public final class Labels {
   /** A tool that does not turn, or not as a bur does. */
   public static String tool(Say say, String id) {
     return say.at("operation.tool-" + id);
+  }
+
+  /** What was used as the record names it: the kind of a piece in words, all else as it stands. */
+  public static String used(Say say, String what) {
+    return PieceKinds.byId(what).map(kind -> piece(say, kind)).orElse(what);
+  }
+
+  /** One of these kinds of pieces. */
+  public static String need(Say say, List<String> kinds) {
+    return kinds.stream()
+        .map(id -> PieceKinds.byId(id).map(kind -> piece(say, kind)).orElse(id))
+        .collect(Collectors.joining(" / "));
+  }
+
+  /** A piece that is no rotary instrument. */
+  public static String piece(Say say, PieceKind kind) {
+    return kind.sort() == PieceKind.Sort.HANDPIECE
+        ? say.at("label.piece-" + kind.id())
+        : tool(say, kind.id());
   }
 
   public static String outline(Say say, Outline.Shape shape) {

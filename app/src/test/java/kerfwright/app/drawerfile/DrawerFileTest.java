@@ -46,6 +46,12 @@ class DrawerFileTest {
   }
 
   @Test
+  void whatIsNoRotaryInstrumentIsPassedOver() throws BadInput {
+    DrawerSnapshot drawer = read(HEADER + DIAMOND + "TU1,turbine,,,,,,,,,,,3,3,clean\n");
+    assertEquals(1, drawer.instruments().size());
+  }
+
+  @Test
   void readsTheDemoDrawer() throws BadInput {
     assertTrue(DemoPractice.drawer(file).instruments().size() > 40);
   }

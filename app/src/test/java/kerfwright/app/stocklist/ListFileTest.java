@@ -66,6 +66,19 @@ class ListFileTest {
   }
 
   @Test
+  void aHandpieceIsReadByItsKindAloneAndTakesNoFieldOfARotaryInstrument() throws UnreadableList {
+    List<ListedRow> rows =
+        understood(
+            read(
+                "id,kind,max_rpm,state\nT1,Turbine,,clean\nT2,turbine,400000,clean\n"
+                    + "T3,turbin,,clean\n"));
+    assertEquals("turbine", rows.get(0).item().pieceKind().orElseThrow().id());
+    assertEquals("", words(rows.get(0)));
+    assertTrue(words(rows.get(1)).contains("rotary instruments only"), words(rows.get(1)));
+    assertTrue(!rows.get(1).understood() && !rows.get(2).understood());
+  }
+
+  @Test
   void aDoubtfulRowSaysWhatStandsAgainstIt() throws UnreadableList {
     List<ListedRow> rows =
         understood(

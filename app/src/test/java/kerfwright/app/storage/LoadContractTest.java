@@ -228,6 +228,32 @@ abstract class LoadContractTest {
   }
 
   @Test
+  void aHandpieceGoesThroughBCyclesAloneAndIsRecalled() {
+    StockItem turbine =
+        StockItem.fresh(drawer.newId(), "TU1", DrawerFields.of(Map.of("kind", "turbine")));
+    StockItem spoon =
+        StockItem.fresh(drawer.newId(), "SP1", DrawerFields.of(Map.of("kind", "spoon")));
+    List<StockItem> both = List.of(turbine, spoon);
+    assertTrue(drawer.add(both, "").done());
+    toCleaning(both);
+    set(Map.of(kerfwright.practice.reprocessing.ReprocessingSetting.WRAPPED_IN_S, "yes"));
+    List<NewLoad.Packed> pouch = List.of(new NewLoad.Packed("", picks(both)));
+    LoadOutcome refused = service.start(new NewLoad("S1", Cycle.S134, "AS", pouch));
+    assertEquals(
+        List.of(new LoadRefusal(LoadRefusal.Kind.HOLLOW_NEEDS_B, List.of("TU1"))),
+        refused.refusals());
+    Load load = released(both);
+    assertEquals(List.of(InstrumentState.CLEAN, InstrumentState.CLEAN), states(both));
+    assertEquals(1, now(turbine).sterilisations());
+    RecordEntry used = use(turbine, "K-0412", "");
+    assertEquals("turbine", used.use().instrument().what());
+    assertEquals(load.id(), used.use().origin().load());
+    Load failed = done(service.fail(load.id(), "AS", "spore test grew"));
+    assertEquals(List.of(InstrumentState.USED, InstrumentState.QUARANTINE), states(both));
+    assertEquals(List.of("K-0412"), service.recall(failed).cases());
+  }
+
+  @Test
   void whatDoesNotBelongIsNotLoaded() {
     StockItem cleaning = cleaned("D1").get(0);
     StockItem fresh = StockItem.fresh(drawer.newId(), "D2", DIAMOND);

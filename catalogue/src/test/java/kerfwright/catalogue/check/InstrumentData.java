@@ -11,6 +11,7 @@ import kerfwright.catalogue.instrument.Shanks;
 import kerfwright.catalogue.instrument.Shapes;
 import kerfwright.catalogue.instrument.WorkingParts;
 import kerfwright.catalogue.number.UsSizes;
+import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.catalogue.table.BadDataException;
 import kerfwright.catalogue.table.DataFault;
 
@@ -25,6 +26,7 @@ public final class InstrumentData {
             Characteristics.dataFaults(),
             Grits.dataFaults(),
             Handpieces.dataFaults(),
+            PieceKinds.dataFaults(),
             NominalSizes.dataFaults(),
             Shanks.dataFaults(),
             Shapes.dataFaults(),

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param work what is done, in the practice's own words or the name of a tray
  * @param caseText the case in the words of a case file, where the needs come from its plan
  * @param needs what its tray needs
+ * @param pieces handpieces, hand instruments and tips it needs, as far as its plan tells
  */
 public record Booking(
     String id,
@@ -27,18 +28,42 @@ public record Booking(
     String tooth,
     String work,
     @Nullable String caseText,
-    List<Need> needs) {
+    List<Need> needs,
+    List<PieceNeed> pieces) {
   public Booking {
     needs = List.copyOf(needs);
+    // a day kept before there were such pieces tells none
+    pieces = pieces == null ? List.of() : List.copyOf(pieces);
+  }
+
+  /** An appointment that tells nothing beside its rotary instruments. */
+  public Booking(
+      String id,
+      String chair,
+      LocalTime start,
+      LocalTime end,
+      String caseReference,
+      String tooth,
+      String work,
+      @Nullable String caseText,
+      List<Need> needs) {
+    this(id, chair, start, end, caseReference, tooth, work, caseText, needs, List.of());
   }
 
   /** The same appointment at another time or in another chair. */
   public Booking at(LocalTime newStart, LocalTime newEnd, String newChair) {
-    return new Booking(id, newChair, newStart, newEnd, caseReference, tooth, work, caseText, needs);
+    return new Booking(
+        id, newChair, newStart, newEnd, caseReference, tooth, work, caseText, needs, pieces);
   }
 
   /** The same appointment with other needs. */
   public Booking needing(List<Need> others) {
-    return new Booking(id, chair, start, end, caseReference, tooth, work, caseText, others);
+    return needing(others, pieces);
+  }
+
+  /** The same appointment with other needs of both sorts. */
+  public Booking needing(List<Need> others, List<PieceNeed> otherPieces) {
+    return new Booking(
+        id, chair, start, end, caseReference, tooth, work, caseText, others, otherPieces);
   }
 }

@@ -101,7 +101,7 @@ public record DrawerDay(Day problem, Map<String, List<String>> pieces) {
     wanted.forEach(type -> stock.put(type, new Pieces()));
     for (InstrumentState state : COUNTED) {
       for (StockItem item : drawer.in(state)) {
-        Pieces pieces = stock.get(TypeName.of(item.properties()));
+        Pieces pieces = item.isRotary() ? stock.get(TypeName.of(item.properties())) : null;
         if (pieces == null) {
           continue;
         }

@@ -1,6 +1,5 @@
 package kerfwright.practice.drawer;
 
-import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.instrument.ShapeFamily;
 import org.jspecify.annotations.Nullable;
@@ -9,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * What to list.
  *
  * @param words every word must stand somewhere in label, number, US size, names or place
- * @param kind only this kind, or null
+ * @param kind only the kind of this id, of a rotary instrument or another piece; or null
  * @param shape only this family of shapes, or null
  * @param shank only this shank, or null
  * @param state only this state, or null
@@ -18,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record DrawerQuery(
     String words,
-    @Nullable InstrumentKind kind,
+    @Nullable String kind,
     @Nullable ShapeFamily shape,
     @Nullable ShankType shank,
     @Nullable InstrumentState state,

@@ -78,7 +78,7 @@ final class MoveRule {
         before.label(),
         before.pieces(),
         before.fields(),
-        before.properties(),
+        before.rotary(),
         before.singleUse(),
         before.place(),
         before.price(),

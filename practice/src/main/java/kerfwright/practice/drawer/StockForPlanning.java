@@ -21,7 +21,8 @@ public final class StockForPlanning {
     Set<Alike> seen = new HashSet<>();
     List<DrawerInstrument> instruments = new ArrayList<>();
     for (StockItem item : drawer.in(InstrumentState.CLEAN)) {
-      if (seen.add(new Alike(item.properties(), item.uses(), item.sterilisations()))) {
+      if (item.isRotary()
+          && seen.add(new Alike(item.properties(), item.uses(), item.sterilisations()))) {
         instruments.add(
             new DrawerInstrument(
                 item.label(),

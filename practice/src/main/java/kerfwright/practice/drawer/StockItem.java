@@ -8,20 +8,24 @@ import java.util.UUID;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.number.InstrumentResolver;
+import kerfwright.catalogue.piece.PieceKind;
+import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.tool.LifeLeft;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One physical instrument, or a counted lot of equal ones that share one history.
+ * One physical piece of the drawer, a rotary instrument or one of {@link PieceKind}, or a counted
+ * lot of equal ones that share one history.
  *
  * @param id made by the program, time-ordered
  * @param version grows by one with every change; a change that names an older one is refused
  * @param label what the practice calls it; no two in the drawer share one
  * @param pieces 1 for one physical instrument, more for a lot
- * @param fields what was written down: number, US size or single properties, greatest speed
- * @param properties what the catalogue makes of it
+ * @param fields what was written down: number, US size or single properties, greatest speed; of a
+ *     piece that is no rotary instrument its kind alone
+ * @param rotary what the catalogue makes of it; null for a piece that is no rotary instrument
  * @param singleUse never reprocessed
  * @param place where it is kept, may be empty
  * @param price what one piece cost, in the practice's own currency
@@ -37,7 +41,7 @@ public record StockItem(
     String label,
     int pieces,
     DrawerFields fields,
-    InstrumentProperties properties,
+    @Nullable InstrumentProperties rotary,
     boolean singleUse,
     String place,
     @Nullable BigDecimal price,
@@ -76,7 +80,7 @@ public record StockItem(
         label,
         1,
         fields,
-        InstrumentResolver.resolve(fields).orThrow(),
+        rotary(fields),
         false,
         "",
         null,
@@ -92,11 +96,41 @@ public record StockItem(
     return label.matches(LABEL);
   }
 
+  /** What such fields name: null for a kind that is no rotary instrument. */
+  public static @Nullable InstrumentProperties rotary(DrawerFields fields) {
+    return PieceKinds.byId(fields.kind()).isPresent()
+        ? null
+        : InstrumentResolver.resolve(fields).orThrow();
+  }
+
+  public boolean isRotary() {
+    return rotary != null;
+  }
+
+  /** What sort of piece it is where it is no rotary instrument. */
+  public Optional<PieceKind> pieceKind() {
+    return rotary == null ? PieceKinds.byId(fields.kind()) : Optional.empty();
+  }
+
+  /**
+   * What the rotary instrument is.
+   *
+   * @throws IllegalStateException where it is none
+   */
+  public InstrumentProperties properties() {
+    if (rotary == null) {
+      throw new IllegalStateException(label + " is no rotary instrument");
+    }
+    return rotary;
+  }
+
   /** Share of one piece's life that is left; empty where its working part is not known. */
   public Optional<Estimate> lifeLeft() {
-    return LifeLeft.of(
-        new DrawerInstrument(label, properties, uses, sterilisations, DrawerInstrument.State.CLEAN),
-        cutMm3ByMaterial);
+    return rotary == null
+        ? Optional.empty()
+        : LifeLeft.of(
+            new DrawerInstrument(label, rotary, uses, sterilisations, DrawerInstrument.State.CLEAN),
+            cutMm3ByMaterial);
   }
 
   public boolean lot() {
@@ -119,7 +153,7 @@ public record StockItem(
         newLabel,
         some,
         fields,
-        properties,
+        rotary,
         singleUse,
         place,
         price,
@@ -158,7 +192,7 @@ public record StockItem(
     public String label;
     public int pieces;
     private DrawerFields fields;
-    private InstrumentProperties properties;
+    private @Nullable InstrumentProperties rotary;
     public boolean singleUse;
     public String place;
     public @Nullable BigDecimal price;
@@ -174,7 +208,7 @@ public record StockItem(
       label = item.label;
       pieces = item.pieces;
       fields = item.fields;
-      properties = item.properties;
+      rotary = item.rotary;
       singleUse = item.singleUse;
       place = item.place;
       price = item.price;
@@ -187,7 +221,7 @@ public record StockItem(
 
     /** Says anew what the instrument is; the fields must name one. */
     public void fields(DrawerFields changed) {
-      properties = InstrumentResolver.resolve(changed).orThrow();
+      rotary = rotary(changed);
       fields = changed;
     }
 
@@ -198,7 +232,7 @@ public record StockItem(
           label,
           pieces,
           fields,
-          properties,
+          rotary,
           singleUse,
           place,
           price,

@@ -18,23 +18,25 @@ final class UsedAs {
   private UsedAs() {}
 
   static UsedInstrument instrument(StockItem item, @Nullable UUID pieceOf) {
-    InstrumentProperties what = item.properties();
+    InstrumentProperties what = item.rotary();
     String words =
-        what.iso() != null
-            ? what.iso()
-            : String.format(
-                Locale.ROOT,
-                "%s %s %.1f mm",
-                what.us() == null ? what.kind().label() : "US " + what.us(),
-                what.shapeName(),
-                what.headDiameter().millimetres());
+        what == null
+            ? item.fields().kind()
+            : what.iso() != null
+                ? what.iso()
+                : String.format(
+                    Locale.ROOT,
+                    "%s %s %.1f mm",
+                    what.us() == null ? what.kind().label() : "US " + what.us(),
+                    what.shapeName(),
+                    what.headDiameter().millimetres());
     return new UsedInstrument(item.id(), item.label(), words, pieceOf);
   }
 
   static List<Remark> remarks(StockItem item, UseReport report, Instant now) {
     List<Remark> remarks = new ArrayList<>();
     Double set = report.cut().setSpeedRpm();
-    RotationalSpeed greatest = item.properties().maximumSpeed();
+    RotationalSpeed greatest = item.isRotary() ? item.properties().maximumSpeed() : null;
     // a tenth of a turn is no fault of the setting but of the division by 60
     if (set != null && greatest != null && set > greatest.rpm() + 0.1) {
       remarks.add(Remark.of(Remark.Kind.TOO_FAST, whole(set), whole(greatest.rpm())));

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import kerfwright.catalogue.piece.PieceKind;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Pick;
@@ -110,6 +111,16 @@ final class LoadCheck {
       all.add(items);
     }
     return all;
+  }
+
+  /** What is hollow is only known to be reached by a B cycle. */
+  void hollow(Cycle cycle, List<List<StockItem>> contents) {
+    if (cycle.type() != Cycle.Type.B) {
+      contents.stream()
+          .flatMap(List::stream)
+          .filter(item -> item.pieceKind().filter(PieceKind::hollow).isPresent())
+          .forEach(item -> against(LoadRefusal.Kind.HOLLOW_NEEDS_B, item.label()));
+    }
   }
 
   private Optional<StockItem> content(Pick pick, Set<UUID> seen) {

@@ -21,6 +21,8 @@ public record LoadRefusal(Kind kind, List<String> arguments) {
     CYCLE_UNWRAPPED_ONLY,
     /** The maker has not stated wrapped loads for this S cycle. */
     CYCLE_S_NOT_STATED,
+    /** Hollow, which an S cycle is not stated for and B takes; argument: label. */
+    HOLLOW_NEEDS_B,
     /** Not in cleaning, so that it cannot be loaded; arguments: label, id of its state. */
     NOT_CLEANED,
     /** For single use; argument: label. */

@@ -64,6 +64,7 @@ public final class LoadService {
           check.inService(
               SteriliserLock.of(loads, wanted.steriliser()), wanted.pouches().isEmpty());
           List<List<StockItem>> packed = check.contents(wanted.pouches());
+          check.hollow(wanted.cycle(), packed);
           if (!check.refusals().isEmpty()) {
             return new LoadOutcome(null, check.refusals());
           }

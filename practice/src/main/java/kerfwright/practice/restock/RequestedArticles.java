@@ -25,7 +25,7 @@ public record RequestedArticles(
   public static RequestedArticles of(List<PurchaseRequest> requests, List<StockItem> items) {
     Map<String, Article> byType = new HashMap<>();
     for (StockItem item : items) {
-      if (!item.removed()) {
+      if (!item.removed() && item.isRotary()) {
         Article article = new Article(item.properties(), item.singleUse());
         byType.merge(
             TypeName.of(item.properties()),

@@ -74,6 +74,9 @@ public final class Restocking {
     Map<UUID, StockItem> byId = new HashMap<>();
     Map<Article, List<StockItem>> byArticle = new LinkedHashMap<>();
     for (StockItem item : items) {
+      if (!item.isRotary()) {
+        continue; // without a wear model nothing can be reckoned ahead
+      }
       byId.put(item.id(), item);
       byArticle.computeIfAbsent(article(item), any -> new ArrayList<>()).add(item);
     }
