@@ -17,7 +17,7 @@ import kerfwright.app.storage.Chains;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Newest;
 import kerfwright.app.storage.Seal;
-import kerfwright.app.storage.StoredSettings;
+import kerfwright.app.storage.people.StoredSettings;
 import kerfwright.app.today.ClockNotices;
 import org.jspecify.annotations.Nullable;
 

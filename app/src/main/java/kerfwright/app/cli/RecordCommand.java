@@ -12,7 +12,7 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Chains;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Seal;
-import kerfwright.app.storage.StoredRecord;
+import kerfwright.app.storage.cases.StoredRecord;
 import kerfwright.practice.record.Chain;
 import kerfwright.practice.record.ChainCheck;
 import kerfwright.practice.record.CutRecord;

@@ -3,6 +3,8 @@ package kerfwright.app.storage;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import kerfwright.app.storage.cases.StoredRecord;
+import kerfwright.app.storage.people.StoredTrail;
 import kerfwright.practice.record.Chain;
 import kerfwright.practice.record.ChainCheck;
 import org.jdbi.v3.core.ConnectionFactory;

@@ -145,11 +145,11 @@ public final class Database implements AutoCloseable {
   }
 
   /** For those of this process who want to write at once: first come, first served. */
-  Lock turn() {
+  public Lock turn() {
     return turn;
   }
 
-  Jdbi jdbi() {
+  public Jdbi jdbi() {
     return jdbi;
   }
 

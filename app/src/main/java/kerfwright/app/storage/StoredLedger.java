@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
+import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.practice.record.Chain;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
 
 /** The chain over moves of the drawer and versions of loads, written with them. */
-final class StoredLedger {
+public final class StoredLedger {
   private static final int PORTION = 500;
 
   private StoredLedger() {}
@@ -39,7 +40,7 @@ final class StoredLedger {
             });
   }
 
-  static void entries(Handle handle, List<UUID> ids) {
+  public static void entries(Handle handle, List<UUID> ids) {
     List<LedgerLine> lines = new ArrayList<>();
     for (int from = 0; from < ids.size(); from += PORTION) {
       List<UUID> some = ids.subList(from, Math.min(ids.size(), from + PORTION));
@@ -53,7 +54,7 @@ final class StoredLedger {
     link(handle, lines);
   }
 
-  static void load(Handle handle, UUID id) {
+  public static void load(Handle handle, UUID id) {
     link(
         handle,
         handle

@@ -16,11 +16,11 @@ import kerfwright.app.signin.SignInPages;
 import kerfwright.app.signin.Switching;
 import kerfwright.app.signin.TrailPages;
 import kerfwright.app.signin.TurnPages;
-import kerfwright.app.storage.StoredAccounts;
-import kerfwright.app.storage.StoredAuthenticators;
-import kerfwright.app.storage.StoredSessions;
-import kerfwright.app.storage.StoredTokens;
-import kerfwright.app.storage.StoredTrail;
+import kerfwright.app.storage.people.StoredAccounts;
+import kerfwright.app.storage.people.StoredAuthenticators;
+import kerfwright.app.storage.people.StoredSessions;
+import kerfwright.app.storage.people.StoredTokens;
+import kerfwright.app.storage.people.StoredTrail;
 import kerfwright.app.template.Templates;
 
 /** Who may come in: the gate, and the pages around it. */

@@ -16,7 +16,7 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.network.Network;
 import kerfwright.app.security.Doors;
 import kerfwright.app.security.Secrets;
-import kerfwright.app.storage.StoredAccounts;
+import kerfwright.app.storage.people.StoredAccounts;
 import kerfwright.planner.casework.CutCase;
 
 /** Serves the pages from the command line until the process is ended. */

@@ -16,8 +16,8 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Chains;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Snapshot;
-import kerfwright.app.storage.StoredAccounts;
-import kerfwright.app.storage.StoredRecord;
+import kerfwright.app.storage.cases.StoredRecord;
+import kerfwright.app.storage.people.StoredAccounts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

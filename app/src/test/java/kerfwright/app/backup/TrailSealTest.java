@@ -17,7 +17,7 @@ import kerfwright.app.cli.ServeOptions;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Seal;
-import kerfwright.app.storage.StoredTrail;
+import kerfwright.app.storage.people.StoredTrail;
 import kerfwright.app.web.OpenPractice;
 import kerfwright.practice.people.Trail;
 import org.junit.jupiter.api.BeforeEach;

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import kerfwright.app.Run;
 import kerfwright.app.storage.Database;
-import kerfwright.app.storage.StoredDrawer;
+import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.StockItem;

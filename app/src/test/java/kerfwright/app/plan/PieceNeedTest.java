@@ -16,7 +16,7 @@ import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseFile;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Database;
-import kerfwright.app.storage.StoredDrawer;
+import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.planner.PlanOptions;
 import kerfwright.planner.plan.CutPlan;

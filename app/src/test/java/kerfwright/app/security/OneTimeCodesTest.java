@@ -13,7 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
-import kerfwright.app.storage.StoredAuthenticators;
+import kerfwright.app.storage.people.StoredAuthenticators;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

@@ -22,6 +22,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.storage.people.StoredTrail;
+import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.StockItem;

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.storage.teaching.StoredHandouts;
 import kerfwright.practice.handout.Handout;
 import kerfwright.practice.handout.Handouts;
 import org.junit.jupiter.api.AfterEach;

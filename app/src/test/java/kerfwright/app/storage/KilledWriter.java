@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.StockItem;

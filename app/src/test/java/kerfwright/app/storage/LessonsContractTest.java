@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.storage.teaching.StoredLessons;
 import kerfwright.practice.teaching.Given;
 import kerfwright.practice.teaching.Lessons;
 import kerfwright.practice.teaching.Level;

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import kerfwright.app.storage.cases.DayDocument;
+import kerfwright.app.storage.stock.ItemJson;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.PieceNeed;
 import kerfwright.practice.drawer.StockItem;

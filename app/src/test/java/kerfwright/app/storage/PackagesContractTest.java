@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import kerfwright.app.storage.stock.StoredDrawer;
+import kerfwright.app.storage.stock.StoredPackages;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.StockItem;

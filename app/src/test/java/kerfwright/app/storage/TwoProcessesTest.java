@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicBoolean;
+import kerfwright.app.storage.cases.StoredRecord;
+import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.app.web.Program;
 import kerfwright.practice.record.ChainCheck;
 import org.junit.jupiter.api.Test;

@@ -13,7 +13,7 @@ import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kerfwright.app.security.OneTimeCodes;
-import kerfwright.app.storage.StoredTrail;
+import kerfwright.app.storage.people.StoredTrail;
 import kerfwright.practice.people.Role;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;

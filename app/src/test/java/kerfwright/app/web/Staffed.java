@@ -16,9 +16,9 @@ import kerfwright.app.security.Doors;
 import kerfwright.app.security.OneTimeCodes;
 import kerfwright.app.security.PasswordHash;
 import kerfwright.app.security.SignInService;
-import kerfwright.app.storage.StoredAccounts;
-import kerfwright.app.storage.StoredAuthenticators;
-import kerfwright.app.storage.StoredSessions;
+import kerfwright.app.storage.people.StoredAccounts;
+import kerfwright.app.storage.people.StoredAuthenticators;
+import kerfwright.app.storage.people.StoredSessions;
 import kerfwright.practice.people.Account;
 import kerfwright.practice.people.Role;
 

@@ -8,7 +8,7 @@ import java.net.http.HttpResponse;
 import java.time.Instant;
 import java.util.List;
 import kerfwright.app.storage.Database;
-import kerfwright.app.storage.StoredTrail;
+import kerfwright.app.storage.people.StoredTrail;
 import kerfwright.practice.people.Role;
 import kerfwright.practice.people.Trail;
 import org.junit.jupiter.api.Test;

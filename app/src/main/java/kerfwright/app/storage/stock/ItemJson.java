@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.stock;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -19,7 +19,7 @@ import kerfwright.practice.drawer.StockItem;
 import org.jspecify.annotations.Nullable;
 
 /** Items and their parts as JSON text, the way they stand in columns. */
-final class ItemJson {
+public final class ItemJson {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final int MOST_REMEMBERED = 4096;
 
@@ -28,7 +28,7 @@ final class ItemJson {
 
   private ItemJson() {}
 
-  static String text(StockItem item) {
+  public static String text(StockItem item) {
     ObjectNode node = JSON.createObjectNode();
     node.put("id", item.id().toString()).put("version", item.version());
     node.put("label", item.label()).put("pieces", item.pieces());
@@ -44,7 +44,7 @@ final class ItemJson {
     return node.toString();
   }
 
-  static StockItem item(String text) {
+  public static StockItem item(String text) {
     JsonNode node = tree(text);
     JsonNode price = node.get("price");
     DrawerFields fields = fields(node.get("fields"));

@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.stock;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;

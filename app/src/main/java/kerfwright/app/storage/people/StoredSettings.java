@@ -1,7 +1,8 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.people;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import kerfwright.app.storage.Database;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 import org.jdbi.v3.core.Jdbi;

@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.cases;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.storage.Database;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.kept.KeptCase;
 import kerfwright.practice.kept.KeptCaseQuery;

@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.stock;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -12,6 +12,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.storage.Database;
+import kerfwright.app.storage.StoredLedger;
+import kerfwright.app.storage.cases.RecordRow;
 import kerfwright.practice.drawer.DrawerConflict;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.InstrumentState;

@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.stock;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;

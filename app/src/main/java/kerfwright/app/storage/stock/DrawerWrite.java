@@ -1,10 +1,11 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.stock;
 
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BiFunction;
+import kerfwright.app.storage.StoredLedger;
 import kerfwright.practice.drawer.DrawerConflict;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.StockItem;

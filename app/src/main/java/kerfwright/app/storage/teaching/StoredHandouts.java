@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.teaching;
 
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.storage.Database;
 import kerfwright.practice.handout.Handout;
 import kerfwright.practice.handout.Handouts;
 import org.jdbi.v3.core.Jdbi;

@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.stock;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.stocklist.Drafts;
 import kerfwright.app.stocklist.ListTable;
+import kerfwright.app.storage.Database;
 
 /** Lists handed in, in the database. */
 public final class StoredDrafts implements Drafts {

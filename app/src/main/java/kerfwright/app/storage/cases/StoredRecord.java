@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.cases;
 
 import java.time.Instant;
 import java.util.ArrayList;
@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Predicate;
+import kerfwright.app.storage.Database;
+import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.practice.drawer.DrawerConflict;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.record.Chain;
@@ -37,7 +39,7 @@ public final class StoredRecord implements CutRecord {
     this(database.jdbi());
   }
 
-  StoredRecord(Jdbi jdbi) {
+  public StoredRecord(Jdbi jdbi) {
     this.jdbi = jdbi;
   }
 

@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.stock;
 
 import java.util.Collection;
 import java.util.EnumMap;
@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.locks.Lock;
 import java.util.function.Supplier;
+import kerfwright.app.storage.Database;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerConflict;
 import kerfwright.practice.drawer.DrawerEntry;
@@ -49,7 +50,7 @@ public final class StoredDrawer implements Drawer {
   }
 
   /** Until the transaction is over, others who write wait here. */
-  static void holdBack(Handle handle) {
+  public static void holdBack(Handle handle) {
     handle.execute("UPDATE stock_revision SET revision = revision");
   }
 
@@ -226,7 +227,7 @@ public final class StoredDrawer implements Drawer {
   }
 
   /** As part of a larger change. */
-  static void write(Handle handle, List<DrawerEntry> entries) throws DrawerConflict {
+  public static void write(Handle handle, List<DrawerEntry> entries) throws DrawerConflict {
     new DrawerWrite(handle, entries).run(StoredDrawer::taken);
   }
 }

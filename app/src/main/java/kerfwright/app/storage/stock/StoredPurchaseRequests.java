@@ -1,7 +1,8 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.stock;
 
 import java.time.LocalDate;
 import java.util.List;
+import kerfwright.app.storage.Database;
 import kerfwright.practice.restock.PurchaseRequest;
 import kerfwright.practice.restock.PurchaseRequests;
 import org.jdbi.v3.core.Jdbi;

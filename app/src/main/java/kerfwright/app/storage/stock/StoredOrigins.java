@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.stock;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -8,6 +8,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.storage.Database;
+import kerfwright.app.storage.cases.RecordRow;
 import kerfwright.practice.label.OwnCode;
 import kerfwright.practice.record.Origins;
 import org.jdbi.v3.core.Jdbi;

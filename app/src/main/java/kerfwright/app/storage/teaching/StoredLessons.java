@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.teaching;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.storage.Database;
 import kerfwright.practice.teaching.Given;
 import kerfwright.practice.teaching.Lessons;
 import kerfwright.practice.teaching.Level;

@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.cases;
 
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
@@ -15,7 +15,7 @@ import java.util.function.Function;
 import kerfwright.schedule.remedy.Remedy;
 
 /** Days and trays as JSON text, the way they stand in columns. */
-final class DayDocument {
+public final class DayDocument {
   private static final ObjectMapper JSON =
       new ObjectMapper().registerModule(times()).addMixIn(Remedy.class, RemedyKinds.class);
 
@@ -52,7 +52,7 @@ final class DayDocument {
     };
   }
 
-  static String text(Object value) {
+  public static String text(Object value) {
     try {
       return JSON.writeValueAsString(value);
     } catch (JsonProcessingException impossible) {
@@ -60,7 +60,7 @@ final class DayDocument {
     }
   }
 
-  static <T> T read(String text, Class<T> type) {
+  public static <T> T read(String text, Class<T> type) {
     try {
       return JSON.readValue(text, type);
     } catch (JsonProcessingException broken) {

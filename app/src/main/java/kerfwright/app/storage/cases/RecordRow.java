@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.cases;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -18,7 +18,7 @@ import org.jdbi.v3.core.statement.SqlStatement;
 import org.jspecify.annotations.Nullable;
 
 /** One entry of the record as a row of its table, both ways. */
-final class RecordRow {
+public final class RecordRow {
   static final String INSERT =
       "INSERT INTO cut_record (number, id, case_key, tooth, instrument_id, load_id, at_micros,"
           + " corrects, entry, hash) VALUES (:number, :id, :case_key, :tooth, :instrument_id,"
@@ -84,7 +84,7 @@ final class RecordRow {
     return reference.toUpperCase(Locale.ROOT);
   }
 
-  static long micros(Instant at) {
+  public static long micros(Instant at) {
     return Math.multiplyExact(at.getEpochSecond(), 1_000_000L) + at.getNano() / 1000;
   }
 

@@ -1,10 +1,11 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.people;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.storage.Database;
 import kerfwright.practice.people.ProgramToken;
 import kerfwright.practice.people.ProgramTokens;
 import org.jdbi.v3.core.Jdbi;

@@ -1,9 +1,10 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.people;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import kerfwright.app.storage.Database;
 import kerfwright.practice.people.Authenticators;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;

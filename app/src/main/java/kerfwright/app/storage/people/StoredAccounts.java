@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.people;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -7,6 +7,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.storage.Database;
 import kerfwright.practice.people.Account;
 import kerfwright.practice.people.Accounts;
 import kerfwright.practice.people.Role;

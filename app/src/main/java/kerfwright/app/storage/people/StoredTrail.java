@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.people;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import kerfwright.app.storage.Database;
 import kerfwright.practice.people.Trail;
 import kerfwright.practice.record.Chain;
 import kerfwright.practice.record.ChainCheck;
@@ -97,7 +98,7 @@ public final class StoredTrail implements Trail {
   }
 
   /** Within a transaction that stays open. */
-  static ChainCheck check(Handle handle) {
+  public static ChainCheck check(Handle handle) {
     List<Chain> ends =
         handle
             .createQuery("SELECT number, hash FROM trail_end")

@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.people;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
+import kerfwright.app.storage.Database;
 import kerfwright.practice.people.Session;
 import kerfwright.practice.people.Sessions;
 import org.jdbi.v3.core.Handle;

@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.stock;
 
 import java.math.BigDecimal;
 import java.sql.ResultSet;

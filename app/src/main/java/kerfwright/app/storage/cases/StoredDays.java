@@ -1,8 +1,9 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.cases;
 
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import kerfwright.app.storage.Database;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.daylist.TrayTemplate;

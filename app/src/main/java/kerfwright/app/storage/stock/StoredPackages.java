@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.stock;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.storage.Database;
 import kerfwright.practice.label.MakersCode;
 import kerfwright.practice.label.PackageMark;
 import kerfwright.practice.label.Packages;

@@ -1,4 +1,4 @@
-package kerfwright.app.storage;
+package kerfwright.app.storage.cases;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -7,6 +7,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.storage.Database;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.chairside.CutRun;
 import kerfwright.practice.chairside.CutRuns;
