@@ -1,15 +1,14 @@
 package kerfwright.app.backup;
 
 import java.io.PrintStream;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.Callable;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Looks a practice over and says what to do. */
@@ -23,11 +22,7 @@ import picocli.CommandLine.Option;
 public final class DoctorCommand implements Callable<Integer> {
   private final PrintStream out;
 
-  @Option(
-      names = "--data",
-      paramLabel = "DIR",
-      description = "Folder of the practice. KERFWRIGHT_DATABASE names a PostgreSQL instead.")
-  private @Nullable Path data;
+  @Mixin private final PracticeOption practice = new PracticeOption();
 
   @Option(
       names = "--language",
@@ -47,7 +42,7 @@ public final class DoctorCommand implements Callable<Integer> {
       throw new BadInput("--language", "must be en or de, found " + language);
     }
     Say say = Say.in(wanted);
-    List<Checkup.Finding> found = Checkup.of(data, Clock.systemDefaultZone());
+    List<Checkup.Finding> found = Checkup.of(practice.folder(), Clock.systemDefaultZone());
     for (Checkup.Finding one : found) {
       String state =
           switch (one.state()) {

@@ -10,7 +10,7 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Database;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Writes everything that is kept into one archive, also while the program serves. */
@@ -24,11 +24,7 @@ public final class ExportCommand implements Callable<Integer> {
   @Parameters(paramLabel = "OUT.zip", description = "The archive; it must not exist yet.")
   private @Nullable Path file;
 
-  @Option(
-      names = "--data",
-      paramLabel = "DIR",
-      description = "Folder of the practice. KERFWRIGHT_DATABASE names a PostgreSQL instead.")
-  private @Nullable Path data;
+  @Mixin private final PracticeOption practice = new PracticeOption();
 
   public ExportCommand(PrintStream err) {
     this.err = err;
@@ -46,7 +42,7 @@ public final class ExportCommand implements Callable<Integer> {
     if (parent != null && !Files.isDirectory(parent)) {
       throw new BadInput(file.toString(), "there is no folder " + parent);
     }
-    try (Database database = Place.there(data)) {
+    try (Database database = Place.there(practice.folder())) {
       Manifest manifest = Archive.write(database, file, Clock.systemUTC().instant());
       err.println(manifest.tables().size() + " tables, " + manifest.rows() + " rows: " + file);
       err.flush();

@@ -1,13 +1,13 @@
 package kerfwright.app.backup;
 
 import java.io.PrintStream;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Rights;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Brings a practice to this program's schema, and lets a role of the server work with it. */
@@ -21,11 +21,7 @@ import picocli.CommandLine.Option;
 public final class UpgradeCommand implements Callable<Integer> {
   private final PrintStream err;
 
-  @Option(
-      names = "--data",
-      paramLabel = "DIR",
-      description = "Folder of the practice. KERFWRIGHT_DATABASE names a PostgreSQL instead.")
-  private @Nullable Path data;
+  @Mixin private final PracticeOption practice = new PracticeOption();
 
   @Option(
       names = "--role",
@@ -39,7 +35,7 @@ public final class UpgradeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws BadInput {
-    try (Database database = Place.there(data)) {
+    try (Database database = Place.there(practice.folder())) {
       if (role != null) {
         Rights.give(database, role);
       }
