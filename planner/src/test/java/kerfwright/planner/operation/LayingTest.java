@@ -258,6 +258,21 @@ class LayingTest {
   }
 
   @Test
+  void finishingBeginsWhereTheCoarserGritEndsAndAllWallsArePressedAlike() {
+    for (String material : List.of("ceramic", "metal-ceramic", "metal")) {
+      String variant = "crown-posterior-" + material;
+      Laying laid = lay(variant, LaidCases.ofEveryVariant().get(variant));
+      Work finish = work(laid, "finish-walls");
+      assertEquals(work(laid, "facial-gingival-plane").toM(), finish.fromM(), 1e-12, variant);
+      assertTrue(finish.toM() - finish.fromM() < 0.06e-3, "scratches alone");
+      var lingual = work(laid, "lingual-wall").operation().operating();
+      var proximal = work(laid, "proximal-walls").operation().operating();
+      assertEquals(lingual.leastN(), proximal.leastN(), variant);
+      assertEquals(lingual.mostN(), proximal.mostN(), variant);
+    }
+  }
+
+  @Test
   void aDeadPulpAsksForNoDentine() {
     Object[] thin = {"enamel", 0.6, "dentine", 0.8};
     CutCase vital = LaidCases.of("crown-preparation", 16, PulpState.VITAL, thin);
