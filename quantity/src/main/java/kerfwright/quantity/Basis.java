@@ -1,7 +1,7 @@
 package kerfwright.quantity;
 
 /** How sure a fact is: what was done to know it. */
-public enum Basis {
+public enum Basis implements Identified {
   /** Read in the text named as its source. */
   SEEN("seen", "read in its source"),
   /** Follows by a rule or by arithmetic from something read. */

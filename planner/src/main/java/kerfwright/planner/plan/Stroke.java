@@ -1,22 +1,18 @@
 package kerfwright.planner.plan;
 
-/** How the instrument is led. Instruments turn clockwise seen from the shank. */
-public enum Stroke {
-  AGAINST_ROTATION("against-rotation", "against rotation"),
-  WITH_ROTATION("with-rotation", "with rotation"),
-  AXIAL("axial", "axial, short pecks"),
-  BRUSHING("brushing", "brushing");
+import kerfwright.quantity.Identified;
 
-  private final String id;
+/** How the instrument is led. Instruments turn clockwise seen from the shank. */
+public enum Stroke implements Identified {
+  AGAINST_ROTATION("against rotation"),
+  WITH_ROTATION("with rotation"),
+  AXIAL("axial, short pecks"),
+  BRUSHING("brushing");
+
   private final String label;
 
-  Stroke(String id, String label) {
-    this.id = id;
+  Stroke(String label) {
     this.label = label;
-  }
-
-  public String id() {
-    return id;
   }
 
   public String label() {
