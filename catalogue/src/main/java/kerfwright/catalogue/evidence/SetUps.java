@@ -38,10 +38,6 @@ final class SetUps {
     return Optional.ofNullable(byId.get(id));
   }
 
-  Set<String> ids() {
-    return byId.keySet();
-  }
-
   static SetUps load(Materials materials, Faults faults) {
     List<Row> rows = Table.read("evidence/setups.csv", HEADER, faults);
     List<String> ids = rows.stream().map(row -> row.text("id")).toList();

@@ -9,25 +9,15 @@ import kerfwright.quantity.Identified;
  * used becomes clean but through cleaning and a released load.
  */
 public enum InstrumentState implements Identified {
-  CLEAN("clean"),
-  ON_TRAY("on tray"),
-  USED("used"),
-  CLEANING("cleaning"),
-  IN_LOAD("in load"),
-  QUARANTINE("quarantine"),
-  WITHDRAWN("withdrawn");
+  CLEAN,
+  ON_TRAY,
+  USED,
+  CLEANING,
+  IN_LOAD,
+  QUARANTINE,
+  WITHDRAWN;
 
   private static final Set<InstrumentState> REPROCESSING = EnumSet.of(CLEANING, IN_LOAD);
-
-  private final String label;
-
-  InstrumentState(String label) {
-    this.label = label;
-  }
-
-  public String label() {
-    return label;
-  }
 
   /** True where it may be used on a patient. */
   public boolean ready() {
