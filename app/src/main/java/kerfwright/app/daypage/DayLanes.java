@@ -23,49 +23,65 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The day as lanes to the scale of time: chairs, sterilisers, and the instruments of types that
- * have to be turned round or are short. Text is large enough to be read across the room.
+ * have to be turned round or are short. Where everything lies is computed here, {@code
+ * day/lanes.jte} draws it. Text is large enough to be read across the room.
  */
-final class DayLanes {
-  private static final int WIDE = 1200;
-  private static final int LEFT = 148;
+public final class DayLanes {
+  /** Width of the drawing, and of the column of names at its left. */
+  public static final int WIDE = 1200;
+
+  public static final int LEFT = 148;
   private static final int CHAIR = 78;
   private static final int STERILISER = 58;
   private static final int PIECE = 34;
   private static final int HEAD = 30;
   private static final int MOST_PIECES = 9;
-  private static final double LETTER = 0.58;
+
+  /** The ground of a lane; a chair's has its name. */
+  public record Ground(String kind, String chair, double y, int height) {}
+
+  /** A box of a kind, in which something happens. */
+  public record Box(double x, double y, double width, double height, String kind) {}
+
+  /** Words of a kind, at a point of their base line. */
+  public record Words(double x, double y, int size, String kind, String anchor, String text) {}
+
+  /** An upright line from one height to another. */
+  public record Upright(double x, double from, String kind) {}
+
+  /** An appointment, with what is told of it, and how many instruments it lacks. */
+  public record Visit(Booking booking, String told, Box box, long missing, List<Words> words) {}
 
   private final Say say;
   private final List<Booking> bookings;
   private final DaySetting setting;
   private final @Nullable PlannedDay planned;
   private final UnaryOperator<String> typeWords;
-  private final StringBuilder out = new StringBuilder();
-  private double y;
-  private boolean movable;
+  private final List<Ground> grounds = new ArrayList<>();
+  private final List<Visit> visits = new ArrayList<>();
+  private final List<Box> boxes = new ArrayList<>();
+  private final List<Words> words = new ArrayList<>();
+  private final List<Upright> uprights = new ArrayList<>();
+  private double y = 44;
 
+  /**
+   * The lanes of a day.
+   *
+   * @param nowMin minute of the day it is now, 0 where the day has not begun
+   */
   DayLanes(
       Say say,
       List<Booking> bookings,
       DaySetting setting,
       @Nullable PlannedDay planned,
-      UnaryOperator<String> typeWords) {
+      UnaryOperator<String> typeWords,
+      int nowMin) {
     this.say = say;
     this.bookings = bookings;
     this.setting = setting;
     this.planned = planned;
     this.typeWords = typeWords;
-  }
-
-  /**
-   * The drawing.
-   *
-   * @param nowMin minute of the day it is now, 0 where the day has not begun
-   * @param canMove whether appointments can be moved in it
-   */
-  String svg(int nowMin, boolean canMove) {
-    movable = canMove;
-    y = 44;
+    hours();
     Set<String> chairs = new LinkedHashSet<>(setting.chairs());
     // an appointment in a chair that is no longer there must be seen to be moved
     bookings.forEach(b -> chairs.add(b.chair()));
@@ -74,43 +90,60 @@ final class DayLanes {
       sterilisers(planned);
       pieces(planned);
     }
-    String lanes = out.toString();
-    out.setLength(0);
-    double height = y + 8;
-    out.append(
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"lanes\" role=\""
-            + (movable ? "group" : "img")
-            + "\" viewBox=\"0 0 ");
-    out.append(WIDE).append(' ').append(number(height)).append("\" aria-label=\"");
-    out.append(escape(say.at("day.lanes"))).append("\" data-opens=\"");
-    out.append(setting.opens().toSecondOfDay() / 60).append("\" data-left=\"").append(LEFT);
-    out.append("\" data-per-min=\"").append(number(perMin())).append("\">");
-    out.append(
-        "<defs><pattern id=\"lane-hatch\" width=\"8\" height=\"8\" patternUnits=\"userSpaceOnUse\""
-            + " patternTransform=\"rotate(45)\"><path class=\"lane-hatch\" d=\"M0 0V8\"/></pattern></defs>");
-    hours(height);
-    out.append(lanes);
     if (nowMin > 0) {
-      line(x(nowMin), 34, x(nowMin), height - 6, "lane-now");
+      uprights.add(new Upright(x(nowMin), 34, "lane-now"));
       boolean late = nowMin > setting.lengthMin() * 0.9;
       double beside = x(nowMin) + (late ? -5 : 5);
       anchored(beside, 40, 15, "lane-now-text", late ? "end" : "start", say.at("day.now"));
     }
-    return out.append("</svg>").toString();
   }
 
-  private double perMin() {
+  public double height() {
+    return y + 8;
+  }
+
+  /** Width of the lanes alone. */
+  public double length() {
+    return rounded(setting.lengthMin() * perMin());
+  }
+
+  public double perMin() {
     return (double) (WIDE - LEFT - 10) / setting.lengthMin();
+  }
+
+  /** Minute of the clock the lanes begin at. */
+  public int opens() {
+    return setting.opens().toSecondOfDay() / 60;
+  }
+
+  public List<Ground> grounds() {
+    return List.copyOf(grounds);
+  }
+
+  public List<Visit> visits() {
+    return List.copyOf(visits);
+  }
+
+  public List<Box> boxes() {
+    return List.copyOf(boxes);
+  }
+
+  public List<Words> words() {
+    return List.copyOf(words);
+  }
+
+  public List<Upright> uprights() {
+    return List.copyOf(uprights);
   }
 
   private double x(int minute) {
     return LEFT + minute * perMin();
   }
 
-  private void hours(double height) {
+  private void hours() {
     int first = (60 - setting.opens().getMinute()) % 60;
     for (int m = first; m <= setting.lengthMin(); m += 60) {
-      line(x(m), 30, x(m), height - 6, "lane-hour");
+      uprights.add(new Upright(rounded(x(m)), 30, "lane-hour"));
       String hour = say.time(setting.opens().plusMinutes(m));
       String anchor = m == 0 ? "start" : m > setting.lengthMin() - 20 ? "end" : "middle";
       anchored(x(m), 22, 20, "lane-text", anchor, hour);
@@ -142,44 +175,24 @@ final class DayLanes {
             b.id(),
             say.time(b.start()),
             say.time(b.end()),
-            what(b),
+            LaneText.what(b),
             missing);
-    out.append("<g class=\"visit").append(missing > 0 ? " short" : "");
-    out.append('"');
-    if (movable) {
-      out.append(" tabindex=\"0\" role=\"button\" data-booking=\"").append(escape(b.id()));
-      out.append("\" data-start=\"").append(b.start().toSecondOfDay() / 60);
-      out.append("\" data-chair=\"").append(escape(b.chair())).append("\" aria-label=\"");
-      out.append(escape(told)).append('"');
-    }
-    out.append("><title>").append(escape(told)).append("</title>");
-    rect(x(start), y + 5, width, CHAIR - 10, "lane-box");
     double room = missing > 0 ? width - 34 : width;
-    int size = b.id().length() * 23 * LETTER > room - 8 ? 17 : 23;
-    text(x(start) + 5, y + 32, size, "lane-strong", fit(b.id(), room, size));
-    text(x(start) + 5, y + 58, 16, "lane-text", second(b, width - 8));
-    if (missing > 0) {
-      out.append("<circle class=\"lane-mark\" cx=\"").append(number(x(start) + width - 17));
-      out.append("\" cy=\"").append(number(y + 24)).append("\" r=\"14\"/>");
-      anchored(x(start) + width - 17, y + 31, 19, "lane-mark-text", "middle", "\u2212" + missing);
-    }
-    out.append("</g>");
-  }
-
-  /** As much as can be read whole: work, or the tooth alone. */
-  private static String second(Booking b, double width) {
-    String both = (b.tooth() + " " + b.work()).strip();
-    for (String words : List.of(what(b), both, b.work(), b.tooth())) {
-      if (!words.isEmpty() && words.length() * 16 * LETTER <= width) {
-        return words;
-      }
-    }
-    return "";
-  }
-
-  private static String what(Booking b) {
-    String reference = b.caseReference();
-    return b.tooth().isEmpty() ? b.work() : (b.tooth() + " " + b.work() + " " + reference).strip();
+    int size = LaneText.width(b.id(), 23) > room - 8 ? 17 : 23;
+    double left = x(start) + 5;
+    List<Words> within =
+        List.of(
+            new Words(
+                rounded(left),
+                y + 32,
+                size,
+                "lane-strong",
+                "start",
+                LaneText.fit(b.id(), room, size)),
+            new Words(
+                rounded(left), y + 58, 16, "lane-text", "start", LaneText.second(b, width - 8)));
+    Box box = box(x(start), y + 5, width, CHAIR - 10, "lane-box");
+    visits.add(new Visit(b, told, box, missing, within));
   }
 
   private void sterilisers(PlannedDay day) {
@@ -206,14 +219,15 @@ final class DayLanes {
         int from = Math.max(0, load.startMin());
         double width = (load.startMin() + problem.loadMin() - from) * perMin() - 3;
         boolean fixed = problem.facts().loads().contains(load);
-        rect(x(from), y + 5, width, STERILISER - 10, fixed ? "lane-load started" : "lane-load");
+        boxes.add(
+            box(x(from), y + 5, width, STERILISER - 10, fixed ? "lane-load started" : "lane-load"));
         int number = loads.indexOf(load) + 1;
         text(
             x(from) + 7,
             y + 27,
             19,
             "lane-strong",
-            fit(say.at("day.load-short", number), width, 19));
+            LaneText.fit(say.at("day.load-short", number), width, 19));
         String filled = load.instruments().size() + "/" + problem.loadCapacity();
         text(x(from) + 7, y + 46, 15, "lane-text", filled);
       }
@@ -296,78 +310,34 @@ final class DayLanes {
     y += PIECE;
   }
 
-  private void block(int from, int until, String kind, String words) {
+  private void block(int from, int until, String kind, String label) {
     double width = (until - from) * perMin() - 2;
-    rect(x(from), y + 3, width, PIECE - 6, kind);
-    if (!words.isEmpty()) {
-      text(x(from) + 5, y + 23, 16, kind + "-text", fit(words, width - 4, 16));
+    boxes.add(box(x(from), y + 3, width, PIECE - 6, kind));
+    if (!label.isEmpty()) {
+      text(x(from) + 5, y + 23, 16, kind + "-text", LaneText.fit(label, width - 4, 16));
     }
   }
 
   private void row(int height, String label, String kind, String chair) {
-    out.append("<rect class=\"lane lane-").append(kind).append('"');
-    if (!chair.isEmpty()) {
-      out.append(" data-lane=\"").append(escape(chair)).append('"');
-    }
-    out.append(" x=\"").append(LEFT).append("\" y=\"").append(number(y)).append("\" width=\"");
-    out.append(number(setting.lengthMin() * perMin()))
-        .append("\" height=\"")
-        .append(height)
-        .append("\"/>");
+    grounds.add(new Ground(kind, chair, y, height));
     int usual = height > PIECE ? 21 : 17;
-    int size = label.length() * usual * LETTER > LEFT - 12 ? 16 : usual;
-    text(8, y + height / 2.0 + 7, size, "lane-text", fit(label, LEFT - 8, size));
+    int size = LaneText.width(label, usual) > LEFT - 12 ? 16 : usual;
+    text(8, y + height / 2.0 + 7, size, "lane-text", LaneText.fit(label, LEFT - 8, size));
   }
 
-  private void rect(double x, double top, double width, double height, String kind) {
-    out.append("<rect class=\"").append(kind).append("\" x=\"").append(number(x));
-    out.append("\" y=\"")
-        .append(number(top))
-        .append("\" width=\"")
-        .append(number(Math.max(1, width)));
-    out.append("\" height=\"").append(number(height)).append("\" rx=\"5\"/>");
+  private static Box box(double x, double y, double width, double height, String kind) {
+    return new Box(rounded(x), rounded(y), rounded(Math.max(1, width)), height, kind);
   }
 
-  private void line(double x1, double y1, double x2, double y2, String kind) {
-    out.append("<path class=\"").append(kind).append("\" d=\"M").append(number(x1)).append(' ');
-    out.append(number(y1))
-        .append('L')
-        .append(number(x2))
-        .append(' ')
-        .append(number(y2))
-        .append("\"/>");
+  private void text(double x, double base, int size, String kind, String label) {
+    anchored(x, base, size, kind, "start", label);
   }
 
-  private void text(double x, double base, int size, String kind, String words) {
-    anchored(x, base, size, kind, "start", words);
+  private void anchored(double x, double base, int size, String kind, String anchor, String label) {
+    words.add(new Words(rounded(x), rounded(base), size, kind, anchor, label));
   }
 
-  private void anchored(double x, double base, int size, String kind, String anchor, String words) {
-    out.append("<text class=\"").append(kind).append("\" x=\"").append(number(x));
-    out.append("\" y=\"").append(number(base)).append("\" font-size=\"").append(size);
-    out.append("\" text-anchor=\"")
-        .append(anchor)
-        .append("\">")
-        .append(escape(words))
-        .append("</text>");
-  }
-
-  /** As much of the words as there is room for. */
-  private static String fit(String words, double width, int size) {
-    int letters = (int) (width / (size * LETTER));
-    return words.length() <= letters ? words : words.substring(0, Math.max(0, letters));
-  }
-
-  private static String number(double value) {
-    double rounded = Math.round(value * 10) / 10.0;
-    return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
-  }
-
-  private static String escape(String words) {
-    return words
-        .replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;")
-        .replace("\"", "&quot;");
+  private static double rounded(double value) {
+    return Math.round(value * 10) / 10.0;
   }
 }

@@ -149,14 +149,8 @@ public record DayView(
         .toList();
   }
 
-  /** The lanes, in which appointments can be moved. */
-  public String svg() {
-    return new DayLanes(say, book.bookings(), setting, shown, types).svg(nowMin, true);
-  }
-
-  /** The lanes to look at. */
-  public String still() {
-    return new DayLanes(say, book.bookings(), setting, shown, types).svg(nowMin, false);
+  public DayLanes lanes() {
+    return new DayLanes(say, book.bookings(), setting, shown, types, nowMin);
   }
 
   public List<GoalLine> goals() {
