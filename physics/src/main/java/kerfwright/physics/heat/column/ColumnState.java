@@ -321,52 +321,11 @@ final class ColumnState {
   /** W at a depth: what the spot changes on the axis. */
   private double spotPart(double depthM, SpotReading reading) {
     if (!reading.isFor(shape)) {
-      reading.begin(shape);
-      double x = depthM - floorM;
-      int j = row;
-      if (x > 1e-9) {
-        while (j + 2 < grid.z.length && grid.z[j + 1] < depthM) {
-          j++;
-        }
-        reading.put(SpotReading.Term.PLAIN, 1, j, share(j, depthM));
-      } else {
-        reading.put(SpotReading.Term.PLAIN, 1, row, 0);
-      }
-      atDistance(reading, SpotReading.Term.RIM, j, depthM, rimM);
-      atDistance(reading, SpotReading.Term.SIDE, j, depthM, sideDistanceM);
+      reading.begin(shape, grid, row, floorM, outside.coefficientWPerM2K());
+      int element = reading.straightAbove(depthM);
+      reading.atDistance(SpotReading.Term.RIM, element, depthM, rimM);
+      reading.atDistance(SpotReading.Term.SIDE, element, depthM, sideDistanceM);
     }
     return reading.of(spot.t, sideShare);
-  }
-
-  /**
-   * P where warmth gets to in the time it takes along the slant from a depth to a ring, times phi.
-   */
-  private void atDistance(
-      SpotReading reading, SpotReading.Term term, int element, double depthM, double ringM) {
-    double x = depthM - floorM;
-    double h = outside.coefficientWPerM2K();
-    double fromFloor = grid.delay(row, floorM);
-    double wanted;
-    double phi;
-    if (x <= 1e-9) {
-      wanted = fromFloor + ringM / grid.rootDiffusivity[row];
-      phi = 1 / (h * ringM / grid.k[row] + 1);
-    } else {
-      double longer = Math.sqrt(x * x + ringM * ringM) / x;
-      double resistance = grid.resist(element, depthM) - grid.resist(row, floorM);
-      wanted = fromFloor + (grid.delay(element, depthM) - fromFloor) * longer;
-      phi = (h * resistance + 1) / (h * resistance * longer + 1);
-    }
-    if (wanted >= grid.wholeDelay()) {
-      reading.put(term, phi, grid.cells(), 0);
-      return;
-    }
-    int j = grid.elementOfDelay(element, wanted);
-    reading.put(term, phi, j, share(j, grid.depthOfDelayM(j, wanted)));
-  }
-
-  private double share(int element, double depthM) {
-    double top = element == row ? floorM : grid.z[element];
-    return (depthM - top) / (grid.z[element + 1] - top);
   }
 }

@@ -18,18 +18,71 @@ final class SpotReading {
   private final double[] share = new double[TERMS];
   private final double[] weight = new double[TERMS];
   private int shape = -1;
+  private ColumnGrid grid = new ColumnGrid();
+  private int row;
+  private double floorM;
+  private double outsideWPerM2K;
 
   /** True where it was worked out for this shape of the column. */
   boolean isFor(int wanted) {
     return shape == wanted;
   }
 
-  void begin(int forShape) {
+  /** A shape of the column, with its floor in an element and the loss outside. */
+  void begin(int forShape, ColumnGrid of, int floorRow, double floorDepthM, double lossWPerM2K) {
     shape = forShape;
+    grid = of;
+    row = floorRow;
+    floorM = floorDepthM;
+    outsideWPerM2K = lossWPerM2K;
+  }
+
+  /** The element a depth lies in, whose nodes count straight above. */
+  int straightAbove(double depthM) {
+    int j = row;
+    if (depthM - floorM > 1e-9) {
+      while (j + 2 < grid.z.length && grid.z[j + 1] < depthM) {
+        j++;
+      }
+      put(Term.PLAIN, 1, j, share(j, depthM));
+    } else {
+      put(Term.PLAIN, 1, row, 0);
+    }
+    return j;
+  }
+
+  /**
+   * P where warmth gets to in the time it takes along the slant from a depth to a ring, times phi.
+   */
+  void atDistance(Term term, int of, double depthM, double ringM) {
+    double x = depthM - floorM;
+    double fromFloor = grid.delay(row, floorM);
+    double wanted;
+    double phi;
+    if (x <= 1e-9) {
+      wanted = fromFloor + ringM / grid.rootDiffusivity[row];
+      phi = 1 / (outsideWPerM2K * ringM / grid.k[row] + 1);
+    } else {
+      double longer = Math.sqrt(x * x + ringM * ringM) / x;
+      double resistance = grid.resist(of, depthM) - grid.resist(row, floorM);
+      wanted = fromFloor + (grid.delay(of, depthM) - fromFloor) * longer;
+      phi = (outsideWPerM2K * resistance + 1) / (outsideWPerM2K * resistance * longer + 1);
+    }
+    if (wanted >= grid.wholeDelay()) {
+      put(term, phi, grid.cells(), 0);
+      return;
+    }
+    int j = grid.elementOfDelay(of, wanted);
+    put(term, phi, j, share(j, grid.depthOfDelayM(j, wanted)));
+  }
+
+  private double share(int of, double depthM) {
+    double top = of == row ? floorM : grid.z[of];
+    return (depthM - top) / (grid.z[of + 1] - top);
   }
 
   /** A term: so much of a share of the way from a node to the next. */
-  void put(Term term, double of, int node, double onward) {
+  private void put(Term term, double of, int node, double onward) {
     weight[term.ordinal()] = of;
     element[term.ordinal()] = node;
     share[term.ordinal()] = onward;
