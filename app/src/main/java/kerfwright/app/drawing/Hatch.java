@@ -1,6 +1,7 @@
 package kerfwright.app.drawing;
 
 import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.quantity.Identified;
 
 /** Hatchings that tell the layers of a section apart without colour; cut to a rectangle. */
@@ -27,15 +28,14 @@ public enum Hatch implements Identified {
   public static Hatch of(Material material) {
     return switch (material.group()) {
       case TOOTH ->
-          switch (material.id()) {
-            case "enamel" -> UPRIGHT;
-            case "carious-dentine" -> CROSSES;
-            case "cementum" -> DASHES;
-            default -> TUBULES;
-          };
+          material.has(Trait.ENAMEL)
+              ? UPRIGHT
+              : material.has(Trait.CARIOUS)
+                  ? CROSSES
+                  : material.has(Trait.CEMENTUM) ? DASHES : TUBULES;
       case BONE -> DASHES;
       case METAL -> PAIRS;
-      case CERAMIC -> material.id().startsWith("zirconia") ? LATTICE : SLANTED;
+      case CERAMIC -> material.has(Trait.ZIRCONIA) ? LATTICE : SLANTED;
       case POLYMER -> DOTS;
       case CEMENT -> LEVEL;
     };
@@ -57,7 +57,7 @@ public enum Hatch implements Identified {
   /** The ground under it. */
   public static Pen ground(Material material) {
     return switch (material.group()) {
-      case TOOTH, BONE -> material.id().equals("enamel") ? Pen.LAYER : Pen.DENTINE;
+      case TOOTH, BONE -> material.has(Trait.ENAMEL) ? Pen.LAYER : Pen.DENTINE;
       case METAL -> Pen.METAL;
       default -> Pen.LAYER;
     };

@@ -10,6 +10,7 @@ import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.instrument.ShapeFamily;
 import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.physics.cutting.TurbineDrive;
 import kerfwright.physics.material.Substance;
@@ -104,7 +105,7 @@ final class InventedPlans {
             group,
             List.of(),
             new Material.Spread(substance, substance, substance),
-            java.util.Set.of()),
+            Materials.packaged().get(id).traits()),
         new Range<>(
             Length.ofMillimetres(low), Length.ofMillimetres(typical), Length.ofMillimetres(high)));
   }

@@ -46,7 +46,7 @@ final class PracticeRules {
         c ->
             c.cuts()
                 && (c.material().has(Trait.ENAMEL)
-                    || c.material().id().equals("composite")
+                    || c.material().has(Trait.FILLING) && c.material().has(Trait.RESIN)
                     || c.material().group() == Material.Group.CERAMIC)
                 && !c.context().guardsEnamelUnderAdhesive(),
         Choice::diamond,

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.plan.Purpose;
 import kerfwright.planner.plan.Stroke;
@@ -52,7 +53,7 @@ final class PublishedRules {
     return read(
         "test-diamond-on-ni-cr",
         "sam-ni-cr",
-        c -> c.cuts() && c.material().id().equals("ni-cr-alloy"),
+        c -> c.cuts() && c.material().has(Trait.NICKEL_CHROMIUM),
         Choice::diamond,
         Speaks.EITHER);
   }

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Set;
 import kerfwright.app.drawing.instrument.ShortInstrument;
 import kerfwright.catalogue.instrument.ShapeFamily;
+import kerfwright.catalogue.material.Material;
+import kerfwright.catalogue.material.Trait;
 import kerfwright.catalogue.operation.GeometryKind;
 import kerfwright.planner.casework.Layer;
 import kerfwright.planner.casework.PulpState;
@@ -124,9 +126,10 @@ record StripScale(
 
   /** True where the layers are drawn down to the pulp. */
   boolean pulp() {
+    Material last = layers.get(layers.size() - 1).material();
     return !side
         && shownMm >= totalMm(layers) - 1e-9
-        && (layers.get(layers.size() - 1).material().id().endsWith("dentine"));
+        && (last.has(Trait.DENTINE) || last.has(Trait.CARIOUS));
   }
 
   double bottom() {

@@ -2,6 +2,8 @@ package kerfwright.app.web.caseform;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.material.Trait;
 
 /** The rows of layers a form shows, and every place in it where a fault can stand. */
 public final class CaseRows {
@@ -16,8 +18,12 @@ public final class CaseRows {
   public static boolean underDecay(CaseForm form, int index) {
     List<CaseForm.LayerRow> rows = form.everyRow();
     return index > 0
-        && rows.get(index).material().equals("dentine")
-        && rows.get(index - 1).material().equals("carious-dentine");
+        && has(rows.get(index), Trait.DENTINE)
+        && has(rows.get(index - 1), Trait.CARIOUS);
+  }
+
+  private static boolean has(CaseForm.LayerRow row, Trait trait) {
+    return Materials.packaged().find(row.material()).filter(one -> one.has(trait)).isPresent();
   }
 
   public static List<String> places(CaseForm form) {
