@@ -3,6 +3,7 @@ package kerfwright.app.drawerfile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import kerfwright.app.words.Remarks;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.number.FieldFault;
 import kerfwright.catalogue.number.InstrumentResolver;
@@ -15,9 +16,8 @@ public final class PackagedInstruments implements InstrumentLookup {
     Resolution resolution = InstrumentResolver.resolve(DrawerFields.of(cells));
     List<Problem> problems = new ArrayList<>();
     for (FieldFault fault : resolution.faults()) {
-      String found = fault.found().isEmpty() ? "is blank" : "holds '" + fault.found() + "'";
-      String nearest = fault.nearest().isEmpty() ? null : String.join(" or ", fault.nearest());
-      problems.add(new Problem(fault.field(), found + "; expected " + fault.expected(), nearest));
+      String nearest = fault.nearest().isEmpty() ? null : String.join(", ", fault.nearest());
+      problems.add(new Problem(fault.field(), Remarks.found(fault), nearest));
     }
     return new Answer(resolution.properties(), problems);
   }

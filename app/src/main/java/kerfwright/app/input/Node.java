@@ -2,8 +2,6 @@ package kerfwright.app.input;
 
 import java.util.List;
 import java.util.Map;
-import kerfwright.app.words.Language;
-import kerfwright.app.words.Say;
 import kerfwright.quantity.Message;
 
 /** A piece of what was handed in, with the line it stands on (0 in a form). */
@@ -12,11 +10,6 @@ public sealed interface Node permits Node.Scalar, Node.Listing, Node.Mapping {
 
   /** What it is, to be named among what is wrong: 'abc', a list, ... */
   Message found();
-
-  /** The same in English. */
-  default String describe() {
-    return Say.in(Language.ENGLISH).of(found());
-  }
 
   /** A single value; its text is exactly what was written. */
   record Scalar(String text, Kind kind, int line) implements Node {
