@@ -24,7 +24,7 @@ final class EvidenceCommand implements Callable<Integer> {
     if (json) {
       terminal.printJson(EvidenceJson.text(report));
     } else {
-      terminal.print(EvidenceText.of(report));
+      terminal.print(EvidenceText.of(terminal.say(), report));
     }
     return Terminal.DONE;
   }

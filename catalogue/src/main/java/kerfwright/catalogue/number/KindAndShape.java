@@ -89,7 +89,6 @@ final class KindAndShape extends RowPart {
     }
     if (found == null) {
       if (!read.faulty("shape") && !read.faulty("iso") && !read.faulty("us")) {
-        String needed = "an ISO 6360 shape code or a shape name";
         read.fault(
             "shape",
             "",
