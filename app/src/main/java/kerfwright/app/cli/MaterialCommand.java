@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Locale;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -122,7 +121,7 @@ final class MaterialCommand implements Callable<Integer> {
     json.put("contract", "material/1");
     json.put("id", report.material().id());
     json.put("label", report.material().label());
-    json.put("group", report.material().group().name().toLowerCase(Locale.ROOT));
+    json.put("group", report.material().group().id());
     json.put("note", report.note());
     ArrayNode inputs = json.putArray("modelInputs");
     for (ModelInput input : report.modelInputs()) {

@@ -1,6 +1,7 @@
 package kerfwright.planner.alike;
 
 import kerfwright.catalogue.Remark;
+import kerfwright.quantity.Identified;
 
 /**
  * One way in which a neighbour differs.
@@ -12,7 +13,7 @@ import kerfwright.catalogue.Remark;
  */
 public record Difference(String code, Effect effect, Remark remark, double distance) {
   /** Whether a difference matters for the cut. */
-  public enum Effect {
+  public enum Effect implements Identified {
     /** Something the wanted instrument can do cannot be done. */
     STOPS,
     /** The cut comes out otherwise. */
