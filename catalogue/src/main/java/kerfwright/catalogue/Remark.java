@@ -17,20 +17,19 @@ import kerfwright.quantity.Message;
  * Something the catalogue says to a user.
  *
  * @param code which saying it is, stable
- * @param text the saying in English, for the command line and for files
  * @param values what it names: words as they are, numbers, lengths, things with a label, other
  *     remarks and messages, or lists of these
  */
-public record Remark(String code, String text, List<Object> values) {
+public record Remark(String code, List<Object> values) {
   public Remark {
     values = List.copyOf(values);
   }
 
-  public static Remark of(String code, String text, Object... values) {
-    return new Remark(code, text, List.of(values));
+  public static Remark of(String code, Object... values) {
+    return new Remark(code, List.of(values));
   }
 
-  /** The same without its words, for whoever says it in another language. */
+  /** The same as a message, for whoever says it. */
   public Message message() {
     return Message.of("remark." + code, values.stream().map(Remark::value).toArray());
   }
@@ -97,6 +96,6 @@ public record Remark(String code, String text, List<Object> values) {
 
   @Override
   public String toString() {
-    return text;
+    return code + values;
   }
 }

@@ -41,9 +41,9 @@ final class DayCheck {
     return check.faults;
   }
 
-  private void fault(boolean wrong, String field, String found, String expected) {
+  private void fault(boolean wrong, String field, String code, Object... values) {
     if (wrong) {
-      faults.add(new DayFault(field, found, expected));
+      faults.add(new DayFault(field, code, values));
     }
   }
 
@@ -52,24 +52,22 @@ final class DayCheck {
     fault(
         day.lengthMin() > Day.LONGEST_DAY_MIN,
         "length_min",
-        "is " + day.lengthMin(),
-        "at most " + Day.LONGEST_DAY_MIN);
-    fault(day.cleaningMin() < 0, "cleaning_min", "is " + day.cleaningMin(), "zero or more minutes");
+        "too-long",
+        day.lengthMin(),
+        Day.LONGEST_DAY_MIN);
+    fault(day.cleaningMin() < 0, "cleaning_min", "negative", day.cleaningMin());
     positive("load_min", day.loadMin());
     positive("load_grid_min", day.loadGridMin());
     positive("sterilisers", day.sterilisers());
     positive("load_capacity", day.loadCapacity());
     for (int at : day.extraStartsMin()) {
       fault(
-          at < 0 || at > day.lengthMin() - day.loadMin(),
-          "extra_starts",
-          "holds minute " + at,
-          "a load that ends by closing");
+          at < 0 || at > day.lengthMin() - day.loadMin(), "extra_starts", "load-after-closing", at);
     }
   }
 
   private void positive(String field, int value) {
-    fault(value <= 0, field, "is " + value, "a whole number above zero");
+    fault(value <= 0, field, "not-above-zero", value);
   }
 
   private void stock() {
@@ -77,27 +75,20 @@ final class DayCheck {
     for (int i = 0; i < day.stock().size(); i++) {
       Stock s = day.stock().get(i);
       String at = "instruments[" + i + "]";
-      fault(s.type().isBlank(), at + ".type", "is empty", "the name of an instrument type");
-      fault(
-          !names.add(s.type()),
-          at + ".type",
-          quoted(s.type()) + " is listed twice",
-          "each type once");
-      fault(s.life() <= 0, at + ".life", "is " + s.life(), "a number of uses above zero");
+      fault(s.type().isBlank(), at + ".type", "no-type");
+      fault(!names.add(s.type()), at + ".type", "type-twice", s.type());
+      fault(s.life() <= 0, at + ".life", "no-life", s.life());
       for (int u = 0; u < s.uses().size(); u++) {
         int uses = s.uses().get(u);
         fault(
             uses < 0 || uses > s.life(),
             at + ".used[" + u + "]",
-            "is " + uses,
-            "0 to the life of " + s.life() + " uses");
+            "uses-beyond-life",
+            uses,
+            s.life());
       }
       for (int u : s.dirty()) {
-        fault(
-            u < 0 || u >= s.uses().size(),
-            at + ".dirty",
-            "names instrument " + u,
-            "an index below " + s.uses().size());
+        fault(u < 0 || u >= s.uses().size(), at + ".dirty", "no-such-piece", u, s.uses().size());
       }
     }
   }
@@ -105,38 +96,28 @@ final class DayCheck {
   private void appointment(int i) {
     Appointment a = day.appointments().get(i);
     String at = "appointments[" + i + "]";
-    fault(a.id().isBlank(), at + ".id", "is empty", "the practice's own reference");
+    fault(a.id().isBlank(), at + ".id", "no-reference");
     Integer same = places.putIfAbsent(a.id(), i);
-    fault(
-        same != null,
-        at + ".id",
-        quoted(a.id()) + " is also appointments[" + same + "]",
-        "an id used once");
-    fault(
-        a.startMin() < 0,
-        at + ".start",
-        "is " + -a.startMin() + " min before the day starts",
-        "a time from the start of the day on");
-    fault(
-        a.endMin() <= a.startMin(),
-        at + ".end",
-        "is not after the start",
-        "a time later than the start");
+    if (same != null) {
+      fault(true, at + ".id", "id-twice", a.id(), same);
+    }
+    fault(a.startMin() < 0, at + ".start", "before-opening", -a.startMin());
+    fault(a.endMin() <= a.startMin(), at + ".end", "ends-before-start");
     fault(
         a.endMin() > a.startMin() && a.endMin() > day.lengthMin(),
         at + ".end",
-        "is " + (a.endMin() - day.lengthMin()) + " min after closing",
-        "a time within the day's length_min of " + day.lengthMin());
+        "after-closing",
+        a.endMin() - day.lengthMin(),
+        day.lengthMin());
     needs(a, at);
+    String chair = a.chair();
     for (Appointment b : day.appointments().subList(0, i)) {
-      fault(
-          a.chair() != null
-              && a.chair().equals(b.chair())
-              && a.startMin() < b.endMin()
-              && b.startMin() < a.endMin(),
-          at + ".start",
-          "overlaps appointment " + quoted(b.id()) + " in chair \"" + a.chair() + "\"",
-          "one appointment at a time in a chair");
+      if (chair != null
+          && chair.equals(b.chair())
+          && a.startMin() < b.endMin()
+          && b.startMin() < a.endMin()) {
+        fault(true, at + ".start", "chair-taken", b.id(), chair);
+      }
     }
   }
 
@@ -146,13 +127,13 @@ final class DayCheck {
       String type = a.needs().get(n);
       String field = at + ".needs[" + n + "]";
       if (known(type, field)) {
-        fault(!seen.add(type), field, quoted(type) + " is listed twice", "each type once");
+        fault(!seen.add(type), field, "type-twice", type);
       }
       List<Substitute> others = a.detail(type).substitutes();
       for (int i = 0; i < others.size(); i++) {
         String other = field + ".or[" + i + "].type";
         if (others.get(i).type().equals(type)) {
-          fault(true, other, "is the type it stands for", "another type");
+          fault(true, other, "same-type");
         } else {
           known(others.get(i).type(), other);
         }
@@ -176,34 +157,33 @@ final class DayCheck {
       fault(
           ref.index() < 0 || ref.index() >= s.uses().size(),
           at + ".index",
-          "is " + ref.index(),
-          "0 to " + (s.uses().size() - 1) + " for " + ref.type());
+          "no-such-piece",
+          ref.index(),
+          s.uses().size());
     }
   }
 
   /** Facts must be able to have happened. */
   private void facts() {
     FixedFacts facts = day.facts();
-    fault(facts.nowMin() < 0, "now", "is before the start", "a time from the start of the day on");
+    fault(facts.nowMin() < 0, "now", "before-opening", -facts.nowMin());
     for (int i = 0; i < facts.loads().size(); i++) {
       SteriliserLoad load = facts.loads().get(i);
       String at = "running_loads[" + i + "]";
-      fault(
-          load.startMin() > facts.nowMin(),
-          at + ".start",
-          "has not started yet",
-          "a load that runs or is done");
+      fault(load.startMin() > facts.nowMin(), at + ".start", "load-not-started");
       fault(
           load.instruments().size() > day.loadCapacity(),
           at + ".instruments",
-          "holds " + load.instruments().size(),
-          "at most load_capacity " + day.loadCapacity());
+          "load-too-full",
+          load.instruments().size(),
+          day.loadCapacity());
       long together = day.running(facts.loads(), load.startMin());
       fault(
           together > day.sterilisers(),
           at + ".start",
-          together + " loads run at once",
-          "at most sterilisers " + day.sterilisers());
+          "too-many-loads",
+          (int) together,
+          day.sterilisers());
       load.instruments().forEach(ref -> known(ref, at + ".instruments"));
     }
     Set<String> taken = new HashSet<>();
@@ -213,28 +193,12 @@ final class DayCheck {
       known(tray.instrument(), at);
       Appointment a = day.appointment(tray.appointment()).orElse(null);
       if (a == null) {
-        fault(
-            true,
-            at + ".appointment",
-            quoted(tray.appointment()) + " is not on the day list",
-            "the id of an appointment");
+        fault(true, at + ".appointment", "no-appointment", tray.appointment());
       } else if (!a.needs().contains(tray.instrument().type())) {
-        fault(
-            true,
-            at + ".type",
-            quoted(tray.instrument().type()) + " is not among the needs of " + a.id(),
-            "one of its needs");
+        fault(true, at + ".type", "not-needed", tray.instrument().type(), a.id());
       } else {
-        fault(
-            !taken.add(a.id() + "\n" + tray.instrument().type()),
-            at,
-            "fills a need that is filled already",
-            "each need once");
+        fault(!taken.add(a.id() + "\n" + tray.instrument().type()), at, "need-filled");
       }
     }
-  }
-
-  private static String quoted(String name) {
-    return "\"" + name + "\"";
   }
 }

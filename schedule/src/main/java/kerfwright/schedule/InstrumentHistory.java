@@ -27,7 +27,7 @@ public record InstrumentHistory(int uses, boolean clean, int fromMin) {
     List<Event> events = new ArrayList<>();
     for (SteriliserLoad load : day.facts().loads()) {
       if (load.instruments().contains(self)) {
-        events.add(new Event(load.startMin(), true, load.startMin() + day.loadMin(), "a load"));
+        events.add(new Event(load.startMin(), true, load.startMin() + day.loadMin(), ""));
       }
     }
     for (TrayPlace tray : day.facts().trays()) {
@@ -42,29 +42,23 @@ public record InstrumentHistory(int uses, boolean clean, int fromMin) {
     int from = Integer.MIN_VALUE;
     for (Event e : events) {
       if (e.atMin() < from) {
-        faults.add(conflict(self, e, "is not ready for it yet"));
+        faults.add(conflict(self, e, e.load() ? "load-too-early" : "tray-too-early"));
       }
       if (!e.load() && !clean) {
-        faults.add(conflict(self, e, "is dirty by then"));
+        faults.add(conflict(self, e, "dirty"));
       }
       uses += e.load() ? 0 : 1;
       clean = e.load();
       from = e.load() ? e.endMin() : e.endMin() + day.cleaningMin();
     }
     if (uses > stock.life()) {
-      faults.add(
-          new DayFault(
-              "on_trays",
-              self.type() + " " + index + " would have " + uses + " uses",
-              "at most its life of " + stock.life()));
+      faults.add(new DayFault("on_trays", "worn", self.type(), index, uses, stock.life()));
     }
     return new InstrumentHistory(uses, clean, Math.max(0, from));
   }
 
-  private static DayFault conflict(InstrumentRef self, Event e, String what) {
+  private static DayFault conflict(InstrumentRef self, Event e, String code) {
     return new DayFault(
-        e.load() ? "running_loads" : "on_trays",
-        self.type() + " " + self.index() + " is put to " + e.name() + " but " + what,
-        "facts that can have happened one after the other");
+        e.load() ? "running_loads" : "on_trays", code, self.type(), self.index(), e.name());
   }
 }

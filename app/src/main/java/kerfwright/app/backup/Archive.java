@@ -17,6 +17,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import kerfwright.app.input.BadFile;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Private;
 import kerfwright.app.storage.Snapshot;
@@ -139,7 +140,7 @@ final class Archive {
     if (zip.isEncrypted()) {
       if (key == null) {
         zip.close();
-        throw new IOException("is locked; give its key by --key");
+        throw new BadFile("backup.locked");
       }
       zip.setPassword(key.toCharArray());
     }
@@ -155,13 +156,13 @@ final class Archive {
   static InputStream open(ZipFile zip, String name) throws IOException {
     FileHeader entry = zip.getFileHeader(name);
     if (entry == null) {
-      throw new IOException("lacks " + name);
+      throw new BadFile("backup.lacks", name);
     }
     try {
       return new BufferedInputStream(zip.getInputStream(entry));
     } catch (ZipException wrong) {
       throw wrong.getType() == ZipException.Type.WRONG_PASSWORD
-          ? new IOException("is not opened by this key", wrong)
+          ? new BadFile("backup.other-key")
           : wrong;
     }
   }
@@ -172,7 +173,7 @@ final class Archive {
       in.transferTo(new DigestOutputStream(OutputStream.nullOutputStream(), sum));
     }
     if (!hex(sum).equals(expected)) {
-      throw new IOException("is damaged: " + name + " does not match its sum");
+      throw new BadFile("backup.damaged", name);
     }
   }
 

@@ -71,7 +71,7 @@ public final class BackupPages {
     values.put("running", running);
     values.put("files", backups == null ? List.of() : backups.files());
     values.put("ahead", backups == null ? 0 : backups.ahead());
-    values.put("fault", backups == null ? "" : backups.fault());
+    values.put("fault", backups == null ? null : backups.fault());
     values.put("key", backups == null ? "" : backups.key());
     values.put("roots", backups == null ? "" : backups.roots().shown());
     values.put("version", settings.read().version());

@@ -17,10 +17,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import kerfwright.app.input.BadFile;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Private;
 import kerfwright.app.today.ClockNotices;
 import kerfwright.practice.setting.Settings;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -45,7 +47,7 @@ public final class Backups implements AutoCloseable {
             return thread;
           });
   private volatile boolean running;
-  private volatile String fault = "";
+  private volatile @Nullable Message fault;
   private volatile Optional<LocalDateTime> last = Optional.empty();
 
   /**
@@ -84,7 +86,7 @@ public final class Backups implements AutoCloseable {
         make();
       }
     } catch (RuntimeException failed) {
-      fault = String.valueOf(failed.getMessage());
+      fault = BadFile.why(failed);
       LOG.error("The backup failed", failed);
     }
   }
@@ -118,7 +120,7 @@ public final class Backups implements AutoCloseable {
     running = true;
     try {
       if (folder == null) {
-        throw new IOException("no folder is set");
+        throw new BadFile("backup.no-folder");
       }
       List<String> damage = database.damage();
       if (watch != null && watch.stopped() || !damage.isEmpty()) {
@@ -126,7 +128,7 @@ public final class Backups implements AutoCloseable {
         if (watch != null) {
           watch.lookForDamage();
         }
-        throw new IOException("the practice's file is damaged or gone: " + damage);
+        throw new BadFile("backup.not-sound", String.join("; ", damage));
       }
       if (outside(folder)) {
         Files.createDirectories(folder);
@@ -141,9 +143,9 @@ public final class Backups implements AutoCloseable {
       for (BackupFile one : Rotation.superfluous(sound(files()), plan.daily(), plan.weekly())) {
         Files.deleteIfExists(one.file());
       }
-      fault = "";
+      fault = null;
     } catch (IOException | RuntimeException failed) {
-      fault = failed.getClass().getSimpleName() + ": " + failed.getMessage();
+      fault = BadFile.why(failed);
       LOG.error("The backup failed", failed);
     } finally {
       look();
@@ -179,8 +181,8 @@ public final class Backups implements AutoCloseable {
     return running;
   }
 
-  /** What went wrong the last time, empty where nothing did. */
-  String fault() {
+  /** What went wrong the last time, null where nothing did. */
+  @Nullable Message fault() {
     return fault;
   }
 

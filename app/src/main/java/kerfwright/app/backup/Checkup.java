@@ -66,7 +66,7 @@ final class Checkup {
     try (Database database = Place.reading(folder)) {
       checkup.look(database);
     } catch (BadInput closed) {
-      checkup.add(State.ILL, "doctor.closed", closed.faults().get(0).oneLine());
+      checkup.add(State.ILL, "doctor.closed", closed.faults().get(0).placed());
     }
     return checkup.found;
   }

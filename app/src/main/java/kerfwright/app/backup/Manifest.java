@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.app.input.BadFile;
 import kerfwright.app.storage.Seal;
 import kerfwright.app.storage.TableShape;
 import org.jspecify.annotations.Nullable;
@@ -73,7 +74,7 @@ record Manifest(String schema, Instant madeAt, @Nullable Seal seal, List<Entry> 
   static Manifest read(byte[] bytes) throws IOException {
     JsonNode node = JSON.readTree(bytes);
     if (!FORMAT.equals(node.path("archive").asText())) {
-      throw new IOException("is no archive of this program (format " + FORMAT + ")");
+      throw new BadFile("backup.no-archive", FORMAT);
     }
     List<Entry> tables = new ArrayList<>();
     try {
@@ -98,7 +99,7 @@ record Manifest(String schema, Instant madeAt, @Nullable Seal seal, List<Entry> 
       Seal seal = Seal.of(node.path("seal").asText()).orElse(null);
       return new Manifest(schema, Instant.parse(node.required("madeAt").asText()), seal, tables);
     } catch (IllegalArgumentException | java.time.DateTimeException broken) {
-      throw new IOException("has a manifest that cannot be read: " + broken.getMessage(), broken);
+      throw new BadFile("backup.no-manifest", String.valueOf(broken.getMessage()));
     }
   }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Private;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** Where a command finds the practice: the folder it names, or the server the environment names. */
@@ -20,7 +21,7 @@ final class Place {
     }
     Path file = given(folder).resolve(Database.FILE);
     if (!Files.isRegularFile(file)) {
-      throw new BadInput("--data", "there is no practice in " + folder);
+      throw new BadInput("--data", Message.of("backup.no-practice", String.valueOf(folder)));
     }
     return Database.file(file);
   }
@@ -33,7 +34,7 @@ final class Place {
     }
     Path file = given(folder).resolve(Database.FILE);
     if (!Files.isRegularFile(file)) {
-      throw new BadInput("--data", "there is no practice in " + folder);
+      throw new BadInput("--data", Message.of("backup.no-practice", String.valueOf(folder)));
     }
     return Database.reading(file);
   }
@@ -49,15 +50,14 @@ final class Place {
       Private.folder(into);
       Private.file(into.resolve(Database.FILE));
     } catch (IOException refused) {
-      throw new BadInput("--data", "the folder " + into + " cannot be made");
+      throw new BadInput("--data", Message.of("fault.folder-not-made", into.toString()));
     }
     return Database.file(into.resolve(Database.FILE), schema);
   }
 
   private static Path given(@Nullable Path folder) throws BadInput {
     if (folder == null) {
-      throw new BadInput(
-          "--data", "the folder of the practice was expected (or " + Database.VARIABLE + ")");
+      throw new BadInput("--data", Message.of("backup.no-folder-given", Database.VARIABLE));
     }
     return folder;
   }
@@ -68,8 +68,7 @@ final class Place {
       return null;
     }
     if (folder != null) {
-      throw new BadInput(
-          "--data", "and " + Database.VARIABLE + " are both given; give one of them");
+      throw new BadInput("--data", Message.of("command.both-given", Database.VARIABLE));
     }
     return url.strip();
   }

@@ -6,10 +6,7 @@ import picocli.CommandLine.Option;
 
 /** Which practice a command is about. */
 final class PracticeOption {
-  @Option(
-      names = "--data",
-      paramLabel = "DIR",
-      description = "Folder of the practice. KERFWRIGHT_DATABASE names a PostgreSQL instead.")
+  @Option(names = "--data", paramLabel = "DIR")
   private @Nullable Path folder;
 
   @Nullable Path folder() {

@@ -13,12 +13,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import kerfwright.app.input.BadFile;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Refill;
 import kerfwright.app.storage.Seal;
 import kerfwright.app.storage.Snapshot;
 import kerfwright.app.storage.TableShape;
+import kerfwright.quantity.Message;
 import net.lingala.zip4j.ZipFile;
 import org.jspecify.annotations.Nullable;
 
@@ -64,20 +66,19 @@ final class Restoration {
 
   private Manifest run(Opener opener) throws BadInput {
     if (!Files.isRegularFile(archive)) {
-      throw new BadInput(archive.toString(), "there is no such file");
+      throw new BadInput(archive.toString(), Message.of("fault.no-file"));
     }
     try {
       Manifest manifest = Archive.check(archive, key);
       try (Database database = opener.open(manifest.schema())) {
         if (!isEmpty(database, manifest)) {
-          throw new BadInput(
-              "restore", "the practice there is not empty; give a new folder or database");
+          throw new BadInput("restore", Message.of("backup.not-empty"));
         }
         refill(database, manifest);
       }
       return manifest;
     } catch (IOException broken) {
-      throw new BadInput(archive.getFileName().toString(), String.valueOf(broken.getMessage()));
+      throw new BadInput(archive.getFileName().toString(), BadFile.why(broken));
     }
   }
 
@@ -90,12 +91,7 @@ final class Restoration {
         Snapshot there = Snapshot.of(database)) {
       if (!there.schema().equals(manifest.schema())) {
         throw new BadInput(
-            "restore",
-            "the database there has schema "
-                + there.schema()
-                + ", the archive has "
-                + manifest.schema()
-                + "; give a new folder or database, or the program the archive was made with");
+            "restore", Message.of("backup.other-schema", there.schema(), manifest.schema()));
       }
       return sorted(Archive.sums(empty)).equals(sorted(Archive.sums(there)));
     } finally {
@@ -120,7 +116,7 @@ final class Restoration {
         Manifest.Entry entry = kept.get(table.name());
         if (entry == null || !entry.shape().columns().equals(table.columns())) {
           throw new BadInput(
-              archive.getFileName().toString(), "does not fit the table " + table.name());
+              archive.getFileName().toString(), Message.of("backup.other-table", table.name()));
         }
         try (InputStream in = Archive.open(zip, entry.jsonFile());
             JsonParser json = JSON.createParser(in)) {
@@ -135,10 +131,7 @@ final class Restoration {
       }
       Seal seal = manifest.seal();
       if (!refill.chains().hold() || seal != null && !seal.agrees(refill.filled().seal())) {
-        throw new BadInput(
-            archive.getFileName().toString(),
-            "its record was changed past the program: the chain does not hold or ends elsewhere"
-                + " than it should; nothing was restored. Take the backup before it");
+        throw new BadInput(archive.getFileName().toString(), Message.of("backup.chain-broken"));
       }
       refill.keep();
     }
@@ -153,13 +146,13 @@ final class Restoration {
     for (int i = 0; i < values.length; i++) {
       TableShape.Column column = table.columns().get(i);
       if (!column.name().equals(json.nextFieldName())) {
-        throw new IOException("has a row without " + table.name() + "." + column.name());
+        throw new BadFile("backup.row-without", table.name() + "." + column.name());
       }
       json.nextToken();
       values[i] = value(json, column.kind());
     }
     if (json.nextToken() != JsonToken.END_OBJECT) {
-      throw new IOException("has a row with more than its columns in " + table.name());
+      throw new BadFile("backup.row-with-more", table.name());
     }
     return values;
   }

@@ -102,7 +102,7 @@ public final class CaseReader {
     PulpState pulp = pulp(fields);
     Known known = KnownField.read(fields, Known.FILM);
     String restoration = restoration(fields);
-    String intended = fields.oneOf("intended", "intended restoration", catalogue.intended(), false);
+    String intended = fields.oneOf("intended", "intended-restoration", catalogue.intended(), false);
     Lesion lesion = LesionField.read(fields);
     LayerFields layerFields = new LayerFields(catalogue);
     Mouth mouth =
@@ -212,7 +212,7 @@ public final class CaseReader {
 
   private static @Nullable PulpState pulp(Fields fields) {
     List<String> ids = Arrays.stream(PulpState.values()).map(PulpState::id).toList();
-    String id = fields.oneOf("pulp", "pulp state", ids, false);
+    String id = fields.oneOf("pulp", "pulp-state", ids, false);
     return Identified.of(PulpState.class, id).orElse(null);
   }
 

@@ -9,7 +9,7 @@ final class KnownField {
   private KnownField() {}
 
   static Known read(Fields fields, Known otherwise) {
-    String id = fields.oneOf("known", "way of knowing", Known.ids(), false);
+    String id = fields.oneOf("known", "way-of-knowing", Known.ids(), false);
     return Identified.of(Known.class, id).orElse(otherwise);
   }
 }

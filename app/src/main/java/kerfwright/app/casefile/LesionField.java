@@ -15,7 +15,7 @@ final class LesionField {
     if (lesion == null) {
       return null;
     }
-    String depth = lesion.oneOf("depth", "depth of decay", Lesion.Depth.ids(), true);
+    String depth = lesion.oneOf("depth", "depth-of-decay", Lesion.Depth.ids(), true);
     String activity = lesion.oneOf("activity", "activity", Lesion.Activity.ids(), false);
     String texture = lesion.oneOf("texture", "texture", Lesion.Texture.ids(), false);
     lesion.rejectUnknown();

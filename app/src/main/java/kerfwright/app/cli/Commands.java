@@ -2,24 +2,35 @@ package kerfwright.app.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.concurrent.Callable;
 import kerfwright.app.Wiring;
 import kerfwright.app.backup.DoctorCommand;
 import kerfwright.app.backup.ExportCommand;
 import kerfwright.app.backup.RestoreCommand;
 import kerfwright.app.backup.UpgradeCommand;
 import kerfwright.app.day.DayCommand;
-import org.jspecify.annotations.Nullable;
+import kerfwright.app.input.BadInput;
+import kerfwright.app.words.Language;
+import kerfwright.quantity.Message;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Option;
 
 /** The command line of contract 1. Only commands that work are listed. */
 public final class Commands {
+  private static final String LANGUAGE = "--language";
+
   private Commands() {}
 
   /** Runs one command and tells its exit code. */
-  public static int run(Wiring wiring, Terminal terminal, String... arguments) {
+  public static int run(Wiring wiring, Terminal process, String... arguments) {
+    Language language;
+    try {
+      language = language(arguments);
+    } catch (BadInput unknown) {
+      return process.badInput(unknown);
+    }
+    Terminal terminal = process.in(language);
     CommandLine line = new CommandLine(new Top());
     line.addSubcommand(new ServeCommand(wiring, terminal));
     line.addSubcommand(new PlanCommand(wiring, terminal));
@@ -28,40 +39,53 @@ public final class Commands {
     line.addSubcommand(new ToothCommand(terminal));
     line.addSubcommand(new MaterialCommand(terminal));
     line.addSubcommand(new HeatCommand(terminal));
-    line.addSubcommand(new DayCommand(terminal.out(), terminal.err(), new PlanNeeds(wiring)));
+    line.addSubcommand(
+        new DayCommand(terminal.say(), terminal::print, terminal.err(), new PlanNeeds(wiring)));
     line.addSubcommand(new EvidenceCommand(terminal));
     line.addSubcommand(new OwnCutCommand(terminal));
     line.addSubcommand(new RecordCommand(terminal));
-    line.addSubcommand(new ExportCommand(terminal.err()));
-    line.addSubcommand(new RestoreCommand(terminal.err()));
-    line.addSubcommand(new UpgradeCommand(terminal.err()));
-    line.addSubcommand(new DoctorCommand(terminal.out()));
+    line.addSubcommand(new ExportCommand(terminal.say(), terminal.err()));
+    line.addSubcommand(new RestoreCommand(terminal.say(), terminal.err()));
+    line.addSubcommand(new UpgradeCommand(terminal.say(), terminal.err()));
+    line.addSubcommand(new DoctorCommand(terminal.say(), terminal.out()));
+    line.setResourceBundle(new HelpTexts(terminal.say()));
     line.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
+    line.setParameterExceptionHandler((failure, typed) -> terminal.wrongUse(failure));
     line.setExecutionExceptionHandler(
         (failure, command, parsed) -> terminal.handle(failure, command));
     return line.execute(arguments);
   }
 
-  @Command(
-      name = "kerfwright",
-      mixinStandardHelpOptions = true,
-      version = "kerfwright 0.1.0",
-      description = "Plans the cut of rotary instruments through the layers of a tooth.",
-      footer = {
-        "",
-        "Exit codes: 0 done, 1 refused (the finding is printed), 2 bad input.",
-        "A planning aid for licensed clinicians; makers' limits and local rules come first."
-      })
-  private static final class Top implements Runnable {
-    @Spec private @Nullable CommandSpec spec;
+  /** The language is needed before the rest is read: help and faults are told in it too. */
+  private static Language language(String... arguments) throws BadInput {
+    String asked = Language.ENGLISH.id();
+    for (int i = 0; i < arguments.length; i++) {
+      if (arguments[i].startsWith(LANGUAGE + "=")) {
+        asked = arguments[i].substring(LANGUAGE.length() + 1);
+      } else if (arguments[i].equals(LANGUAGE) && i + 1 < arguments.length) {
+        asked = arguments[i + 1];
+      }
+    }
+    Language known = Language.byId(asked).orElse(null);
+    if (known == null) {
+      throw new BadInput(LANGUAGE, Message.of("command.language", asked));
+    }
+    return known;
+  }
+
+  @Command(name = "kerfwright", mixinStandardHelpOptions = true, version = "kerfwright 0.1.0")
+  private static final class Top implements Callable<Integer> {
+    @Option(
+        names = LANGUAGE,
+        paramLabel = "LANG",
+        defaultValue = "en",
+        scope = CommandLine.ScopeType.INHERIT)
+    private String language = "";
 
     @Override
-    public void run() {
-      if (spec != null) {
-        throw new CommandLine.ParameterException(
-            spec.commandLine(), "A command is missing, for example: kerfwright plan CASE.yaml");
-      }
+    public Integer call() throws BadInput {
+      throw new BadInput("kerfwright", Message.of("command.none"));
     }
   }
 }

@@ -7,14 +7,11 @@ import kerfwright.planner.evidence.EvidenceReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-@Command(
-    name = "evidence",
-    mixinStandardHelpOptions = true,
-    description = "Holds every published finding against what the models compute for it.")
+@Command(name = "evidence", mixinStandardHelpOptions = true)
 final class EvidenceCommand implements Callable<Integer> {
   private final Terminal terminal;
 
-  @Option(names = "--json", description = "Print one JSON object (evidence/1).")
+  @Option(names = "--json")
   private boolean json;
 
   EvidenceCommand(Terminal terminal) {
@@ -27,7 +24,7 @@ final class EvidenceCommand implements Callable<Integer> {
     if (json) {
       terminal.printJson(EvidenceJson.text(report));
     } else {
-      terminal.print(EvidenceText.of(report));
+      terminal.print(EvidenceText.of(terminal.say(), report));
     }
     return Terminal.DONE;
   }

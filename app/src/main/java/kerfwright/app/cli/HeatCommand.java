@@ -11,31 +11,27 @@ import kerfwright.app.heatfile.HeatFile;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.TimeLimit;
 import kerfwright.app.json.JsonText;
+import kerfwright.app.words.Say;
 import kerfwright.physics.heat.field.HeatProbe;
 import kerfwright.physics.heat.field.HeatProblem;
 import kerfwright.physics.heat.field.HeatSolution;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(
-    name = "heat",
-    mixinStandardHelpOptions = true,
-    description = {
-      "Computes temperatures at probes against time in a layered body.",
-      "Coolant reaches the spot in pauses, and what lies outside it always."
-    })
+@Command(name = "heat", mixinStandardHelpOptions = true)
 final class HeatCommand implements Callable<Integer> {
   private static final int ROWS = 20;
   private static final Duration LONGEST = Duration.ofSeconds(60);
 
   private final Terminal terminal;
 
-  @Parameters(paramLabel = "PROBLEM.yaml", description = "The heat problem.")
+  @Parameters(paramLabel = "PROBLEM.yaml", descriptionKey = "problem")
   private @Nullable Path file;
 
-  @Option(names = "--json", description = "Print one JSON object (heat/1).")
+  @Option(names = "--json")
   private boolean json;
 
   HeatCommand(Terminal terminal) {
@@ -45,7 +41,7 @@ final class HeatCommand implements Callable<Integer> {
   @Override
   public Integer call() throws BadInput {
     if (file == null) {
-      throw new BadInput("heat", "a heat problem was expected");
+      throw new BadInput("heat", Message.of("command.heat-no-problem"));
     }
     HeatProblem problem = HeatFile.read(file);
     long begun = System.nanoTime();
@@ -53,21 +49,19 @@ final class HeatCommand implements Callable<Integer> {
     try {
       solution =
           TimeLimit.within(
-              LONGEST,
-              file.toString(),
-              "a coarser mesh, a longer step, fewer outputs or a larger error_k make it shorter",
-              problem::solve);
+              LONGEST, file.toString(), Message.of("command.heat-shorter"), problem::solve);
     } catch (IllegalArgumentException outside) {
-      throw new BadInput(file.toString(), String.valueOf(outside.getMessage()));
+      throw new BadInput(
+          file.toString(), Message.of("fault.plain", String.valueOf(outside.getMessage())));
     }
     double seconds = (System.nanoTime() - begun) * 1e-9;
     if (json) {
       terminal.printJson(JsonText.of(json(problem, solution, seconds)));
     } else {
-      terminal.print(text(problem, solution));
+      terminal.print(text(terminal.say(), problem, solution));
     }
     if (!solution.reached()) {
-      terminal.say("the error asked for was not reached on the finest mesh; see errorEstimateK");
+      terminal.tell("command.heat-not-reached");
     }
     return Terminal.DONE;
   }
@@ -103,35 +97,37 @@ final class HeatCommand implements Callable<Integer> {
     return all;
   }
 
-  private static String text(HeatProblem problem, HeatSolution solution) {
-    StringBuilder text = new StringBuilder("   time, s");
+  private static String text(Say say, HeatProblem problem, HeatSolution solution) {
+    StringBuilder text = new StringBuilder(say.at("command.heat-time"));
     for (HeatProbe probe : problem.probes()) {
-      text.append(String.format(Locale.ROOT, "  r %.2f z %.2f", probe.rMm(), probe.zMm()));
+      text.append(
+          say.figures(String.format(Locale.ROOT, "  r %.2f z %.2f", probe.rMm(), probe.zMm())));
     }
-    text.append("   (mm; temperatures in degC)\n");
+    text.append(say.at("command.heat-units")).append('\n');
     double[] times = solution.timesS();
     int every = Math.max(1, times.length / ROWS);
     for (int i = 0; i < times.length; i++) {
       if ((i + 1) % every == 0 || i == times.length - 1) {
-        text.append(String.format(Locale.ROOT, "%10.3f", times[i]));
+        text.append(say.figures(String.format(Locale.ROOT, "%10.3f", times[i])));
         for (int p = 0; p < problem.probes().size(); p++) {
-          text.append(String.format(Locale.ROOT, "  %13.3f", solution.temperaturesC(p)[i]));
+          text.append(
+              say.figures(String.format(Locale.ROOT, "  %13.3f", solution.temperaturesC(p)[i])));
         }
         text.append('\n');
       }
     }
     text.append(
-        String.format(
-            Locale.ROOT,
-            "Mesh: %d x %d cells, step %.3g s.",
+        say.at(
+            "command.heat-mesh",
             solution.cellsR(),
             solution.cellsZ(),
-            solution.stepS()));
+            say.figures(String.format(Locale.ROOT, "%.3g", solution.stepS()))));
     double error = solution.errorEstimateK();
     text.append(
         Double.isNaN(error)
-            ? " The mesh was given: its error is not known.\n"
-            : String.format(Locale.ROOT, " Estimated error %.2g K.\n", error));
+            ? say.at("command.heat-error-unknown")
+            : say.at("command.heat-error", say.figures(String.format(Locale.ROOT, "%.2g", error))));
+    text.append('\n');
     return text.toString();
   }
 }

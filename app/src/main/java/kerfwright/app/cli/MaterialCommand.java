@@ -7,35 +7,34 @@ import java.util.List;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.json.JsonText;
+import kerfwright.app.reference.Written;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.material.MaterialReport;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.catalogue.material.ModelInput;
-import kerfwright.catalogue.material.Property;
 import kerfwright.catalogue.material.PropertyValue;
 import kerfwright.catalogue.source.Sources;
-import kerfwright.quantity.Identified;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(
-    name = "material",
-    mixinStandardHelpOptions = true,
-    description = "Shows every value known of a material, with range, source and standing.")
+@Command(name = "material", mixinStandardHelpOptions = true)
 final class MaterialCommand implements Callable<Integer> {
   private final Terminal terminal;
 
-  @Parameters(paramLabel = "MATERIAL", description = "Its id, e.g. lithium-disilicate.")
+  @Parameters(paramLabel = "MATERIAL", descriptionKey = "material")
   private String id = "";
 
-  @Option(names = "--json", description = "Print one JSON object (material/1).")
+  @Option(names = "--json")
   private boolean json;
 
   MaterialCommand(Terminal terminal) {
@@ -48,44 +47,47 @@ final class MaterialCommand implements Callable<Integer> {
     MaterialReport report = materials.report(id).orElse(null);
     if (report == null) {
       String known = String.join(", ", materials.ids());
-      String problem = "there is no material '" + id + "'; expected one of " + known;
+      Message problem = Message.of("fault.unknown", Message.of("fault.what-material"), id, known);
       String nearest = NearestName.nearest(id, materials.ids()).orElse(null);
       throw new BadInput(List.of(new Fault("material", 0, "", problem, nearest)));
     }
     if (json) {
       terminal.printJson(JsonText.of(json(report)));
     } else {
-      terminal.print(text(report));
+      terminal.print(text(terminal.say(), report));
     }
     return Terminal.DONE;
   }
 
-  private static String text(MaterialReport report) {
+  private static String text(Say say, MaterialReport report) {
     StringBuilder text = new StringBuilder();
-    text.append(report.material().label()).append(" (").append(report.material().id());
-    text.append(", ").append(report.material().group().id());
-    text.append(")\n");
+    text.append(Labels.material(say, report.material()))
+        .append(" (")
+        .append(report.material().id());
+    text.append(", ").append(Written.group(say, report.material().group())).append(")\n");
     if (!report.note().isBlank()) {
       text.append(report.note()).append('\n');
     }
-    text.append("\nWhat the models take\n");
+    text.append('\n').append(say.at("reference.what-models-take")).append('\n');
     for (ModelInput input : report.modelInputs()) {
-      text.append("  ").append(input.property().label()).append(": ");
-      text.append(figures(input.low(), input.typical(), input.high(), input.property().unit()));
-      text.append(standing(input.basis().label(), input.sources())).append('\n');
-      line(text, input.note());
+      text.append("  ").append(Written.property(say, input.property())).append(": ");
+      text.append(
+          Written.figures(
+              say, input.low(), input.typical(), input.high(), input.property().unit()));
+      text.append("  ").append(Written.standing(say, input.basis(), input.sources()));
+      line(text.append('\n'), input.note());
     }
-    text.append("\nPublished and recalled values\n");
+    text.append('\n').append(say.at("reference.published")).append('\n');
     for (PropertyValue value : report.material().values()) {
-      text.append("  ").append(label(value.property())).append(": ");
-      text.append(figures(value.low(), value.typical(), value.high(), value.unit()));
-      text.append(standing(value.basis().label(), value.sources())).append('\n');
-      line(text, value.conditions());
+      text.append("  ").append(Written.property(say, value.property())).append(": ");
+      text.append(Written.figures(say, value.low(), value.typical(), value.high(), value.unit()));
+      text.append("  ").append(Written.standing(say, value.basis(), value.sources()));
+      line(text.append('\n'), value.conditions());
       line(text, value.locator());
       line(text, value.note());
     }
-    text.append("\nSources\n");
-    keys(report)
+    text.append('\n').append(say.at("reference.place-sources")).append('\n');
+    keys(say, report)
         .forEach(
             (key, citation) ->
                 text.append("  [").append(key).append("] ").append(citation).append('\n'));
@@ -98,44 +100,17 @@ final class MaterialCommand implements Callable<Integer> {
     }
   }
 
-  private static String label(String property) {
-    return Identified.of(Property.class, property).map(Property::label).orElse(property);
-  }
-
-  private static String standing(String basis, List<SourceKey> sources) {
-    String keys = sources.stream().map(SourceKey::key).collect(Collectors.joining(", "));
-    return "  [" + basis + (keys.isEmpty() ? "" : "; " + keys) + "]";
-  }
-
-  private static String figures(
-      @Nullable Double low, @Nullable Double typical, @Nullable Double high, String unit) {
-    String ends = "";
-    if (low != null && high != null) {
-      ends = low.equals(high) ? "" : number(low) + " to " + number(high);
-    } else if (low != null) {
-      ends = "from " + number(low);
-    } else if (high != null) {
-      ends = "up to " + number(high);
-    }
-    String figures = ends.isEmpty() ? "unknown" : ends;
-    if (typical != null) {
-      figures = number(typical) + (ends.isEmpty() ? "" : " (" + ends + ")");
-    }
-    return unit.equals("1") || figures.equals("unknown") ? figures : figures + " " + unit;
-  }
-
-  private static String number(double value) {
-    return JsonText.number(value).decimalValue().toString();
-  }
-
-  private static TreeMap<String, String> keys(MaterialReport report) {
+  private static TreeMap<String, String> keys(Say say, MaterialReport report) {
     TreeSet<SourceKey> used = new TreeSet<>();
     report.modelInputs().forEach(input -> used.addAll(input.sources()));
     report.material().values().forEach(value -> used.addAll(value.sources()));
     TreeMap<String, String> citations = new TreeMap<>();
     for (SourceKey key : used) {
       String unknown =
-          key.equals(SourceKey.COMMON_PRACTICE) ? "common practice, no source" : "not registered";
+          say.at(
+              key.equals(SourceKey.COMMON_PRACTICE)
+                  ? "command.source-practice"
+                  : "command.source-unknown");
       citations.put(key.key(), Sources.packaged().find(key).map(s -> s.citation()).orElse(unknown));
     }
     return citations;
@@ -171,7 +146,7 @@ final class MaterialCommand implements Callable<Integer> {
       one.put("note", value.note());
     }
     ObjectNode sources = json.putObject("sources");
-    keys(report).forEach(sources::put);
+    keys(Say.in(Language.ENGLISH), report).forEach(sources::put);
     return json;
   }
 

@@ -5,40 +5,36 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.json.JsonText;
+import kerfwright.app.reference.NumberWords;
+import kerfwright.app.reference.Written;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.Provenance;
 import kerfwright.catalogue.number.IsoNumber;
 import kerfwright.catalogue.number.MalformedNumberException;
 import kerfwright.catalogue.number.NumberExplanation;
 import kerfwright.catalogue.number.NumberGroup;
-import kerfwright.quantity.SourceKey;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(
-    name = "number",
-    mixinStandardHelpOptions = true,
-    description = {
-      "Explains an ISO 6360 number of 15, 18 or 9 digits, group by group.",
-      "With --us, tells a US bur size and the ISO 6360 numbers it may stand for."
-    })
+@Command(name = "number", mixinStandardHelpOptions = true)
 final class NumberCommand implements Callable<Integer> {
+  private static final Say ENGLISH = Say.in(Language.ENGLISH);
+
   private final Terminal terminal;
 
-  @Parameters(
-      paramLabel = "NUMBER",
-      arity = "0..*",
-      description = "The number, e.g. \"806 314 001 524 016\".")
+  @Parameters(paramLabel = "NUMBER", descriptionKey = "number", arity = "0..*")
   private List<String> number = List.of();
 
-  @Option(names = "--us", paramLabel = "SIZE", description = "A US bur size, e.g. 330.")
+  @Option(names = "--us", paramLabel = "SIZE")
   private @Nullable String us;
 
-  @Option(names = "--json", description = "Print one JSON object (number/1).")
+  @Option(names = "--json")
   private boolean json;
 
   NumberCommand(Terminal terminal) {
@@ -52,42 +48,36 @@ final class NumberCommand implements Callable<Integer> {
       if (json) {
         terminal.printJson(JsonText.of(answer.json()));
       } else {
-        terminal.print(answer.text());
+        terminal.print(answer.text(terminal.say()));
       }
       return Terminal.DONE;
     }
     if (us != null || number.isEmpty()) {
-      throw new BadInput("number", "either a number or --us with a size was expected");
+      throw new BadInput("number", Message.of("command.number-none"));
     }
     NumberExplanation explained;
     try {
       explained = IsoNumber.parse(String.join(" ", number)).explain();
     } catch (MalformedNumberException malformed) {
-      throw new BadInput("number", String.valueOf(malformed.getMessage()));
+      throw new BadInput("number", malformed.remark().message());
     }
     if (json) {
       terminal.printJson(JsonText.of(json(explained)));
     } else {
-      terminal.print(text(explained));
+      terminal.print(text(terminal.say(), explained));
     }
     return Terminal.DONE;
   }
 
-  private static String text(NumberExplanation explained) {
+  private static String text(Say say, NumberExplanation explained) {
     StringBuilder text = new StringBuilder("ISO " + explained.number().encode() + "\n");
     for (NumberGroup group : explained.groups()) {
-      text.append("  ").append(group.digits()).append("  ").append(group.role().label());
-      text.append(": ").append(group.meaning()).append(standing(group.provenance())).append('\n');
+      Provenance known = group.provenance();
+      text.append("  ").append(group.digits()).append("  ").append(NumberWords.role(say, group));
+      text.append(": ").append(NumberWords.meaning(say, explained, group));
+      text.append(known == null ? "" : " " + Written.standing(say, known)).append('\n');
     }
     return text.toString();
-  }
-
-  private static String standing(@Nullable Provenance known) {
-    if (known == null) {
-      return "";
-    }
-    String keys = known.sources().stream().map(SourceKey::key).collect(Collectors.joining(", "));
-    return " [" + known.inWords() + (keys.isEmpty() ? "" : "; " + keys) + "]";
   }
 
   private static ObjectNode json(NumberExplanation explained) {
@@ -101,7 +91,7 @@ final class NumberCommand implements Callable<Integer> {
       one.put("digits", group.digits());
       one.put("role", group.role().id());
       one.put("known", group.known());
-      one.put("meaning", group.meaning());
+      one.put("meaning", NumberWords.meaning(ENGLISH, explained, group));
       Provenance known = group.provenance();
       one.put("basis", known == null ? null : known.basis().label());
       one.put("confidence", known == null ? null : known.confidence().label());

@@ -8,17 +8,13 @@ import kerfwright.catalogue.operation.OperationTable;
 import kerfwright.catalogue.table.BadDataException;
 import kerfwright.catalogue.table.DataFault;
 import kerfwright.planner.operation.Laying;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** A folder of operations of the practice's own, taken in before anything is planned. */
 final class OperationsOption {
-  @Option(
-      names = "--operations",
-      paramLabel = "DIR",
-      description =
-          "Folder with procedures of your own: values.csv, variants.csv and texts_<language>"
-              + ".properties (docs/operations.md). They stand beside the packaged ones.")
+  @Option(names = "--operations", paramLabel = "DIR")
   private @Nullable Path folder;
 
   void take() throws BadInput {
@@ -37,6 +33,7 @@ final class OperationsOption {
 
   private static Fault fault(DataFault told) {
     String field = told.column().equals("-") ? "" : told.column();
-    return new Fault(told.file(), (int) told.line(), field, told.expected(), null);
+    return new Fault(
+        told.file(), (int) told.line(), field, Message.of("fault.plain", told.expected()), null);
   }
 }

@@ -17,92 +17,47 @@ import kerfwright.app.storage.cases.StoredRecord;
 import kerfwright.app.storage.cases.StoredRuns;
 import kerfwright.app.storage.people.StoredSettings;
 import kerfwright.app.storage.stock.StoredDrawer;
-import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.planner.casework.OwnPace.Factor;
 import kerfwright.practice.learning.Narrowed;
 import kerfwright.practice.learning.OwnCut;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-@Command(
-    name = "own-cut",
-    mixinStandardHelpOptions = true,
-    description = {
-      "Keeps slots the practice cut into a block against the clock, and tells what they narrow.",
-      "The protocol stands on the page Our own cuts."
-    })
+@Command(name = "own-cut", mixinStandardHelpOptions = true)
 final class OwnCutCommand implements Callable<Integer> {
   private final Terminal terminal;
 
-  @Option(
-      names = "--data",
-      paramLabel = "DIR",
-      required = true,
-      description = "Folder of the practice.")
+  @Option(names = "--data", paramLabel = "DIR", required = true)
   private Path data = Path.of("");
 
-  @Option(
-      names = "--instrument",
-      paramLabel = "LABEL",
-      required = true,
-      description = "Label in the drawer.")
+  @Option(names = "--instrument", paramLabel = "LABEL", required = true)
   private String instrument = "";
 
-  @Option(
-      names = "--handpiece",
-      paramLabel = "ID",
-      defaultValue = "turbine",
-      description = "Its handpiece.")
+  @Option(names = "--handpiece", paramLabel = "ID", defaultValue = "turbine")
   private String handpiece = "";
 
-  @Option(
-      names = "--material",
-      paramLabel = "ID",
-      defaultValue = "mica-glass-ceramic",
-      description = "The block.")
+  @Option(names = "--material", paramLabel = "ID", defaultValue = "mica-glass-ceramic")
   private String material = "";
 
-  @Option(
-      names = "--load-g",
-      paramLabel = "G",
-      required = true,
-      description = "Grams on the scale.")
+  @Option(names = "--load-g", paramLabel = "G", required = true)
   private String load = "";
 
-  @Option(
-      names = "--water-ml",
-      paramLabel = "ML",
-      required = true,
-      description = "Millilitres caught in a minute.")
+  @Option(names = "--water-ml", paramLabel = "ML", required = true)
   private String water = "";
 
-  @Option(
-      names = "--engaged-mm",
-      paramLabel = "MM",
-      required = true,
-      description = "Length of the head in the block.")
+  @Option(names = "--engaged-mm", paramLabel = "MM", required = true)
   private String engaged = "";
 
-  @Option(
-      names = "--seconds",
-      paramLabel = "S",
-      defaultValue = "30",
-      description = "Time of each slot.")
+  @Option(names = "--seconds", paramLabel = "S", defaultValue = "30")
   private String seconds = "";
 
-  @Option(
-      names = "--depths-mm",
-      paramLabel = "MM",
-      required = true,
-      description = "Depths, e.g. \"1.1 0.9 1.2 1.0 1.1\".")
+  @Option(names = "--depths-mm", paramLabel = "MM", required = true)
   private String depths = "";
 
-  @Option(
-      names = "--stall-g",
-      paramLabel = "G",
-      description = "Grams at which the handpiece was heard to stall.")
+  @Option(names = "--stall-g", paramLabel = "G")
   private @Nullable String stall;
 
   OwnCutCommand(Terminal terminal) {
@@ -113,7 +68,7 @@ final class OwnCutCommand implements Callable<Integer> {
   public Integer call() throws BadInput {
     Path file = data.resolve("kerfwright.db");
     if (!Files.isRegularFile(file)) {
-      throw new BadInput("--data", "there is no " + file);
+      throw new BadInput("--data", Message.of("fault.no-file-at", file.toString()));
     }
     try (Database database = Database.file(file)) {
       StoredSettings settings = new StoredSettings(database);
@@ -128,9 +83,9 @@ final class OwnCutCommand implements Callable<Integer> {
         throw new BadInput(faults(read.form()));
       }
       if (!service.ownCuts().keep(version, cut)) {
-        throw new BadInput("--data", "settings were changed meanwhile; try again");
+        throw new BadInput("--data", Message.of("command.own-cut-changed"));
       }
-      terminal.print(told(service.known().narrowed()));
+      terminal.print(told(terminal.say(), service.known().narrowed()));
       return Terminal.DONE;
     }
   }
@@ -150,30 +105,29 @@ final class OwnCutCommand implements Callable<Integer> {
   }
 
   private static List<Fault> faults(OwnCutForm form) {
-    Say say = Say.in(Language.ENGLISH);
     List<Fault> faults = new ArrayList<>();
     for (String field : OwnCutForm.FIELDS) {
       if (!form.problem(field).isEmpty()) {
         faults.add(
-            new Fault("--" + field.replace('_', '-'), 0, "", say.at(form.problem(field)), null));
+            new Fault(
+                "--" + field.replace('_', '-'), 0, "", Message.of(form.problem(field)), null));
       }
     }
     return faults;
   }
 
-  private static String told(List<Narrowed> bands) {
-    Say say = Say.in(Language.ENGLISH);
+  private static String told(Say say, List<Narrowed> bands) {
     StringBuilder text = new StringBuilder();
     for (Narrowed band : bands) {
       Factor after = band.after();
       text.append(PaceWords.where(say, band)).append('\n');
-      text.append("  before: ").append(PaceWords.interval(say, band.before())).append('\n');
-      text.append("  after:  ");
-      text.append(
+      text.append("  ")
+          .append(say.at("command.own-cut-before", PaceWords.interval(say, band.before())));
+      String told =
           after == null
               ? say.at("pace.not-narrowed")
-              : PaceWords.time(say, after.typical()) + "; " + PaceWords.interval(say, after));
-      text.append('\n');
+              : PaceWords.time(say, after.typical()) + "; " + PaceWords.interval(say, after);
+      text.append("\n  ").append(say.at("command.own-cut-after", told)).append('\n');
     }
     return text.toString();
   }

@@ -6,11 +6,10 @@ import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseFile;
 import kerfwright.app.day.NeedsOfCase;
 import kerfwright.app.input.BadInput;
-import kerfwright.app.words.Language;
-import kerfwright.app.words.Say;
 import kerfwright.planner.PlanOptions;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.daylist.NeedsOfPlan;
+import kerfwright.quantity.Message;
 import kerfwright.schedule.Need;
 
 /** What a case's plan needs, for a day file. */
@@ -34,8 +33,7 @@ final class PlanNeeds implements NeedsOfCase {
                 new PlanOptions(FEW_SAMPLES, 1));
     if (plan.refused()) {
       throw new BadInput(
-          caseFile,
-          "its plan is refused: " + Say.in(Language.ENGLISH).of(plan.findings().get(0).message()));
+          caseFile, Message.of("command.plan-refused", plan.findings().get(0).message()));
     }
     return NeedsOfPlan.of(plan);
   }

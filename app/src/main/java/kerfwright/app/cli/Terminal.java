@@ -4,12 +4,17 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.storage.StorageFault;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
+import kerfwright.catalogue.NearestName;
+import kerfwright.quantity.Message;
 import picocli.CommandLine;
 
 /**
@@ -17,8 +22,9 @@ import picocli.CommandLine;
  *
  * @param out for results
  * @param err for messages
+ * @param say the language people read
  */
-public record Terminal(PrintStream out, PrintStream err) {
+public record Terminal(PrintStream out, PrintStream err, Say say) {
   /** Done. */
   public static final int DONE = 0;
 
@@ -31,6 +37,14 @@ public record Terminal(PrintStream out, PrintStream err) {
   /** A fault of the program itself. */
   public static final int BROKEN = 3;
 
+  public Terminal(PrintStream out, PrintStream err) {
+    this(out, err, Say.in(Language.ENGLISH));
+  }
+
+  Terminal in(Language language) {
+    return new Terminal(out, err, Say.in(language));
+  }
+
   public static Terminal ofProcess() {
     return new Terminal(stream(FileDescriptor.out), stream(FileDescriptor.err));
   }
@@ -40,9 +54,13 @@ public record Terminal(PrintStream out, PrintStream err) {
   }
 
   /** Prints text for people; no-break spaces become plain ones so that searching finds them. */
-  void print(String text) {
-    out.print(text.replace('\u00A0', ' '));
+  public void print(String text) {
+    out.print(plain(text));
     out.flush();
+  }
+
+  private static String plain(String text) {
+    return text.replace('\u00A0', ' ');
   }
 
   void printJson(String json) {
@@ -50,33 +68,65 @@ public record Terminal(PrintStream out, PrintStream err) {
     out.flush();
   }
 
-  void say(String message) {
-    err.println("kerfwright: " + message);
+  /** Tells something beside the result. */
+  void tell(String key, Object... values) {
+    note("kerfwright: " + say.at(key, values));
+  }
+
+  private void note(String text) {
+    err.println(plain(text));
     err.flush();
   }
 
   int badInput(BadInput bad) {
     for (Fault fault : bad.faults()) {
-      err.println(fault.oneLine());
+      note(fault.in(say));
     }
-    err.flush();
     return BAD_INPUT;
   }
 
   /** Anything a command did not expect: one line, never a stack trace. */
-  int handle(Exception failure, CommandLine command) {
+  public int handle(Exception failure, CommandLine command) {
     if (failure instanceof BadInput bad) {
       return badInput(bad);
     }
     Optional<StorageFault> storage = StorageFault.of(failure);
     if (storage.isPresent()) {
       String place = StorageFault.place(failure);
-      say(
-          (place.isEmpty() ? "" : place + ": ")
-              + Say.in(Language.ENGLISH).at(storage.get().words()));
+      note("kerfwright: " + (place.isEmpty() ? "" : place + ": ") + say.at(storage.get().words()));
       return BAD_INPUT;
     }
     return broken(command.getCommandName(), failure);
+  }
+
+  private static String label(CommandLine.Model.ArgSpec taken) {
+    return taken instanceof CommandLine.Model.OptionSpec option
+        ? option.longestName()
+        : taken.paramLabel();
+  }
+
+  /** What was typed is not what a command takes. */
+  int wrongUse(CommandLine.ParameterException failure) {
+    CommandLine command = failure.getCommandLine();
+    String name = command.getCommandSpec().qualifiedName();
+    if (failure instanceof CommandLine.UnmatchedArgumentException unmatched) {
+      String typed = String.join(" ", unmatched.getUnmatched());
+      List<String> known = new ArrayList<>(command.getSubcommands().keySet());
+      known.addAll(command.getCommandSpec().optionsMap().keySet());
+      String nearest = NearestName.nearest(typed, known).orElse(null);
+      note(new Fault(name, 0, "", Message.of("command.unknown", typed), nearest).in(say));
+    } else if (failure instanceof CommandLine.MissingParameterException missing) {
+      String needed =
+          missing.getMissing().stream().map(Terminal::label).collect(Collectors.joining(", "));
+      note(new Fault(name, 0, "", Message.of("command.missing", needed), null).in(say));
+    } else {
+      String value = String.valueOf(failure.getValue());
+      CommandLine.Model.ArgSpec taken = failure.getArgSpec();
+      String option = taken == null ? "" : label(taken);
+      note(new Fault(name, 0, option, Message.of("command.wrong-value", value), null).in(say));
+    }
+    tell("command.see-help", name);
+    return BAD_INPUT;
   }
 
   /** A fault of the program: named in one line, with its deepest cause. */
@@ -85,14 +135,11 @@ public record Terminal(PrintStream out, PrintStream err) {
     while (deepest.getCause() != null) {
       deepest = deepest.getCause();
     }
-    say(
-        "the program failed in '"
-            + where
-            + "' ("
-            + deepest.getClass().getSimpleName()
-            + ": "
-            + deepest.getMessage()
-            + "). This is a fault of the program, not of your file; please report it.");
+    tell(
+        "command.broken",
+        where,
+        deepest.getClass().getSimpleName(),
+        String.valueOf(deepest.getMessage()));
     if (System.getenv("KERFWRIGHT_TRACE") != null) {
       failure.printStackTrace(err);
       err.flush();

@@ -6,6 +6,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.concurrent.Callable;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.json.JsonText;
+import kerfwright.app.reference.ToothFaults;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
+import kerfwright.app.words.Teeth;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.catalogue.tooth.ToothNotation;
 import kerfwright.catalogue.tooth.ToothReading;
@@ -14,17 +18,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(
-    name = "tooth",
-    mixinStandardHelpOptions = true,
-    description = "Tells a tooth in FDI, Universal and Palmer notation.")
+@Command(name = "tooth", mixinStandardHelpOptions = true)
 final class ToothCommand implements Callable<Integer> {
   private final Terminal terminal;
 
-  @Parameters(paramLabel = "TOOTH", description = "A tooth in any of the three, e.g. 16 or UR6.")
+  @Parameters(paramLabel = "TOOTH", descriptionKey = "tooth")
   private String tooth = "";
 
-  @Option(names = "--json", description = "Print one JSON object (tooth/1).")
+  @Option(names = "--json")
   private boolean json;
 
   ToothCommand(Terminal terminal) {
@@ -37,19 +38,21 @@ final class ToothCommand implements Callable<Integer> {
     try {
       reading = ToothNotation.parse(tooth);
     } catch (IllegalArgumentException none) {
-      throw new BadInput("tooth", String.valueOf(none.getMessage()));
+      throw new BadInput("tooth", ToothFaults.unknown(tooth));
     }
     if (json) {
       terminal.printJson(JsonText.of(json(reading)));
       return Terminal.DONE;
     }
+    Say say = terminal.say();
     StringBuilder text = new StringBuilder();
     for (ToothReading.Meaning meaning : reading.meanings()) {
       Tooth one = meaning.tooth();
       if (reading.ambiguous()) {
-        text.append("Read as ").append(meaning.system().label()).append(":\n");
+        text.append(say.at("command.tooth-read-as", say.at("label.teeth-" + meaning.system().id())))
+            .append('\n');
       }
-      text.append(ToothNotation.name(one)).append('\n');
+      text.append(Teeth.name(say, one)).append('\n');
       text.append("  FDI        ").append(one.fdi()).append('\n');
       text.append("  Universal  ").append(ToothNotation.write(one, ToothSystem.UNIVERSAL));
       text.append("\n  Palmer     ").append(ToothNotation.write(one, ToothSystem.PALMER));
@@ -57,7 +60,7 @@ final class ToothCommand implements Callable<Integer> {
     }
     terminal.print(text.toString());
     if (reading.ambiguous()) {
-      terminal.say("'" + tooth + "' means different teeth in different systems; files take FDI");
+      terminal.tell("command.tooth-ambiguous", tooth);
     }
     return Terminal.DONE;
   }
@@ -72,7 +75,7 @@ final class ToothCommand implements Callable<Integer> {
       Tooth one = meaning.tooth();
       ObjectNode node = readings.addObject();
       node.put("readAs", meaning.system().id());
-      node.put("name", ToothNotation.name(one));
+      node.put("name", Teeth.name(Say.in(Language.ENGLISH), one));
       node.put("fdi", one.fdi());
       node.put("universal", ToothNotation.write(one, ToothSystem.UNIVERSAL));
       node.put("palmer", ToothNotation.write(one, ToothSystem.PALMER));

@@ -4,17 +4,20 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.stream.Collectors;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.json.JsonText;
+import kerfwright.app.reference.NumberWords;
+import kerfwright.app.reference.Written;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.number.IsoCandidate;
 import kerfwright.catalogue.number.UsSize;
 import kerfwright.catalogue.number.UsSizes;
 import kerfwright.quantity.Length;
-import kerfwright.quantity.SourceKey;
+import kerfwright.quantity.Message;
 
 /** A US bur size and the ISO 6360 numbers it may stand for, as a carbide bur on friction grip. */
 record UsSizeAnswer(UsSize size, List<IsoCandidate> candidates) {
@@ -22,58 +25,55 @@ record UsSizeAnswer(UsSize size, List<IsoCandidate> candidates) {
     UsSize size = UsSizes.find(typed).orElse(null);
     if (size == null) {
       List<String> near = UsSizes.suggestions(typed);
-      String problem =
-          "there is no US size '" + typed + "'; expected a size such as 330, 557 or 7901";
-      String nearest = near.isEmpty() ? null : String.join(" or ", near);
-      throw new BadInput(List.of(new Fault("--us", 0, "", problem, nearest)));
+      String nearest = near.isEmpty() ? null : String.join(", ", near);
+      throw new BadInput(
+          List.of(new Fault("--us", 0, "", Message.of("reference.us-unknown", typed), nearest)));
     }
     return new UsSizeAnswer(
         size, UsSizes.isoCandidates(size, InstrumentKind.CARBIDE, ShankType.FG));
   }
 
-  String text() {
-    StringBuilder text = new StringBuilder("US " + size.number() + ": " + size.shapeName());
-    text.append(" (").append(size.series()).append(")\n");
-    line(text, "head diameter", millimetres(size.headDiameter()));
+  String text(Say say) {
     Length length = size.headLength();
-    line(text, "head length", length == null ? "unknown" : millimetres(length));
-    line(text, "blades", blades());
-    line(text, "nominal size", size.isoSize());
-    line(text, "standing", size.provenance().inWords() + sources());
-    text.append("ISO 6360 numbers it may stand for, as a carbide bur on friction grip:\n");
+    StringBuilder text = new StringBuilder("US " + size.number() + ": ");
+    text.append(Labels.shape(say, size.family()));
+    text.append(" (").append(NumberWords.series(say, size)).append(")\n");
+    line(text, say.at("command.us-head"), millimetres(say, size.headDiameter()));
+    line(
+        text,
+        say.at("command.us-head-length"),
+        length == null ? say.at("reference.length-unknown") : millimetres(say, length));
+    line(text, say.at("command.us-blades"), blades(say));
+    line(text, say.at("command.us-nominal"), size.isoSize());
+    line(text, say.at("command.us-standing"), Written.standing(say, size.provenance()));
+    text.append(say.at("reference.iso-candidates")).append(":\n");
     for (IsoCandidate candidate : candidates) {
       text.append("  ").append(candidate.number().encode()).append("  ").append(candidate.reason());
-      text.append(" [").append(candidate.basis().label());
-      text.append(", confidence ").append(candidate.confidence().label()).append("]\n");
+      text.append(" [").append(Labels.basis(say, candidate.basis())).append(", ");
+      text.append(Written.confidence(say, candidate.confidence())).append("]\n");
     }
     if (candidates.isEmpty()) {
-      text.append("  none known\n");
+      text.append("  ").append(say.at("reference.no-candidates")).append('\n');
     }
     return text.toString();
   }
 
-  private String blades() {
+  private String blades(Say say) {
     Integer low = size.bladesLow();
     Integer high = size.bladesHigh();
     if (low == null || high == null) {
-      return "unknown";
+      return say.at("reference.count-blades");
     }
-    return (low.equals(high) ? "" + low : low + " to " + high)
-        + (size.crossCut() ? ", cross-cut" : "");
-  }
-
-  private String sources() {
-    List<SourceKey> keys = size.provenance().sources();
-    return keys.stream().map(SourceKey::key).collect(Collectors.joining(", ", " [", "]"));
+    return (low.equals(high) ? "" + low : Written.range(say, low, high))
+        + (size.crossCut() ? ", " + say.at("reference.cross-cut") : "");
   }
 
   private static void line(StringBuilder text, String label, String words) {
-    text.append("  ").append(label).append(" ".repeat(15 - label.length())).append(words);
-    text.append('\n');
+    text.append("  ").append(label).append(": ").append(words).append('\n');
   }
 
-  private static String millimetres(Length length) {
-    return JsonText.number(length.millimetres()).decimalValue().toPlainString() + " mm";
+  private static String millimetres(Say say, Length length) {
+    return Written.number(say, length.millimetres()) + " mm";
   }
 
   ObjectNode json() {

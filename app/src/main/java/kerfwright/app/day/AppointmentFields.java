@@ -9,6 +9,7 @@ import kerfwright.app.input.Fault;
 import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
 import kerfwright.app.input.Node;
+import kerfwright.quantity.Message;
 import kerfwright.schedule.Appointment;
 import kerfwright.schedule.Need;
 import kerfwright.schedule.Substitute;
@@ -16,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads {@code appointments}. */
 final class AppointmentFields {
-  private static final Bounds LIFE = Bounds.from(0, 100, "lives of an instrument");
+  private static final Bounds LIFE = Bounds.from(0, 100, "lives");
   private static final Bounds RATIO = Bounds.above(0, 1000, "");
 
   private final ClockField clock;
@@ -35,11 +36,12 @@ final class AppointmentFields {
   List<Appointment> read(Fields fields, Faults faults) {
     List<Appointment> all = new ArrayList<>();
     for (Fields row :
-        DayFile.rows(fields, faults, "appointments", "{id, start, end, needs: [types]}", true)) {
-      String id = row.text("id", "the practice's own reference");
+        DayFile.rows(fields, faults, "appointments", "{id, start, end, needs: [type]}", true)) {
+      String id = row.text("id", Message.of("day.file-reference"));
       Integer start = clock.minute(row, "start");
       Integer end = clock.minute(row, "end");
-      String chair = row.optional("chair") == null ? null : row.text("chair", "a chair's name");
+      String chair =
+          row.optional("chair") == null ? null : row.text("chair", Message.of("day.file-chair"));
       List<Need> needs = needs(row, faults);
       row.rejectUnknown();
       if (id != null && start != null && end != null) {
@@ -53,14 +55,14 @@ final class AppointmentFields {
     Node needs = row.optional("needs");
     Node caseFile = row.optional("case");
     if (needs != null && caseFile != null) {
-      row.fault("case", "stands beside needs; expected one of the two");
+      row.fault("case", Message.of("fault.beside", "needs"));
       return List.of();
     }
     if (caseFile != null) {
-      return ofCase(row, row.text("case", "a case file"));
+      return ofCase(row, row.text("case", Message.of("day.file-case")));
     }
     if (needs == null) {
-      needs = row.required("needs", "a list of instrument types, or case: FILE");
+      needs = row.required("needs", Message.of("day.file-needs"));
     }
     List<Node> items = needs == null ? null : row.items("needs", needs);
     List<Need> read = new ArrayList<>();
@@ -80,7 +82,7 @@ final class AppointmentFields {
     }
     if (item instanceof Node.Mapping mapping) {
       Fields fields = new Fields(mapping, path, faults);
-      String type = fields.text("type", "an instrument type");
+      String type = fields.text("type", Message.of("day.file-type"));
       Node life = fields.optional("life_asked");
       Double asked =
           life == null
@@ -88,7 +90,7 @@ final class AppointmentFields {
               : Fields.number(path + ".life_asked", life, LIFE, faults);
       List<Substitute> others = new ArrayList<>();
       for (Fields row : DayFile.rows(fields, faults, "or", "{type, cost_ratio}", false)) {
-        String other = row.text("type", "an instrument type");
+        String other = row.text("type", Message.of("day.file-type"));
         Node cost = row.optional("cost_ratio");
         Double ratio =
             cost == null
@@ -103,10 +105,7 @@ final class AppointmentFields {
       return type == null || asked == null ? null : new Need(type, asked, others);
     }
     faults.add(
-        item.line(),
-        path,
-        "must be an instrument type or {type, life_asked, or: [{type, cost_ratio}]}, found "
-            + item.describe());
+        item.line(), path, Message.of("fault.must-be", Message.of("day.file-need"), item.found()));
     return null;
   }
 
@@ -118,7 +117,7 @@ final class AppointmentFields {
       return needsOfCase.of(file).stream().map(need -> need.within(stocked)).toList();
     } catch (BadInput bad) {
       for (Fault fault : bad.faults()) {
-        row.fault("case", fault.oneLine());
+        row.fault("case", fault.placed());
       }
       return List.of();
     }

@@ -2,6 +2,7 @@ package kerfwright.app.day;
 
 import java.time.LocalTime;
 import kerfwright.app.input.Fields;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param start clock time of minute 0
  */
 record ClockField(LocalTime start) {
-  private static final String EXPECTED = "a time like \"08:00\"";
+  private static final Message EXPECTED = Message.of("day.file-time");
 
   @Nullable LocalTime clock(Fields fields, String name) {
     String text = fields.text(name, EXPECTED);
@@ -18,7 +19,8 @@ record ClockField(LocalTime start) {
       return null;
     }
     if (!text.matches("([01]?\\d|2[0-3]):[0-5]\\d")) {
-      fields.fault(name, "must be " + EXPECTED + ", found '" + text + "'");
+      fields.fault(
+          name, Message.of("fault.must-be", EXPECTED, Message.of("fault.found-text", text)));
       return null;
     }
     String[] parts = text.split(":");

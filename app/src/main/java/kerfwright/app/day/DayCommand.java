@@ -6,11 +6,14 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import kerfwright.app.input.BadInput;
-import kerfwright.app.input.Fault;
+import kerfwright.app.input.Bounds;
 import kerfwright.app.input.TimeLimit;
+import kerfwright.app.words.Say;
 import kerfwright.practice.horizon.StockCurve;
 import kerfwright.practice.horizon.StockStudy;
+import kerfwright.quantity.Message;
 import kerfwright.schedule.Day;
 import kerfwright.schedule.DayPlan;
 import kerfwright.schedule.DayProgress;
@@ -25,123 +28,68 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Plans the trays and steriliser loads of a day file. */
-@Command(
-    name = "day",
-    mixinStandardHelpOptions = true,
-    description = "Plans a day: trays, steriliser loads, shortages, and what is proven.")
+@Command(name = "day", mixinStandardHelpOptions = true)
 public final class DayCommand implements Callable<Integer> {
   private static final int DONE = 0;
-  private static final int BAD_INPUT = 2;
   private static final double LONGEST_SECONDS = 86_400;
   private static final Duration AROUND = Duration.ofSeconds(60);
 
-  private final PrintStream out;
+  private final Say say;
+  private final Consumer<String> out;
   private final PrintStream err;
   private final NeedsOfCase needsOfCase;
 
-  @Parameters(
-      paramLabel = "DAY.yaml",
-      arity = "1..*",
-      description = "The day file; with --week one or more, a usual week's days.")
+  @Parameters(paramLabel = "DAY.yaml", descriptionKey = "day", arity = "1..*")
   private List<Path> files = List.of();
 
-  @Option(
-      names = "--week",
-      paramLabel = "N",
-      defaultValue = "0",
-      description =
-          "Simulate so many usual weeks drawn from the days given, and tell how many of each"
-              + " instrument they need.")
+  @Option(names = "--week", paramLabel = "N", defaultValue = "0")
   private int weeks;
 
-  @Option(names = "--json", description = "Print the plan as one JSON object (day/1).")
+  @Option(names = "--json")
   private boolean json;
 
-  @Option(
-      names = "--seconds",
-      paramLabel = "N",
-      defaultValue = "20",
-      description = "Longest search in seconds (default ${DEFAULT-VALUE}).")
+  @Option(names = "--seconds", paramLabel = "N", defaultValue = "20")
   private double seconds;
 
-  @Option(
-      names = "--threads",
-      paramLabel = "N",
-      defaultValue = "2",
-      description = "Search threads, 1 to 64 (default ${DEFAULT-VALUE}).")
+  @Option(names = "--threads", paramLabel = "N", defaultValue = "2")
   private int threads;
 
-  @Option(
-      names = "--seed",
-      paramLabel = "S",
-      defaultValue = "1",
-      description = "Seed of the search (default ${DEFAULT-VALUE}).")
+  @Option(names = "--seed", paramLabel = "S", defaultValue = "1")
   private int seed;
 
-  @Option(
-      names = "--remedies",
-      paramLabel = "N",
-      defaultValue = "3",
-      description =
-          "Longest search for remedies of a shortage in seconds, 0 for none"
-              + " (default ${DEFAULT-VALUE}).")
+  @Option(names = "--remedies", paramLabel = "N", defaultValue = "3")
   private double remedySeconds;
 
-  public DayCommand(PrintStream out, PrintStream err, NeedsOfCase needsOfCase) {
+  public DayCommand(Say say, Consumer<String> out, PrintStream err, NeedsOfCase needsOfCase) {
+    this.say = say;
     this.out = out;
     this.err = err;
     this.needsOfCase = needsOfCase;
   }
 
   @Override
-  public Integer call() {
-    Day problem;
-    try {
-      if (weeks < 0 || weeks > 1000) {
-        throw new BadInput("--week", "must be 1 to 1000, found " + weeks);
-      }
-      if (weeks == 0 && files.size() > 1) {
-        throw new BadInput("day", "one day file was expected; several are read with --week N");
-      }
-      if (!(seconds > 0 && seconds <= LONGEST_SECONDS)) {
-        throw new BadInput("--seconds", "must be above 0 and at most 86400, found " + seconds);
-      }
-      if (!(remedySeconds >= 0 && remedySeconds <= LONGEST_SECONDS)) {
-        throw new BadInput("--remedies", "must be 0 to 86400, found " + remedySeconds);
-      }
-      if (threads < 1 || threads > 64) {
-        throw new BadInput("--threads", "must be 1 to 64, found " + threads);
-      }
-      if (weeks > 0) {
-        return week();
-      }
-      problem = new DayFile(needsOfCase).read(files.get(0));
-    } catch (BadInput bad) {
-      for (Fault fault : bad.faults()) {
-        err.println(fault.oneLine());
-      }
-      err.flush();
-      return BAD_INPUT;
+  public Integer call() throws BadInput {
+    Bounds.from(0, 1000, "").check("--week", weeks);
+    Bounds.above(0, LONGEST_SECONDS, "s").check("--seconds", seconds);
+    Bounds.from(0, LONGEST_SECONDS, "s").check("--remedies", remedySeconds);
+    Bounds.from(1, 64, "").check("--threads", threads);
+    if (weeks > 0) {
+      return week();
     }
+    if (files.size() > 1) {
+      throw new BadInput("day", Message.of("day.text-one-file"));
+    }
+    Day problem = new DayFile(needsOfCase).read(files.get(0));
     DayPlanner planner = DayPlanner.forThisMachine();
-    DayPlan plan;
-    List<RemedyResult> remedies;
-    try {
-      plan = within(() -> planned(planner, problem));
-      remedies = within(() -> remedies(planner, problem, plan));
-    } catch (BadInput late) {
-      err.println(late.getMessage());
-      err.flush();
-      return BAD_INPUT;
-    }
+    DayPlan plan = within(() -> planned(planner, problem));
+    List<RemedyResult> remedies = within(() -> remedies(planner, problem, plan));
     String fault = DayPlanner.solverFault();
     if (fault != null) {
-      err.println(
-          "kerfwright: this is a first plan, not proven; the solver is not there: " + fault);
+      err.println("kerfwright: " + say.at("day.text-no-solver", fault));
       err.flush();
     }
-    out.print(json ? DayJson.text(problem, plan, remedies) : DayText.of(problem, plan, remedies));
-    out.flush();
+    out.accept(
+        json ? DayJson.text(problem, plan, remedies) : DayText.of(say, problem, plan, remedies));
     return DONE;
   }
 
@@ -153,8 +101,7 @@ public final class DayCommand implements Callable<Integer> {
   /** The search keeps its own limit; what lies around it has this one. */
   private <T> T within(Callable<T> work) throws BadInput {
     Duration limit = Duration.ofSeconds((long) Math.ceil(seconds + remedySeconds)).plus(AROUND);
-    return TimeLimit.within(
-        limit, files.get(0).toString(), "fewer appointments or sterilisers make it shorter", work);
+    return TimeLimit.within(limit, files.get(0).toString(), Message.of("day.text-shorter"), work);
   }
 
   private List<RemedyResult> remedies(DayPlanner planner, Day problem, DayPlan plan) {
@@ -173,8 +120,7 @@ public final class DayCommand implements Callable<Integer> {
     }
     StockCurve curve =
         within(() -> new StockStudy(days, type -> 1, weeks, seed).curve(p -> {}, () -> false));
-    out.print(json ? WeekOutput.json(curve) : WeekOutput.text(curve));
-    out.flush();
+    out.accept(json ? WeekOutput.json(curve) : WeekOutput.text(say, curve));
     return DONE;
   }
 }

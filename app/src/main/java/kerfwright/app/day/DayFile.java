@@ -16,6 +16,7 @@ import kerfwright.app.input.Node;
 import kerfwright.app.input.SourceText;
 import kerfwright.app.input.TreeReader;
 import kerfwright.catalogue.NearestName;
+import kerfwright.quantity.Message;
 import kerfwright.schedule.Appointment;
 import kerfwright.schedule.Day;
 import kerfwright.schedule.DayFault;
@@ -30,7 +31,7 @@ public final class DayFile {
   private static final Bounds CLEANING = Bounds.from(0, Day.LONGEST_DAY_MIN, "minutes");
   private static final Bounds COUNT = Bounds.from(1, 1000, "");
   private static final int MOST_APPOINTMENTS = 500;
-  private static final long MOST_STARTS = 6000;
+  private static final int MOST_STARTS = 6000;
 
   private final NeedsOfCase needsOfCase;
 
@@ -80,10 +81,15 @@ public final class DayFile {
           start, length, cleaning, load, grid, sterilisers, capacity, stock, appointments, facts);
     } catch (InvalidDayException invalid) {
       for (DayFault fault : invalid.faults()) {
+        Message what = Message.of("day.wrong-" + fault.code(), fault.values().toArray());
+        String given = String.valueOf(fault.values().stream().findFirst().orElse(""));
+        String nearest = NearestName.nearest(given, fault.known()).orElse(null);
+        boolean listed = nearest == null && !fault.known().isEmpty();
         faults.add(
             new Lines(top).of(fault.field()),
             fault.field(),
-            fault.found() + "; expected " + fault.expected() + near(fault));
+            listed ? Message.of("fault.valid", what, String.join(", ", fault.known())) : what,
+            nearest);
       }
       throw faults.failure();
     }
@@ -98,25 +104,15 @@ public final class DayFile {
       int appointments) {
     if (appointments > MOST_APPOINTMENTS) {
       fields.fault(
-          "appointments", "must be at most " + MOST_APPOINTMENTS + " a day, found " + appointments);
+          "appointments", Message.of("day.file-too-many", MOST_APPOINTMENTS, appointments));
     }
     if (length != null && grid != null && sterilisers != null) {
       long starts = (long) sterilisers * (length / grid + 1);
       if (starts > MOST_STARTS) {
         fields.fault(
-            "load_grid_min",
-            "gives "
-                + starts
-                + " possible starts of loads, expected at most "
-                + MOST_STARTS
-                + ": a coarser grid or fewer sterilisers");
+            "load_grid_min", Message.of("day.file-too-many-starts", (int) starts, MOST_STARTS));
       }
     }
-  }
-
-  /** A way on for a name that is not known. */
-  private static String near(DayFault fault) {
-    return fault.known().isEmpty() ? "" : "; " + NearestName.hint(fault.given(), fault.known());
   }
 
   /** Finds the line of a field by its path, or of the nearest field around it. */
@@ -162,7 +158,10 @@ public final class DayFile {
   /** Mappings of a list field; what is not a mapping is a fault and skipped. */
   static List<Fields> rows(
       Fields fields, Faults faults, String name, String expected, boolean required) {
-    @Nullable Node node = required ? fields.required(name, expected) : fields.optional(name);
+    @Nullable Node node =
+        required
+            ? fields.required(name, Message.of("fault.list-of", expected))
+            : fields.optional(name);
     List<Fields> rows = new ArrayList<>();
     List<Node> items = node == null ? null : fields.items(name, node);
     if (items == null) {
@@ -174,9 +173,7 @@ public final class DayFile {
         rows.add(new Fields(mapping, path, faults));
       } else {
         faults.add(
-            items.get(i).line(),
-            path,
-            "must be " + expected + ", found " + items.get(i).describe());
+            items.get(i).line(), path, Message.of("fault.must-be", expected, items.get(i).found()));
       }
     }
     return rows;

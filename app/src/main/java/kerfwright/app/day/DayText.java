@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import kerfwright.app.words.Say;
 import kerfwright.schedule.Appointment;
 import kerfwright.schedule.Day;
 import kerfwright.schedule.DayPlan;
@@ -22,19 +23,21 @@ import kerfwright.schedule.search.FreshTrays;
 final class DayText {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
+  private final Say say;
   private final Day problem;
   private final DayPlan plan;
   private final List<RemedyResult> remedies;
   private final StringBuilder out = new StringBuilder();
 
-  private DayText(Day problem, DayPlan plan, List<RemedyResult> remedies) {
+  private DayText(Say say, Day problem, DayPlan plan, List<RemedyResult> remedies) {
+    this.say = say;
     this.problem = problem;
     this.plan = plan;
     this.remedies = remedies;
   }
 
-  static String of(Day problem, DayPlan plan, List<RemedyResult> remedies) {
-    DayText text = new DayText(problem, plan, remedies);
+  static String of(Say say, Day problem, DayPlan plan, List<RemedyResult> remedies) {
+    DayText text = new DayText(say, problem, plan, remedies);
     text.shortages();
     text.remedies();
     text.loads();
@@ -47,12 +50,16 @@ final class DayText {
     return CLOCK.format(problem.clock(minute));
   }
 
+  private void title(String key, Object... values) {
+    out.append(say.at(key, values)).append('\n');
+  }
+
   private void shortages() {
     if (plan.shortages().isEmpty()) {
-      out.append("No shortage: every tray of the day is complete.\n");
+      title("day.text-no-shortage");
       return;
     }
-    out.append("Short of ").append(count(plan.shortages().size(), "instrument")).append(":\n");
+    title("day.text-short", plan.shortages().size());
     for (Appointment a : inOrder()) {
       List<String> missing = new ArrayList<>();
       for (Shortage s : plan.shortages()) {
@@ -70,41 +77,42 @@ final class DayText {
     if (remedies.isEmpty()) {
       return;
     }
-    out.append("\nWhat would help, the cheapest first (each planned again):\n");
+    out.append('\n');
+    title("day.text-remedies");
+    RemedyWords words = new RemedyWords(say, problem, type -> type);
     for (RemedyResult r : remedies) {
-      String proof = r.plan().result(Goal.SHORTAGES).proven() ? "" : " at most";
+      boolean proven = r.plan().result(Goal.SHORTAGES).proven();
       line(
-          new RemedyFields(problem, r).words(),
-          "leaves"
-              + proof
-              + " "
-              + count(r.shortagesAfter(), "shortage")
-              + " and "
-              + count(r.loadsAfter(), "load")
-              + "; costs about "
-              + Math.round(r.costMin())
-              + " min of work");
+          words.of(r.remedy()),
+          say.at(
+              proven ? "day.leaves" : "day.leaves-at-most",
+              r.shortagesAfter(),
+              r.loadsAfter(),
+              Math.round(r.costMin())));
     }
   }
 
   private void loads() {
-    out.append("\nSteriliser loads, ").append(plan.loads().size()).append(" in all:\n");
+    out.append('\n');
+    title("day.text-loads", plan.loads().size());
     int n = 0;
     for (SteriliserLoad load : plan.loads()) {
       String span = clock(load.startMin()) + "-" + clock(load.startMin() + problem.loadMin());
-      String fixed = problem.facts().loads().contains(load) ? " (started)" : "";
+      boolean begun = problem.facts().loads().contains(load);
       int size = load.instruments().size();
       line(
-          ++n + ". " + span + fixed,
-          size + " of " + problem.loadCapacity() + ": " + named(load.instruments()));
+          ++n + ". " + (begun ? say.at("day.text-started", span) : span),
+          say.at("day.text-load", size, problem.loadCapacity(), named(load.instruments())));
     }
     if (plan.loads().isEmpty()) {
-      out.append("  none is needed during the day\n");
+      out.append("  ");
+      title("day.text-no-load");
     }
   }
 
   private void trays() {
-    out.append("\nTrays (numbers are the instruments of a type, from 1 as in the drawer list):\n");
+    out.append('\n');
+    title("day.text-trays");
     for (Appointment a : inOrder()) {
       List<InstrumentRef> tray = new ArrayList<>();
       for (TrayPlace t : plan.trays()) {
@@ -112,43 +120,33 @@ final class DayText {
           tray.add(t.instrument());
         }
       }
-      String chair = a.chair() == null ? "" : "  chair " + a.chair();
+      String chair = a.chair() == null ? "" : "  " + say.at("day.text-chair", a.chair());
       line(
           clock(a.startMin()) + "-" + clock(a.endMin()) + "  " + a.id() + chair,
-          tray.isEmpty() ? "nothing" : named(tray));
+          tray.isEmpty() ? say.at("day.text-nothing") : named(tray));
     }
     for (FreshTrays.Worn w : FreshTrays.worn(problem, plan)) {
-      line(
-          "worn",
-          w.place().appointment()
-              + " asks "
-              + Math.round(100 * w.asked())
-              + " % of a life of "
-              + named(List.of(w.place().instrument()))
-              + ", which has "
-              + Math.round(100 * w.left())
-              + " % left");
+      String piece = named(List.of(w.place().instrument()));
+      long left = Math.round(100 * w.left());
+      line(w.place().appointment(), say.at("day.worn", piece, Math.round(100 * w.asked()), left));
     }
   }
 
   private void goals() {
-    out.append("\nHow good this plan is (each goal given those above it):\n");
+    out.append('\n');
+    title("day.text-how-good");
     for (GoalResult g : plan.goals()) {
-      String proof =
-          g.proven()
-              ? "proven: no plan has fewer"
-              : g.bound() == g.value()
-                  ? "cannot be fewer unless a goal above gets better; that goal is not proven"
-                  : "not proven: between " + g.bound() + " and " + g.value() + " is possible";
       line(
-          switch (g.goal()) {
-            case SHORTAGES -> "shortages";
-            case LOADS -> "loads";
-            case WEAR -> "unevenness of wear";
-          },
-          g.value() + ", " + proof);
+          say.at("day.text-goal-" + g.goal().label()),
+          g.value()
+              + ", "
+              + (g.proven()
+                  ? say.at("day.text-proven")
+                  : g.bound() == g.value()
+                      ? say.at("day.text-proven-given")
+                      : say.at("day.text-not-proven", g.bound(), g.value())));
     }
-    out.append("A planning aid: check sterile state and makers' limits before each use.\n");
+    title("day.text-caution");
   }
 
   private List<Appointment> inOrder() {
@@ -170,10 +168,6 @@ final class DayText {
     List<String> parts = new ArrayList<>();
     byType.forEach((type, numbers) -> parts.add(type + " " + String.join("+", numbers)));
     return String.join(", ", parts);
-  }
-
-  private static String count(int n, String thing) {
-    return n + " " + thing + (n == 1 ? "" : "s");
   }
 
   private void line(String what, String text) {

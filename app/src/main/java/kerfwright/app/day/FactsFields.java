@@ -5,6 +5,7 @@ import java.util.List;
 import kerfwright.app.input.Bounds;
 import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
+import kerfwright.quantity.Message;
 import kerfwright.schedule.FixedFacts;
 import kerfwright.schedule.InstrumentRef;
 import kerfwright.schedule.SteriliserLoad;
@@ -39,7 +40,7 @@ final class FactsFields {
     List<TrayPlace> trays = new ArrayList<>();
     for (Fields row :
         DayFile.rows(fields, faults, "on_trays", "{appointment, type, index}", false)) {
-      String appointment = row.text("appointment", "the id of an appointment");
+      String appointment = row.text("appointment", Message.of("day.file-appointment"));
       InstrumentRef ref = ref(row, faults);
       row.rejectUnknown();
       if (appointment != null && ref != null) {
@@ -50,7 +51,7 @@ final class FactsFields {
   }
 
   private static @Nullable InstrumentRef ref(Fields row, Faults faults) {
-    String type = row.text("type", "the name of an instrument type");
+    String type = row.text("type", Message.of("day.file-type"));
     Integer index = WholeNumber.read(row, faults, "index", INDEX);
     return type == null || index == null ? null : new InstrumentRef(type, index);
   }

@@ -9,7 +9,7 @@ import kerfwright.schedule.InstrumentRef;
 import kerfwright.schedule.remedy.Remedy;
 import kerfwright.schedule.remedy.RemedyResult;
 
-/** A remedy for programs and for people. */
+/** A remedy for programs. */
 record RemedyFields(Day day, RemedyResult result) {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
@@ -38,30 +38,6 @@ record RemedyFields(Day day, RemedyResult result) {
     } else if (remedy instanceof Remedy.BuyMore r) {
       node.put("kind", "buy").put("type", r.type()).put("pieces", r.pieces());
     }
-  }
-
-  /** One line of plain words. */
-  String words() {
-    Remedy remedy = result.remedy();
-    if (remedy instanceof Remedy.UseSubstitute r) {
-      return "Lay " + r.instead() + " for " + r.type() + " on the tray of " + r.appointment();
-    }
-    if (remedy instanceof Remedy.SwapAppointments r) {
-      return "Swap "
-          + (r.first() + " and " + r.second())
-          + (" (" + r.second() + " at " + start(r.second()))
-          + (", " + r.first() + " at " + start(r.first()) + ")");
-    }
-    if (remedy instanceof Remedy.LoadBetween r) {
-      return "Allow one more load at " + clock(r.startMin()) + ", between the usual times";
-    }
-    if (remedy instanceof Remedy.LoadBeforeOpening r) {
-      return "Run one more load before opening, at " + clock(-day.loadMin());
-    }
-    if (remedy instanceof Remedy.BuyMore r) {
-      return "Have " + r.pieces() + " more " + r.type();
-    }
-    return "Run a further steriliser beside the " + day.sterilisers() + " there are";
   }
 
   private String start(String id) {

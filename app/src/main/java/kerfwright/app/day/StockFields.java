@@ -8,6 +8,7 @@ import kerfwright.app.input.Bounds;
 import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
 import kerfwright.app.input.Node;
+import kerfwright.quantity.Message;
 import kerfwright.schedule.Stock;
 import org.jspecify.annotations.Nullable;
 
@@ -22,11 +23,11 @@ final class StockFields {
   static List<Stock> read(Fields fields, Faults faults) {
     List<Stock> stock = new ArrayList<>();
     for (Fields row :
-        DayFile.rows(
-            fields, faults, "instruments", "{type, life, used: [uses of each one]}", true)) {
-      String type = row.text("type", "the name of an instrument type");
+        DayFile.rows(fields, faults, "instruments", "{type, life, used: [uses]}", true)) {
+      String type = row.text("type", Message.of("day.file-type"));
       Integer life = WholeNumber.read(row, faults, "life", LIFE);
-      List<Integer> uses = numbers(row, faults, "used", row.required("used", "a list"), USES);
+      List<Integer> uses =
+          numbers(row, faults, "used", row.required("used", Message.of("fault.found-list")), USES);
       Set<Integer> dirty =
           new TreeSet<>(numbers(row, faults, "dirty", row.optional("dirty"), INDEX));
       row.rejectUnknown();

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import kerfwright.app.json.JsonText;
+import kerfwright.app.words.Say;
 import kerfwright.practice.horizon.StockCurve;
 import kerfwright.practice.horizon.StockPoint;
 
@@ -37,44 +38,51 @@ final class WeekOutput {
     node.set("quietWeeks", JsonText.number(p.quietWeeks()));
   }
 
-  static String text(StockCurve curve) {
+  static String text(Say say, StockCurve curve) {
     StringBuilder out = new StringBuilder();
-    out.append(curve.weeks()).append(" weeks of ").append(curve.daysPerWeek());
-    out.append(" days drawn from ").append(curve.keptDays()).append(" (seed ");
-    out.append(curve.seed()).append("); quick valid plans, not proven\n");
-    out.append(figure("Now", curve.now()));
+    line(
+        out,
+        say.at(
+            "day.week-text",
+            curve.weeks(),
+            curve.daysPerWeek(),
+            curve.keptDays(),
+            Long.toString(curve.seed())));
+    line(out, figure(say, "day.week-text-now", curve.now()));
     StockPoint enough =
         curve.enough(TROUBLED_WEEKS).orElse(curve.points().get(curve.points().size() - 1));
-    out.append(figure("Enough for 9 weeks in 10", enough));
+    line(out, figure(say, "day.week-text-enough", enough));
     Map<String, Integer> add = curve.toAdd(enough);
     new TreeMap<>(enough.pieces())
         .forEach(
             (type, n) -> {
-              out.append("  ").append(type).append("  ").append(n);
               Integer more = add.get(type);
-              out.append(more == null ? "" : ", " + more + " more than there are").append('\n');
+              String told = more == null ? "" : ", " + say.at("day.week-text-more", more);
+              line(out, "  " + type + "  " + n + told);
             });
-    out.append("Pieces in all, shortages a week, weeks without one:\n");
+    line(out, say.at("day.week-text-curve"));
     for (StockPoint p : curve.points()) {
       int all = p.pieces().values().stream().mapToInt(n -> n).sum();
-      out.append(
+      String row =
           String.format(
               Locale.ROOT,
-              "  %3d  %6.2f  %3.0f %%%s%n",
+              "  %3d  %6.2f  %3.0f %%",
               all,
               p.shortagesPerWeek(),
-              100 * p.quietWeeks(),
-              p.added().isEmpty() ? "" : "  + " + p.added()));
+              100 * p.quietWeeks());
+      line(out, say.figures(row) + (p.added().isEmpty() ? "" : "  + " + p.added()));
     }
     return out.toString();
   }
 
-  private static String figure(String what, StockPoint p) {
-    return String.format(
-        Locale.ROOT,
-        "%s: %.2f shortages a week, %.0f %% of weeks without one%n",
-        what,
-        p.shortagesPerWeek(),
-        100 * p.quietWeeks());
+  private static void line(StringBuilder out, String text) {
+    out.append(text).append('\n');
+  }
+
+  private static String figure(Say say, String key, StockPoint p) {
+    return say.at(
+        key,
+        say.figures(String.format(Locale.ROOT, "%.2f", p.shortagesPerWeek())),
+        Math.round(100 * p.quietWeeks()));
   }
 }

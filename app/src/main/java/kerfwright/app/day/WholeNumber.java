@@ -4,6 +4,7 @@ import kerfwright.app.input.Bounds;
 import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
 import kerfwright.app.input.Node;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** Reads numbers that must be whole. */
@@ -11,7 +12,7 @@ final class WholeNumber {
   private WholeNumber() {}
 
   static @Nullable Integer read(Fields fields, Faults faults, String name, Bounds bounds) {
-    Node node = fields.required(name, bounds.expected());
+    Node node = fields.required(name, bounds.allowed());
     return node == null ? null : read(faults, fields.path(name), node, bounds);
   }
 
@@ -21,7 +22,7 @@ final class WholeNumber {
       return null;
     }
     if (value != Math.rint(value)) {
-      faults.add(node.line(), path, "must be a whole number, found " + node.describe());
+      faults.add(node.line(), path, Message.of("fault.whole", node.found()));
       return null;
     }
     return value.intValue();

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import kerfwright.app.input.BadInput;
-import kerfwright.app.input.Fault;
 import kerfwright.app.kept.Sitting;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.tooth.ToothNotation;
@@ -137,7 +136,7 @@ public record BookingForm(Map<String, String> values, Map<String, String> faults
         }
         work = say.at("day.by-plan");
       } catch (BadInput bad) {
-        List<String> all = bad.faults().stream().map(Fault::oneLine).toList();
+        List<String> all = bad.faults().stream().map(fault -> fault.in(say)).toList();
         found.put("case", String.join("; ", all));
       }
     } else if (tray != null) {

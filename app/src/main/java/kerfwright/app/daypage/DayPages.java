@@ -77,7 +77,7 @@ public final class DayPages {
     try {
       return LocalDate.parse(text);
     } catch (java.time.format.DateTimeParseException none) {
-      throw new NotFoundResponse("There is no day " + text);
+      throw new NotFoundResponse(text);
     }
   }
 

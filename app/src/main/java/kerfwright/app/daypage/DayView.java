@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import kerfwright.app.day.RemedyWords;
 import kerfwright.app.words.Say;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.BookingFault;

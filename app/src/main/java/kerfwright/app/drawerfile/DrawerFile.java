@@ -18,6 +18,7 @@ import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.DrawerSnapshot;
+import kerfwright.quantity.Message;
 import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -61,14 +62,13 @@ public final class DrawerFile {
         DrawerInstrument instrument = new RowReader(lookup).read(row);
         Integer earlier = lineOfId.putIfAbsent(row.text("id"), (int) line);
         if (earlier != null && !row.text("id").isEmpty()) {
-          row.fault("id", "'" + row.text("id") + "' stands already in line " + earlier);
+          row.fault("id", Message.of("listed.id-twice-in-file", row.text("id"), earlier));
         } else if (instrument != null) {
           instruments.add(instrument);
         }
       }
       if (header == null) {
-        throw new BadInput(
-            source.origin(), "is empty, a header was expected: " + String.join(",", COLUMNS));
+        throw new BadInput(source.origin(), Message.of("listed.no-header", columns()));
       }
     } catch (CSVException | UncheckedIOException broken) {
       throw broken(source.origin(), line);
@@ -77,13 +77,17 @@ public final class DrawerFile {
     }
     faults.throwIfAny();
     if (instruments.isEmpty()) {
-      throw new BadInput(source.origin(), "holds no instrument below its header");
+      throw new BadInput(source.origin(), Message.of("listed.no-instrument"));
     }
     return new DrawerSnapshot(instruments);
   }
 
+  private static String columns() {
+    return String.join(",", COLUMNS);
+  }
+
   private static BadInput broken(String origin, long line) {
-    String problem = "broken CSV, most likely a quotation mark that is not closed";
+    Message problem = Message.of("listed.broken-csv");
     return new BadInput(List.of(new Fault(origin, (int) line + 1, "", problem, null)));
   }
 
@@ -96,18 +100,15 @@ public final class DrawerFile {
         faults.add(
             line,
             name,
-            "there is no such column; expected " + String.join(",", COLUMNS),
+            Message.of("listed.no-column", columns()),
             NearestName.nearest(name, COLUMNS).orElse(null));
       } else if (header.put(name, i) != null) {
-        faults.add(line, name, "this column stands in the header twice");
+        faults.add(line, name, Message.of("listed.column-twice"));
       }
     }
     for (String needed : List.of("id", "state")) {
       if (!header.containsKey(needed)) {
-        faults.add(
-            line,
-            needed,
-            "this column is missing from the header; expected " + String.join(",", COLUMNS));
+        faults.add(line, needed, Message.of("listed.column-missing", columns()));
       }
     }
     // with a wrong header every row would be misread: stop here

@@ -3,6 +3,7 @@ package kerfwright.app.drawerfile;
 import java.util.List;
 import java.util.Map;
 import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** Tells what an instrument is from the cells of its row, by the name of their column. */
@@ -23,5 +24,5 @@ public interface InstrumentLookup {
   }
 
   /** Something wrong in one column. */
-  record Problem(String column, String text, @Nullable String nearest) {}
+  record Problem(String column, Message what, @Nullable String nearest) {}
 }

@@ -3,6 +3,9 @@ package kerfwright.app.drawerfile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import kerfwright.app.words.Remarks;
+import kerfwright.catalogue.Remark;
+import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.number.FieldFault;
 import kerfwright.catalogue.number.InstrumentResolver;
@@ -15,10 +18,18 @@ public final class PackagedInstruments implements InstrumentLookup {
     Resolution resolution = InstrumentResolver.resolve(DrawerFields.of(cells));
     List<Problem> problems = new ArrayList<>();
     for (FieldFault fault : resolution.faults()) {
-      String found = fault.found().isEmpty() ? "is blank" : "holds '" + fault.found() + "'";
-      String nearest = fault.nearest().isEmpty() ? null : String.join(" or ", fault.nearest());
-      problems.add(new Problem(fault.field(), found + "; expected " + fault.expected(), nearest));
+      String nearest = fault.nearest().isEmpty() ? null : String.join(", ", fault.nearest());
+      problems.add(new Problem(fault.field(), Remarks.found(asInFiles(fault)), nearest));
     }
     return new Answer(resolution.properties(), problems);
+  }
+
+  /** A file takes kinds by their ids, not by what people call them. */
+  private static FieldFault asInFiles(FieldFault fault) {
+    String kinds = String.join(", ", InstrumentKind.ids());
+    return fault.expected().code().matches("kind-(known|needed)")
+        ? new FieldFault(
+            fault.field(), fault.found(), Remark.of("word-known", kinds), fault.nearest())
+        : fault;
   }
 }

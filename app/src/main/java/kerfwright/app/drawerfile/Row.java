@@ -8,6 +8,7 @@ import kerfwright.app.input.Faults;
 import kerfwright.app.input.Fields;
 import kerfwright.app.input.Node;
 import kerfwright.catalogue.NearestName;
+import kerfwright.quantity.Message;
 import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 
@@ -25,7 +26,7 @@ final class Row {
     this.line = line;
     this.faults = faults;
     if (cells.size() != header.size()) {
-      fault("", "holds " + cells.size() + " cells, the header " + header.size());
+      fault("", Message.of("listed.many-cells", cells.size(), header.size()));
     }
   }
 
@@ -33,11 +34,11 @@ final class Row {
     return faulty;
   }
 
-  void fault(String column, String problem) {
+  void fault(String column, Message problem) {
     fault(column, problem, null);
   }
 
-  void fault(String column, String problem, @Nullable String nearest) {
+  void fault(String column, Message problem, @Nullable String nearest) {
     faulty = true;
     faults.add(line, column, problem, nearest);
   }
@@ -62,7 +63,7 @@ final class Row {
     Node cell = new Node.Scalar(text, Node.Scalar.Kind.TEXT, line);
     Double value = Fields.number(column, cell, bounds, own);
     if (value == null) {
-      fault(column, "must be " + bounds.expected() + ", found " + cell.describe());
+      fault(column, Message.of("fault.must-be", bounds.allowed(), cell.found()));
     }
     return value;
   }
@@ -70,7 +71,7 @@ final class Row {
   @Nullable Integer count(String column, Bounds bounds) {
     Double value = number(column, bounds);
     if (value != null && value != Math.rint(value)) {
-      fault(column, "must be a whole number, found '" + text(column) + "'");
+      fault(column, Message.of("fault.whole", Message.of("fault.found-text", text(column))));
       return null;
     }
     return value == null ? null : value.intValue();
@@ -87,7 +88,8 @@ final class Row {
     if (!text.isEmpty()) {
       fault(
           column,
-          "there is no " + what + " '" + text + "'; expected one of " + String.join(", ", names),
+          Message.of(
+              "fault.unknown", Message.of("fault.what-" + what), text, String.join(", ", names)),
           NearestName.nearest(text, names).orElse(null));
     }
     return null;

@@ -9,6 +9,7 @@ import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.DrawerInstrument.State;
 import kerfwright.quantity.Identified;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,7 +29,7 @@ final class RowReader {
   @Nullable DrawerInstrument read(Row row) {
     String id = row.text("id");
     if (!id.matches("[\\p{L}\\p{N}._/#-]{1,40}")) {
-      row.fault("id", "must be up to 40 letters, digits and . _ / # - without spaces");
+      row.fault("id", Message.of("listed.id-in-file"));
     }
     Integer uses = row.count("uses", COUNT);
     Integer sterilisations = row.count("sterilisations", COUNT);
@@ -38,7 +39,7 @@ final class RowReader {
     }
     InstrumentLookup.Answer answer = lookup.resolve(cells(row));
     for (InstrumentLookup.Problem problem : answer.problems()) {
-      row.fault(problem.column(), problem.text(), problem.nearest());
+      row.fault(problem.column(), problem.what(), problem.nearest());
     }
     if (row.faulty() || answer.properties() == null || state == null) {
       return null;
@@ -64,7 +65,10 @@ final class RowReader {
   private static @Nullable State state(Row row) {
     List<String> ids = Arrays.stream(State.values()).map(State::id).toList();
     if (row.text("state").isEmpty()) {
-      row.fault("state", "is missing; expected one of " + String.join(", ", ids));
+      row.fault(
+          "state",
+          Message.of(
+              "fault.missing-one-of", Message.of("fault.what-state"), String.join(", ", ids)));
     }
     String id = row.oneOf("state", "state", ids);
     return Identified.of(State.class, id).orElse(null);

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import kerfwright.app.json.JsonText;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.evidence.Condition;
 import kerfwright.catalogue.evidence.Evidence;
 import kerfwright.catalogue.evidence.EvidenceCase;
@@ -143,7 +145,7 @@ public final class EvidenceJson {
       number(node, "medianWidth", c.medianWidth());
     }
     ArrayNode words = one.putArray("words");
-    EvidenceWords.closing(report).forEach(words::add);
+    EvidenceWords.closing(Say.in(Language.ENGLISH), report).forEach(words::add);
     return one;
   }
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.evidence.Condition;
 import kerfwright.catalogue.evidence.EvidenceCase;
 import kerfwright.catalogue.evidence.Family;
@@ -26,12 +27,12 @@ final class EvidenceWords {
   private EvidenceWords() {}
 
   /** Three significant digits, without an exponent. */
-  static String figure(double value) {
+  static String figure(Say say, double value) {
     if (Double.isNaN(value) || Double.isInfinite(value)) {
       return "-";
     }
     BigDecimal rounded = new BigDecimal(value).round(DIGITS);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    return say.figures(rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString());
   }
 
   static String unit(String unit) {
@@ -59,12 +60,14 @@ final class EvidenceWords {
     };
   }
 
-  static String published(EvidenceCase one) {
+  static String published(Say say, EvidenceCase one) {
     if (!one.comparison().interval()) {
       return switch (one.comparison()) {
-        case AT_MOST -> "at most " + figure(one.publishedMiddle()) + unit(one.unit());
-        case AT_LEAST -> "at least " + figure(one.publishedMiddle()) + unit(one.unit());
-        case SAME -> "the same";
+        case AT_MOST ->
+            say.at("evidence.at-most", figure(say, one.publishedMiddle()) + unit(one.unit()));
+        case AT_LEAST ->
+            say.at("evidence.at-least", figure(say, one.publishedMiddle()) + unit(one.unit()));
+        case SAME -> say.at("evidence.same");
         default -> one.comparison().id();
       };
     }
@@ -72,46 +75,48 @@ final class EvidenceWords {
     Double low = n.low();
     Double high = n.high();
     Double typical = n.typical();
-    String range = low != null && high != null ? figure(low) + " to " + figure(high) : "";
-    String middle = typical == null ? "" : figure(typical);
+    String range = low != null && high != null ? range(say, low, high) : "";
+    String middle = typical == null ? "" : figure(say, typical);
     String both = middle.isEmpty() ? range : range.isEmpty() ? middle : middle + " (" + range + ")";
     return both + unit(one.unit());
   }
 
-  static String estimate(Estimate e) {
+  static String estimate(Say say, Estimate e) {
     return e.low() == e.high()
-        ? figure(e.typical())
-        : figure(e.typical()) + " (" + figure(e.low()) + " to " + figure(e.high()) + ")";
+        ? figure(say, e.typical())
+        : figure(say, e.typical()) + " (" + range(say, e.low(), e.high()) + ")";
   }
 
-  static String computed(Compared c) {
-    String first = estimate(c.computed());
+  static String computed(Say say, Compared c) {
+    String first = estimate(say, c.computed());
     Estimate second = c.second();
-    return first + (second == null ? "" : " against " + estimate(second)) + unit(c.asked());
+    return first
+        + (second == null ? "" : " " + say.at("evidence.against", estimate(say, second)))
+        + unit(c.asked());
   }
 
-  static String verdict(Compared c) {
+  static String verdict(Say say, Compared c) {
     String counts =
         switch (c.standing()) {
           case COUNTED, CALIBRATION -> "";
-          case BY_CONSTRUCTION -> ", cannot fail: not counted";
-          case CONDITIONS_UNTOLD -> ", load or time untold: not counted";
+          case BY_CONSTRUCTION -> ", " + say.at("evidence.cannot-fail");
+          case CONDITIONS_UNTOLD -> ", " + say.at("evidence.untold");
         };
+    String verdict = say.at("evidence.verdict-" + slug(c.verdict()));
     return c.asked().comparison().interval()
-        ? c.verdict().label() + counts
-        : c.verdict().label() + ", holds in " + percent(c.holdsShare()) + " of samples" + counts;
+        ? verdict + counts
+        : verdict + ", " + say.at("evidence.holds-in", percent(c.holdsShare())) + counts;
   }
 
-  static String condition(Condition c) {
-    String range =
-        c.low() == c.high() ? figure(c.typical()) : figure(c.low()) + " to " + figure(c.high());
+  static String condition(Say say, Condition c) {
+    String range = c.low() == c.high() ? figure(say, c.typical()) : range(say, c.low(), c.high());
     return c.kind().label() + " " + range + unit(c.kind().unit());
   }
 
-  static String conditions(SetUp setUp, boolean told) {
+  static String conditions(Say say, SetUp setUp, boolean told) {
     return setUp.ordered().stream()
         .filter(c -> c.told() == told)
-        .map(EvidenceWords::condition)
+        .map(c -> condition(say, c))
         .collect(Collectors.joining(", "));
   }
 
@@ -119,127 +124,96 @@ final class EvidenceWords {
     return Double.isNaN(share) ? "-" : Math.round(100 * share) + " %";
   }
 
-  static String family(Family family) {
-    return switch (family) {
-      case ABRASIVE_RATE -> "rate of abrasive instruments";
-      case BLADE_RATE -> "rate of blades";
-      case WEAR -> "wear";
-      case ROUGHNESS -> "roughness";
-      case DRY_HEAT -> "heat, dry";
-      case WET_HEAT -> "heat, with water";
-    };
+  static String family(Say say, Family family) {
+    return say.at("evidence.family-" + slug(family));
+  }
+
+  private static String slug(Enum<?> one) {
+    return one.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static String range(Say say, double low, double high) {
+    return say.at("reference.range", figure(say, low), figure(say, high));
   }
 
   /** "a factor of 40" or "14 K". */
-  static String width(Family family, double width) {
+  static String width(Say say, Family family, double width) {
     return Double.isNaN(width)
         ? "-"
-        : family.logarithmic() ? "a factor of " + figure(width) : figure(width) + " K";
+        : family.logarithmic()
+            ? say.at("evidence.factor", figure(say, width))
+            : figure(say, width) + " K";
   }
 
   /** "covered 39 of 48 left-out figures, 14 studies", with what it is worth. */
-  static String covered(Coverage c) {
-    String counts =
-        String.format(
-            Locale.ROOT,
-            "covered %d of %d left-out figures, %d %s",
-            c.covered(),
-            c.figures(),
-            c.studies(),
-            c.studies() == 1 ? "study" : "studies");
+  static String covered(Say say, Coverage c) {
+    String counts = say.at("evidence.covered", c.covered(), c.figures(), c.studies());
     return c.figures() == 0
         ? counts
-        : counts
-            + String.format(
-                Locale.ROOT,
-                " (%s; 95 %% binomial interval %s to %s)",
-                percent(c.share()),
-                percent(c.binomial().low()),
-                percent(c.binomial().high()));
+        : say.at(
+            "evidence.covered-share",
+            counts,
+            percent(c.share()),
+            percent(c.binomial().low()),
+            percent(c.binomial().high()));
   }
 
   /** What a coverage comes to; never more than it can bear. */
-  static String judged(Coverage c) {
+  static String judged(Say say, Coverage c) {
     if (!c.testable()) {
-      return "not testable: fewer than " + Coverage.TESTABLE + " studies";
+      return say.at("evidence.not-testable", Coverage.TESTABLE);
     }
     String covers =
-        c.covers()
-            ? "covers as it should"
-            : c.share() < 0.8 ? "fails: covers too few" : "fails: too wide, covers too many";
+        c.covers() ? "evidence.covers" : c.share() < 0.8 ? "evidence.too-few" : "evidence.too-many";
     boolean beats = c.score() < c.meanScore();
-    return covers
-        + (beats
-            ? "; better than the mean of the other studies"
-            : "; fails: no better than the mean of the other studies");
+    return say.at(covers) + "; " + say.at(beats ? "evidence.better" : "evidence.no-better");
   }
 
   /** The closing sentences, whatever they come to. */
-  static List<String> closing(EvidenceReport report) {
+  static List<String> closing(Say say, EvidenceReport report) {
     Summary s = report.summary();
     List<String> said = new ArrayList<>();
     said.add(
-        String.format(
-            Locale.ROOT,
-            "Rows no constant rests on: %d of %d met, in %d studies. Each study counted once: %s.",
-            s.met(),
-            s.cases(),
-            s.byStudy().size(),
-            percent(s.share())));
+        say.at(
+            "evidence.closing-rows", s.met(), s.cases(), s.byStudy().size(), percent(s.share())));
     said.add(
-        String.format(
-            Locale.ROOT,
-            "Of these, figures inside their interval: %d of %d (each study once, with its published"
-                + " scatter: %s); directions, rankings and bounds right: %d of %d.",
+        say.at(
+            "evidence.closing-intervals",
             s.intervalsMet(),
             s.intervals(),
             percent(s.scatterShare()),
             s.directionsMet(),
             s.directions()));
     said.add(
-        String.format(
-            Locale.ROOT,
-            "The frozen list: %d of %d met; %d of them when only the scatter within one laboratory is"
-                + " allowed for, as the list was counted when it was frozen. %d of the list cannot"
-                + " fail.",
+        say.at(
+            "evidence.closing-frozen",
             s.frozenMet(),
             s.frozen(),
             s.frozenMetInOneLaboratory(),
             s.byConstruction()));
     for (Coverage c : report.coverage()) {
       Family family = c.family();
-      said.add(
-          family == null
-              ? "All families: " + covered(c) + ": " + judged(c) + "."
-              : capital(family(family))
-                  + ": "
-                  + covered(c)
-                  + (c.figures() == 0 ? "" : ", median band " + width(family, c.medianWidth()))
-                  + ": "
-                  + judged(c)
-                  + ".");
+      String name = family == null ? say.at("evidence.all-families") : family(say, family);
+      String band =
+          family == null || c.figures() == 0
+              ? ""
+              : ", " + say.at("evidence.median-band", width(say, family, c.medianWidth()));
+      said.add(capital(name) + ": " + covered(say, c) + band + ": " + judged(say, c) + ".");
     }
     for (Conditioned c : report.conditioned()) {
       if (c.figures() > 0) {
         said.add(
-            String.format(
-                Locale.ROOT,
-                "%s, once the first half of a study's figures is known: covered %d of %d others, %d"
-                    + " studies, median band %s.",
-                capital(family(c.family())),
+            say.at(
+                "evidence.closing-conditioned",
+                capital(family(say, c.family())),
                 c.covered(),
                 c.figures(),
                 c.studies(),
-                width(c.family(), c.medianWidth())));
+                width(say, c.family(), c.medianWidth())));
       }
     }
     said.add(
-        String.format(
-            Locale.ROOT,
-            "The number of samples moves an end of an interval by %s of its width at the most"
-                + " (standard error), by %s in half of the cases.",
-            percent(s.monteCarlo()),
-            percent(s.monteCarloMedian())));
+        say.at("evidence.closing-samples", percent(s.monteCarlo()), percent(s.monteCarloMedian())));
     return said;
   }
 

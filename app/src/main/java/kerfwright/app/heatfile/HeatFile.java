@@ -1,5 +1,7 @@
 package kerfwright.app.heatfile;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +19,7 @@ import kerfwright.physics.heat.field.HeatMesh;
 import kerfwright.physics.heat.field.HeatProbe;
 import kerfwright.physics.heat.field.HeatProblem;
 import kerfwright.physics.heat.field.Resolution;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a heat problem from a YAML file, or says everything that is wrong with it. */
@@ -62,7 +65,7 @@ public final class HeatFile {
     Resolution resolution = resolution(fields);
     fields.rejectUnknown();
     if (duration != null && every != null && duration / every > MOST_OUTPUTS) {
-      fields.fault("output_every_s", "gives more than " + MOST_OUTPUTS + " outputs");
+      fields.fault("output_every_s", Message.of("heat.too-many-outputs", MOST_OUTPUTS));
     }
     budget(fields, duration, top, resolution);
     faults.throwIfAny();
@@ -90,22 +93,23 @@ public final class HeatFile {
       return;
     }
     if (top != null && duration / (top.onS() + top.offS()) > MOST_STROKES) {
-      fields.fault("top", "gives more than " + MOST_STROKES + " strokes within duration_s");
+      fields.fault("top", Message.of("heat.too-many-strokes", MOST_STROKES));
     }
     if (resolution instanceof Resolution.On given) {
       HeatMesh mesh = given.mesh();
       double work = (double) mesh.cellsR() * mesh.cellsZ() * duration / mesh.stepS();
       if (work > MOST_WORK) {
-        fields.fault(
-            "mesh",
-            String.format(
-                java.util.Locale.ROOT,
-                "asks for %.2g steps of cells; expected at most %.2g: fewer cells or a longer"
-                    + " step_s",
-                work,
-                MOST_WORK));
+        fields.fault("mesh", Message.of("heat.too-much-work", short2(work), short2(MOST_WORK)));
       }
     }
+  }
+
+  private static BigDecimal figure(double value) {
+    return BigDecimal.valueOf(value);
+  }
+
+  private static BigDecimal short2(double value) {
+    return BigDecimal.valueOf(value).round(new MathContext(2));
   }
 
   private void checkPlaces(
@@ -115,21 +119,23 @@ public final class HeatFile {
       HeatProbe probe = probes.get(i);
       if (probe.rMm() > body.radiusMm() || probe.zMm() > body.depthMm()) {
         String where = "probes_mm[" + i + "]";
-        String size = body.radiusMm() + " mm radius, " + body.depthMm() + " mm depth";
-        faults.add(fields.line("probes_mm"), where, "lies outside the body of " + size);
+        faults.add(
+            fields.line("probes_mm"),
+            where,
+            Message.of("heat.probe-outside", figure(body.radiusMm()), figure(body.depthMm())));
       }
     }
     if (top.spotRadiusMm() >= body.radiusMm()) {
-      fields.fault("top", "must have a spot smaller than the body, radius " + body.radiusMm());
+      fields.fault("top", Message.of("heat.spot-too-large", figure(body.radiusMm())));
     }
     if (top.schedule(duration).cutDepthMm() >= body.depthMm()) {
-      fields.fault("top", "cuts through the whole body within duration_s; expected less feed");
+      fields.fault("top", Message.of("heat.cuts-through"));
     }
     faults.throwIfAny();
   }
 
   private @Nullable Face bottom(Fields fields) {
-    String expected = "insulated, or {temperature_c: 36}";
+    Message expected = Message.of("heat.bottom");
     Node node = fields.required("bottom", expected);
     if (node == null) {
       return null;
@@ -148,13 +154,13 @@ public final class HeatFile {
 
   private List<HeatProbe> probes(Fields fields) {
     List<HeatProbe> probes = new ArrayList<>();
-    Node node = fields.required("probes_mm", "a list such as [{r: 0, z: 1.7}]");
+    Node node = fields.required("probes_mm", Message.of("heat.probes"));
     List<Node> items = node == null ? null : fields.items("probes_mm", node);
     if (items == null) {
       return probes;
     }
     if (items.isEmpty() || items.size() > MOST_PROBES) {
-      fields.fault("probes_mm", "must hold 1 to " + MOST_PROBES + " probes");
+      fields.fault("probes_mm", Message.of("heat.probe-count", MOST_PROBES));
     }
     for (int i = 0; i < items.size(); i++) {
       String path = "probes_mm[" + i + "]";
@@ -168,20 +174,20 @@ public final class HeatFile {
         }
       } else {
         Node found = items.get(i);
-        faults.add(found.line(), path, "must be {r, z}, found " + found.describe());
+        faults.add(found.line(), path, Message.of("fault.must-be", "{r, z}", found.found()));
       }
     }
     return probes;
   }
 
   private @Nullable Resolution resolution(Fields fields) {
-    Fields mesh = fields.fields("mesh", "cells_r, cells_z and step_s", false);
+    Fields mesh = fields.fields("mesh", Message.of("heat.mesh"), false);
     Double error = fields.number("error_k", ERROR, false);
     if (mesh == null) {
       return Resolution.withinK(error == null ? USUAL_ERROR_K : error);
     }
     if (error != null) {
-      fields.fault("error_k", "stands beside mesh; expected one of the two");
+      fields.fault("error_k", Message.of("fault.beside", "mesh"));
     }
     Double cellsR = mesh.number("cells_r", CELLS, true);
     Double cellsZ = mesh.number("cells_z", CELLS, true);
@@ -191,11 +197,11 @@ public final class HeatFile {
       return null;
     }
     if (cellsR != Math.rint(cellsR) || cellsZ != Math.rint(cellsZ)) {
-      fields.fault("mesh", "must have whole numbers of cells");
+      fields.fault("mesh", Message.of("heat.whole-cells"));
       return null;
     }
     if (cellsR * cellsZ > 4e6) {
-      fields.fault("mesh", "must have at most 4000000 cells");
+      fields.fault("mesh", Message.of("heat.too-many-cells"));
       return null;
     }
     return Resolution.on(HeatMesh.even(cellsR.intValue(), cellsZ.intValue(), step));

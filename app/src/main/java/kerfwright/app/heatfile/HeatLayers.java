@@ -9,6 +9,7 @@ import kerfwright.app.input.Node;
 import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.physics.heat.HeatLayer;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** The field {@code layers} of a heat problem: by numbers, or by a material of the catalogue. */
@@ -23,13 +24,13 @@ final class HeatLayers {
 
   static List<HeatLayer> read(Fields fields, Faults faults) {
     List<HeatLayer> layers = new ArrayList<>();
-    Node node = fields.required("layers", "a list of layers from the top down");
+    Node node = fields.required("layers", Message.of("heat.layers"));
     List<Node> items = node == null ? null : fields.items("layers", node);
     if (items == null) {
       return layers;
     }
     if (items.isEmpty() || items.size() > MOST_LAYERS) {
-      fields.fault("layers", "must hold 1 to " + MOST_LAYERS + " layers");
+      fields.fault("layers", Message.of("heat.layer-count", MOST_LAYERS));
     }
     for (int i = 0; i < items.size(); i++) {
       String path = "layers[" + i + "]";
@@ -40,7 +41,7 @@ final class HeatLayers {
         }
       } else {
         Node found = items.get(i);
-        faults.add(found.line(), path, "must hold thickness_mm and a material or its figures");
+        faults.add(found.line(), path, Message.of("heat.layer-fields"));
       }
     }
     return layers;

@@ -6,6 +6,7 @@ import kerfwright.app.input.Fields;
 import kerfwright.physics.heat.Coolant;
 import kerfwright.physics.heat.HeatSchedule;
 import kerfwright.physics.heat.HeatStretch;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,8 +23,7 @@ record HeatTop(
   private static final Bounds FEED = Bounds.from(0, 100, "mm/s");
 
   static @Nullable HeatTop read(Fields fields) {
-    String expected = "spot_radius_mm, flux_w_per_m2, on_s, off_s, coolant and feed_mm_per_s";
-    Fields top = fields.fields("top", expected, true);
+    Fields top = fields.fields("top", Message.of("heat.top"), true);
     if (top == null) {
       return null;
     }
@@ -35,7 +35,7 @@ record HeatTop(
     Coolant coolant = coolant(top);
     top.rejectUnknown();
     if (on != null && off != null && on + off <= 0) {
-      top.fault("on_s", "and off_s must not both be 0");
+      top.fault("on_s", Message.of("heat.no-stroke"));
       return null;
     }
     if (spot == null || flux == null || on == null || off == null) {
@@ -45,7 +45,7 @@ record HeatTop(
   }
 
   private static Coolant coolant(Fields top) {
-    Fields coolant = top.fields("coolant", "h_w_per_m2k and temperature_c", false);
+    Fields coolant = top.fields("coolant", Message.of("heat.coolant"), false);
     if (coolant == null) {
       return Coolant.NONE;
     }

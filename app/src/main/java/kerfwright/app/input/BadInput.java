@@ -2,6 +2,8 @@ package kerfwright.app.input;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.quantity.Message;
 
 /** What was handed in cannot be used; carries every fault found, never only the first. */
@@ -14,7 +16,7 @@ public final class BadInput extends Exception {
   private final transient List<Fault> faults;
 
   public BadInput(List<Fault> faults) {
-    super(faults.isEmpty() ? "no fault named" : faults.get(0).oneLine());
+    super(faults.isEmpty() ? "" : faults.get(0).in(Say.in(Language.ENGLISH)));
     this.faults = List.copyOf(faults.size() > MOST ? first(faults) : faults);
   }
 
@@ -25,7 +27,7 @@ public final class BadInput extends Exception {
     return some;
   }
 
-  public BadInput(String origin, String problem) {
+  public BadInput(String origin, Message problem) {
     this(List.of(new Fault(origin, 0, "", problem, null)));
   }
 

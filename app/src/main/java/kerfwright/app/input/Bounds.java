@@ -1,8 +1,6 @@
 package kerfwright.app.input;
 
 import java.math.BigDecimal;
-import kerfwright.app.words.Language;
-import kerfwright.app.words.Say;
 import kerfwright.quantity.Message;
 
 /**
@@ -40,13 +38,15 @@ public record Bounds(double low, boolean lowAllowed, double high, String unit) {
         unitWord());
   }
 
-  /** The same in English. */
-  public String expected() {
-    return Say.in(Language.ENGLISH).of(allowed());
+  /** Refuses what they do not allow. */
+  public void check(String origin, double value) throws BadInput {
+    if (!allow(value)) {
+      throw new BadInput(origin, Message.of("fault.must-be", allowed(), plain(value)));
+    }
   }
 
   private Object unitWord() {
-    return unit.equals("micrometres") ? Message.of("fault.unit-micrometres") : unit;
+    return unit.matches("[a-z]{4,}") ? Message.of("fault.unit-" + unit) : unit;
   }
 
   private static BigDecimal plain(double value) {

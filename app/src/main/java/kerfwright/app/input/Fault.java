@@ -23,21 +23,14 @@ public record Fault(
     Message message,
     @Nullable String nearest,
     @Nullable Fix fix) {
-  private static final Say ENGLISH = Say.in(Language.ENGLISH);
-
   /** A fault whose fix nobody can know. */
   public Fault(String origin, int line, String field, Message message, @Nullable String nearest) {
     this(origin, line, field, message, nearest, null);
   }
 
-  /** A fault of what no form shows, in English. */
-  public Fault(String origin, int line, String field, String problem, @Nullable String nearest) {
-    this(origin, line, field, Message.of("fault.plain", problem), nearest);
-  }
-
   /** What is wrong, in English. */
   public String problem() {
-    return ENGLISH.of(message);
+    return Say.in(Language.ENGLISH).of(message);
   }
 
   /** What kind of fault it is: stable, lower-case with hyphens. */
@@ -52,31 +45,32 @@ public record Fault(
 
   /** The sentence to show beside the field. */
   public String sentence(Say say) {
-    String text = say.of(message);
-    return nearest == null ? text : say.at("fault.nearest", text, nearest);
+    return say.of(withNearest());
   }
 
-  /** The sentence with what to write instead. */
-  private String withFix() {
-    String text = sentence(ENGLISH);
+  /** One line: file, line, field, what is wrong and what to write instead. */
+  public String in(Say say) {
+    return say.of(placed());
+  }
+
+  /** The same, to be told within something else. */
+  public Message placed() {
+    String place = line > 0 ? origin + ":" + line : origin;
+    return field.isEmpty()
+        ? Message.of("fault.at", place, withFix())
+        : Message.of("fault.at-field", place, field, withFix());
+  }
+
+  private Message withNearest() {
+    return nearest == null ? message : Message.of("fault.nearest", message, nearest);
+  }
+
+  private Message withFix() {
     if (fix == null) {
-      return text;
+      return withNearest();
     }
     return fix.value() == null
-        ? ENGLISH.at("fault.fix-leave-out", text, fix.field())
-        : ENGLISH.at("fault.fix-write", text, fix.line());
-  }
-
-  /** One line in English: file, line, field, what is wrong. */
-  public String oneLine() {
-    StringBuilder text = new StringBuilder(origin);
-    if (line > 0) {
-      text.append(':').append(line);
-    }
-    text.append(": ");
-    if (!field.isEmpty()) {
-      text.append(field).append(": ");
-    }
-    return text.append(withFix()).toString();
+        ? Message.of("fault.fix-leave-out", withNearest(), fix.field())
+        : Message.of("fault.fix-write", withNearest(), fix.line());
   }
 }

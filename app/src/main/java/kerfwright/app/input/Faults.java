@@ -16,20 +16,12 @@ public final class Faults {
     this.origin = origin;
   }
 
-  public void add(int line, String field, String problem) {
-    add(line, field, problem, null);
-  }
-
   public void add(int line, String field, Message message) {
     add(line, field, message, null);
   }
 
   public void add(int line, String field, Message message, @Nullable String nearest) {
     found.add(new Fault(origin, line, field, message, nearest));
-  }
-
-  public void add(int line, String field, String problem, @Nullable String nearest) {
-    found.add(new Fault(origin, line, field, problem, nearest));
   }
 
   public void addFixable(int line, String field, Message message, Fix fix) {

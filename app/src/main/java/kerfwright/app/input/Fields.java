@@ -36,16 +36,8 @@ public final class Fields {
     return entry == null ? mapping.line() : entry.line();
   }
 
-  public void fault(String name, String problem) {
-    faults.add(line(name), path(name), problem);
-  }
-
   public void fault(String name, Message message) {
     faults.add(line(name), path(name), message);
-  }
-
-  public void fault(String name, String problem, @Nullable String nearest) {
-    faults.add(line(name), path(name), problem, nearest);
   }
 
   /** The node of a field; null where it is missing or empty. */
@@ -57,10 +49,6 @@ public final class Fields {
       return null;
     }
     return entry.value();
-  }
-
-  public @Nullable Node required(String name, String expected) {
-    return required(name, Message.of("fault.plain", expected));
   }
 
   public @Nullable Node required(String name, Message expected) {
@@ -75,10 +63,6 @@ public final class Fields {
     return node;
   }
 
-  public @Nullable String text(String name, String expected) {
-    return text(name, Message.of("fault.plain", expected));
-  }
-
   public @Nullable String text(String name, Message expected) {
     Node node = required(name, expected);
     if (node == null || node instanceof Node.Scalar) {
@@ -91,7 +75,7 @@ public final class Fields {
   /** One of a closed set of names; null where missing or unknown. */
   public @Nullable String oneOf(
       String name, String what, Collection<String> names, boolean required) {
-    Message word = Message.of("fault.what-" + what.replace(' ', '-'));
+    Message word = Message.of("fault.what-" + what);
     Node node =
         required
             ? requiredOr(name, Message.of("fault.missing-one-of", word, list(names)))
@@ -154,10 +138,6 @@ public final class Fields {
     }
     double value = new BigDecimal(trimmed).doubleValue();
     return Double.isFinite(value) ? value : null;
-  }
-
-  public @Nullable Fields fields(String name, String expected, boolean required) {
-    return fields(name, Message.of("fault.plain", expected), required);
   }
 
   /** The fields below a field, or null where it is missing or holds something else. */

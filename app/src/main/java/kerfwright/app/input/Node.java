@@ -2,8 +2,6 @@ package kerfwright.app.input;
 
 import java.util.List;
 import java.util.Map;
-import kerfwright.app.words.Language;
-import kerfwright.app.words.Say;
 import kerfwright.quantity.Identified;
 import kerfwright.quantity.Message;
 
@@ -13,11 +11,6 @@ public sealed interface Node permits Node.Scalar, Node.Listing, Node.Mapping {
 
   /** What it is, to be named among what is wrong: 'abc', a list, ... */
   Message found();
-
-  /** The same in English. */
-  default String describe() {
-    return Say.in(Language.ENGLISH).of(found());
-  }
 
   /** A single value; its text is exactly what was written. */
   record Scalar(String text, Kind kind, int line) implements Node {

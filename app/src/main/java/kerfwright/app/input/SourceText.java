@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import kerfwright.quantity.Message;
 
 /**
  * The text of a file, with the name to show in messages. Never more than a megabyte of it.
@@ -23,14 +24,14 @@ public record SourceText(String origin, String text) {
   public static SourceText of(Path file) throws BadInput {
     String origin = file.toString();
     if (Files.isDirectory(file)) {
-      throw new BadInput(origin, "is a folder, a file was expected");
+      throw new BadInput(origin, Message.of("fault.folder"));
     }
     try (InputStream in = Files.newInputStream(file)) {
       return of(origin, in);
     } catch (NoSuchFileException missing) {
-      throw new BadInput(origin, "there is no such file");
+      throw new BadInput(origin, Message.of("fault.no-file"));
     } catch (IOException unreadable) {
-      throw new BadInput(origin, "the file cannot be read");
+      throw new BadInput(origin, Message.of("fault.unreadable"));
     }
   }
 
@@ -38,14 +39,14 @@ public record SourceText(String origin, String text) {
   public static SourceText of(String origin, InputStream in) throws IOException, BadInput {
     byte[] bytes = in.readNBytes(LIMIT_BYTES + 1);
     if (bytes.length > LIMIT_BYTES) {
-      throw new BadInput(origin, "is larger than 1 MiB, the most that is read");
+      throw new BadInput(origin, Message.of("fault.file-too-large"));
     }
     try {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return new SourceText(
           origin, PlainText.of(text.startsWith("\uFEFF") ? text.substring(1) : text));
     } catch (CharacterCodingException notText) {
-      throw new BadInput(origin, "is not UTF-8 text");
+      throw new BadInput(origin, Message.of("fault.not-utf8"));
     }
   }
 }

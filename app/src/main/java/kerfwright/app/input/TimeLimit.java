@@ -6,6 +6,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import kerfwright.quantity.Message;
 
 /** A computation that ends in time, or is told to have taken too long. */
 public final class TimeLimit {
@@ -17,7 +18,7 @@ public final class TimeLimit {
    * @param what what was asked for, to name in the message
    * @param shorter what makes it shorter, in words
    */
-  public static <T> T within(Duration limit, String what, String shorter, Callable<T> work)
+  public static <T> T within(Duration limit, String what, Message shorter, Callable<T> work)
       throws BadInput {
     FutureTask<T> task = new FutureTask<>(work);
     Thread thread = new Thread(task, "limited");
@@ -27,18 +28,17 @@ public final class TimeLimit {
       return task.get(limit.toMillis(), TimeUnit.MILLISECONDS);
     } catch (TimeoutException late) {
       task.cancel(true);
-      throw new BadInput(
-          what, "took longer than " + limit.toSeconds() + " s and was stopped; " + shorter);
+      throw new BadInput(what, Message.of("fault.too-long", (int) limit.toSeconds(), shorter));
     } catch (InterruptedException stopped) {
       task.cancel(true);
       Thread.currentThread().interrupt();
-      throw new BadInput(what, "was stopped");
+      throw new BadInput(what, Message.of("fault.stopped"));
     } catch (ExecutionException failed) {
       if (failed.getCause() instanceof BadInput bad) {
         throw bad;
       }
       if (failed.getCause() instanceof OutOfMemoryError) {
-        throw new BadInput(what, "needs more memory than there is; " + shorter);
+        throw new BadInput(what, Message.of("fault.too-large", shorter));
       }
       if (failed.getCause() instanceof RuntimeException fault) {
         throw fault;

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import kerfwright.quantity.Message;
 import org.yaml.snakeyaml.LoaderOptions;
 
 /**
@@ -25,12 +26,10 @@ public final class TreeReader {
 
   private final String origin;
   private final JsonParser parser;
-  private final boolean yaml;
 
-  private TreeReader(String origin, JsonParser parser, boolean yaml) {
+  private TreeReader(String origin, JsonParser parser) {
     this.origin = origin;
     this.parser = parser;
-    this.yaml = yaml;
   }
 
   /** The one document of a YAML file. */
@@ -52,13 +51,13 @@ public final class TreeReader {
   private static Node.Mapping read(SourceText source, JsonFactory factory, boolean yaml)
       throws BadInput {
     try (JsonParser parser = factory.createParser(source.text())) {
-      TreeReader reader = new TreeReader(source.origin(), parser, yaml);
+      TreeReader reader = new TreeReader(source.origin(), parser);
       if (parser.nextToken() == null) {
-        throw new BadInput(source.origin(), "is empty, fields were expected");
+        throw new BadInput(source.origin(), Message.of("fault.empty"));
       }
       Node top = reader.node(0);
       if (parser.nextToken() != null) {
-        throw reader.failure("one document was expected, a second one begins here");
+        throw reader.failure("fault.second-document");
       }
       if (top instanceof Node.Mapping mapping) {
         return mapping;
@@ -69,14 +68,14 @@ public final class TreeReader {
                   source.origin(),
                   top.line(),
                   "",
-                  "fields such as 'case: K-0412' were expected, found " + top.describe(),
+                  Message.of("fault.no-fields", top.found()),
                   null)));
     } catch (JsonProcessingException broken) {
       int line = broken.getLocation() == null ? 0 : broken.getLocation().getLineNr();
-      String what = (yaml ? "broken YAML: " : "broken JSON: ") + firstSentence(broken);
+      Message what = Message.of("fault.broken", yaml ? "YAML" : "JSON", firstSentence(broken));
       throw new BadInput(List.of(new Fault(source.origin(), Math.max(0, line), "", what, null)));
     } catch (IOException impossible) {
-      throw new BadInput(source.origin(), "cannot be read");
+      throw new BadInput(source.origin(), Message.of("fault.unreadable"));
     }
   }
 
@@ -93,15 +92,15 @@ public final class TreeReader {
         break;
       }
     }
-    return kept.isEmpty() ? "cannot be understood" : String.join(", ", kept);
+    return String.join(", ", kept);
   }
 
   private Node node(int depth) throws IOException, BadInput {
     if (depth > DEEPEST) {
-      throw failure("is nested too deeply");
+      throw failure("fault.too-deep");
     }
     if (parser instanceof YAMLParser yamlParser && yamlParser.isCurrentAlias()) {
-      throw failure("YAML aliases (*name) are not allowed; write the value out");
+      throw failure("fault.alias");
     }
     int line = parser.currentTokenLocation().getLineNr();
     JsonToken token = parser.currentToken();
@@ -124,7 +123,7 @@ public final class TreeReader {
       String name = parser.currentName();
       int nameLine = parser.currentTokenLocation().getLineNr();
       if (entries.containsKey(name)) {
-        throw failure("'" + name + "' stands here a second time");
+        throw failure("fault.twice", name);
       }
       parser.nextToken();
       entries.put(name, new Node.Entry(node(depth + 1), nameLine));
@@ -141,8 +140,8 @@ public final class TreeReader {
     };
   }
 
-  private BadInput failure(String problem) {
+  private BadInput failure(String key, Object... values) {
     int line = parser.currentTokenLocation().getLineNr();
-    return new BadInput(List.of(new Fault(origin, line, "", problem, null)));
+    return new BadInput(List.of(new Fault(origin, line, "", Message.of(key, values), null)));
   }
 }

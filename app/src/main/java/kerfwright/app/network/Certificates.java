@@ -11,6 +11,7 @@ import java.security.cert.X509Certificate;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import kerfwright.app.input.BadFile;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,7 +31,7 @@ record Certificates(
   static Certificates given(Path certificate, Path key) throws IOException {
     Certificates given = new Certificates(Pem.certificates(certificate), Pem.key(key), null);
     if (!given.keyFits()) {
-      throw new IOException("the key is not that of the certificate");
+      throw new BadFile("network.other-key");
     }
     return given;
   }

@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kerfwright.app.input.BadFile;
 import kerfwright.app.storage.Private;
 import org.bouncycastle.asn1.x500.X500Name;
 import org.bouncycastle.asn1.x509.BasicConstraints;
@@ -88,7 +89,7 @@ final class LocalAuthority {
       List<X509Certificate> chain = Pem.certificates(at("server.crt"));
       return new Certificates(chain, Pem.key(at("server.key")), authority);
     } catch (GeneralSecurityException | OperatorCreationException impossible) {
-      throw new IOException("the certificate cannot be made: " + impossible, impossible);
+      throw new BadFile("network.not-made", impossible.toString());
     }
   }
 

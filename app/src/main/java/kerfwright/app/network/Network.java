@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import kerfwright.app.input.BadFile;
 import kerfwright.app.input.BadInput;
 import org.eclipse.jetty.http.HttpVersion;
 import org.eclipse.jetty.server.Connector;
@@ -67,7 +68,7 @@ public final class Network implements AutoCloseable {
     try {
       return new Network(() -> authority.of(names), names, names.best(given));
     } catch (IOException unusable) {
-      throw new BadInput("--lan", "no certificate in " + folder + ": " + unusable.getMessage());
+      throw new BadInput("--lan", BadFile.why(unusable));
     }
   }
 
@@ -77,7 +78,7 @@ public final class Network implements AutoCloseable {
     try {
       return new Network(() -> Certificates.given(certificate, key), names, names.best(given));
     } catch (IOException | RuntimeException unusable) {
-      throw new BadInput("--certificate", certificate + ", " + key + ": " + unusable.getMessage());
+      throw new BadInput("--certificate", BadFile.why(unusable));
     }
   }
 

@@ -10,6 +10,7 @@ import java.security.cert.CertificateException;
 import java.security.cert.X509Certificate;
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.app.input.BadFile;
 import kerfwright.app.storage.Private;
 import org.bouncycastle.asn1.pkcs.PrivateKeyInfo;
 import org.bouncycastle.cert.X509CertificateHolder;
@@ -50,10 +51,10 @@ final class Pem {
         }
       }
     } catch (CertificateException unreadable) {
-      throw new IOException("holds a certificate that cannot be read", unreadable);
+      throw new BadFile("network.unreadable-certificate", file.toString());
     }
     if (all.isEmpty()) {
-      throw new IOException("holds no certificate (PEM)");
+      throw new BadFile("network.no-certificate", file.toString());
     }
     return all;
   }
@@ -69,6 +70,6 @@ final class Pem {
         }
       }
     }
-    throw new IOException("holds no key without a password (PEM)");
+    throw new BadFile("network.no-key", file.toString());
   }
 }

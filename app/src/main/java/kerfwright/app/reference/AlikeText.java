@@ -11,25 +11,29 @@ import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.planner.alike.Difference;
 import kerfwright.planner.alike.Neighbour;
+import kerfwright.quantity.Message;
 
 /** The answer in words for the command line, and as JSON (alike/1). */
 public final class AlikeText {
+  private static final Say ENGLISH = Say.in(Language.ENGLISH);
+
   private AlikeText() {}
 
-  public static String text(AlikeAnswer answer, List<String> assumed) {
-    StringBuilder text = new StringBuilder("Wanted: ");
-    text.append(Words.instrument(answer.wanted())).append('\n');
-    assumed.forEach(each -> text.append("  taken as usual: ").append(each).append('\n'));
-    text.append(answer.how(Say.in(Language.ENGLISH))).append(" 100 is the same.\n");
-    list(text, "In the drawer", answer.drawer());
-    list(text, "In the catalogue (read the speed limit on the label)", answer.catalogue());
+  public static String text(Say say, AlikeAnswer answer, List<Message> assumed) {
+    StringBuilder text = new StringBuilder(say.at("reference.wanted")).append(": ");
+    text.append(Words.instrument(say, answer.wanted())).append('\n');
+    assumed.forEach(
+        each -> text.append("  ").append(say.at("command.alike-taken", say.of(each))).append('\n'));
+    text.append(answer.how(say)).append(' ').append(say.at("command.alike-same")).append('\n');
+    list(say, text, say.at("reference.in-drawer"), answer.drawer());
+    list(say, text, say.at("command.alike-catalogue"), answer.catalogue());
     return text.toString();
   }
 
-  private static void list(StringBuilder text, String title, List<Neighbour> neighbours) {
+  private static void list(Say say, StringBuilder text, String title, List<Neighbour> neighbours) {
     text.append('\n').append(title).append('\n');
     if (neighbours.isEmpty()) {
-      text.append("  none\n");
+      text.append("  ").append(say.at("command.none-found")).append('\n');
     }
     for (Neighbour each : neighbours) {
       text.append(
@@ -38,14 +42,15 @@ public final class AlikeText {
               "  %3.0f  %s: %s%s\n",
               each.score(),
               each.instrument().id(),
-              Words.instrument(each.instrument().properties()),
+              Words.instrument(say, each.instrument().properties()),
               number(each)));
       if (each.differences().isEmpty()) {
-        text.append("       no difference that is noticed\n");
+        text.append("       ").append(say.at("reference.no-difference")).append('\n');
       }
       for (Difference difference : each.differences()) {
         boolean stops = difference.effect() == Difference.Effect.STOPS;
-        text.append(stops ? "     ! " : "       ").append(difference.text()).append('\n');
+        text.append(stops ? "     ! " : "       ");
+        text.append(say.of(difference.remark().message())).append('\n');
       }
     }
   }
@@ -55,12 +60,12 @@ public final class AlikeText {
     return number.isEmpty() ? "" : " [" + number + "]";
   }
 
-  public static ObjectNode json(AlikeAnswer answer, List<String> assumed) {
+  public static ObjectNode json(AlikeAnswer answer, List<Message> assumed) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("contract", "alike/1");
     json.put("wanted", Words.instrument(answer.wanted()));
     ArrayNode taken = json.putArray("assumed");
-    assumed.forEach(taken::add);
+    assumed.forEach(each -> taken.add(ENGLISH.of(each)));
     json.put("handpiece", answer.alike().handpiece());
     json.set("loadN", JsonText.number(answer.alike().loadN()));
     ArrayNode materials = json.putArray("materials");
@@ -85,7 +90,7 @@ public final class AlikeText {
         ObjectNode node = differences.addObject();
         node.put("code", difference.code());
         node.put("effect", difference.effect().id());
-        node.put("text", difference.text());
+        node.put("text", ENGLISH.of(difference.remark().message()));
       }
     }
     return array;

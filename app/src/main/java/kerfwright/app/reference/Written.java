@@ -4,7 +4,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.Confidence;
 import kerfwright.catalogue.Provenance;
@@ -118,6 +121,22 @@ public final class Written {
 
   public static String property(Say say, Property property) {
     return say.at("reference.property-" + property.id());
+  }
+
+  /** "[seen, confidence high; standards-s07]". */
+  public static String standing(Say say, Provenance of) {
+    String sure = Labels.basis(say, of.basis()) + ", " + confidence(say, of.confidence());
+    return standing(sure, of.sources());
+  }
+
+  /** "[seen; standards-s07]". */
+  public static String standing(Say say, Basis basis, List<SourceKey> sources) {
+    return standing(Labels.basis(say, basis), sources);
+  }
+
+  private static String standing(String sure, List<SourceKey> sources) {
+    String keys = sources.stream().map(SourceKey::key).collect(Collectors.joining(", "));
+    return "[" + sure + (keys.isEmpty() ? "" : "; " + keys) + "]";
   }
 
   /** The class of a mark for a standing: weaker ones stand out. */

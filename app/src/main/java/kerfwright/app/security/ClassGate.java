@@ -39,7 +39,7 @@ public final class ClassGate {
           Gate.plainHeaders(call);
           String host = call.header("Host");
           if (host == null || !host.replaceFirst(":\\d{1,5}$", "").equals(address)) {
-            throw new ForbiddenResponse("Only by the address shown");
+            throw new ForbiddenResponse("address");
           }
         });
     config.routes.beforeMatched(ClassGate::matchedCall);
@@ -48,7 +48,7 @@ public final class ClassGate {
   private static void matchedCall(Context call) {
     boolean reads = call.method() == HandlerType.GET || call.method() == HandlerType.HEAD;
     if (!call.routeRoles().contains(Access.CLASS) || !reads && !Gate.fromOwnPage(call, false)) {
-      throw new ForbiddenResponse("Not from here");
+      throw new ForbiddenResponse("machine");
     }
   }
 }

@@ -68,14 +68,14 @@ public final class Gate {
   private void everyCall(Context call) {
     headers(call);
     if (doors.onlyThisMachine() && !fromThisMachine(call.ip())) {
-      throw new ForbiddenResponse("Only this machine may call");
+      throw new ForbiddenResponse("machine");
     }
     if (!doors.answersTo(call.header("Host"))) {
-      throw new ForbiddenResponse("Called by a name that is not of this server");
+      throw new ForbiddenResponse("name");
     }
     boolean plain = doors.kind() == Doors.Kind.NETWORK && !call.scheme().equals("https");
     if (plain && !call.path().matches("/pair(/authority\\.crt)?|/static/[^/]+|/theme\\.css")) {
-      throw new ForbiddenResponse("Only the pairing page is there without TLS");
+      throw new ForbiddenResponse("tls");
     }
   }
 
@@ -83,7 +83,7 @@ public final class Gate {
     Access access = access(call);
     boolean changes = call.method() != HandlerType.GET && call.method() != HandlerType.HEAD;
     if (changes && !fromOwnPage(call, doors.secure())) {
-      throw new ForbiddenResponse("Only pages of this program may send this");
+      throw new ForbiddenResponse("page");
     }
     guard.let(call, access);
   }
@@ -94,7 +94,7 @@ public final class Gate {
         && call.routeRoles().iterator().next() instanceof Access access) {
       return access;
     }
-    throw new ForbiddenResponse("No role may call this");
+    throw new ForbiddenResponse("nobody");
   }
 
   private void headers(Context call) {

@@ -101,10 +101,10 @@ public final class Guard {
             : Optional.empty();
     if (token.isEmpty()) {
       call.header("WWW-Authenticate", "Bearer");
-      throw new UnauthorizedResponse("This token opens nothing, or has ended");
+      throw new UnauthorizedResponse("token");
     }
     if (!access.scope().equals(Optional.of(token.get().scope()))) {
-      throw new ForbiddenResponse("This token is for something else");
+      throw new ForbiddenResponse("token-use");
     }
     footprint.allowed(call, access, "token " + token.get().name());
   }
@@ -152,11 +152,11 @@ public final class Guard {
         to + (asks && page ? "?to=" + URLEncoder.encode(here, StandardCharsets.UTF_8) : "");
     if (call.header("HX-Request") != null) {
       call.header("HX-Redirect", to);
-      throw new UnauthorizedResponse("sign in");
+      throw new UnauthorizedResponse("signed-out");
     }
     String type = call.contentType();
     if (!page || type != null && type.startsWith("application/json")) {
-      throw new UnauthorizedResponse("sign in");
+      throw new UnauthorizedResponse("signed-out");
     }
     call.redirect(there, HttpStatus.SEE_OTHER);
     call.skipRemainingHandlers();

@@ -1,6 +1,5 @@
 package kerfwright.app.stocklist;
 
-import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.quantity.Message;
 
@@ -26,14 +25,13 @@ public final class UnreadableList extends Exception {
 
   /** In one line: file, line, what is wrong. */
   public String in(Say say) {
-    String what = say.of(problem);
-    return line > 0
-        ? say.at("listed.line", file, Integer.toString(line), what)
-        : say.at("listed.problem", file, what);
+    return say.of(placed());
   }
 
-  @Override
-  public String getMessage() {
-    return in(Say.in(Language.ENGLISH));
+  /** The same, to be told within something else. */
+  public Message placed() {
+    return line > 0
+        ? Message.of("listed.line", file, Integer.toString(line), problem)
+        : Message.of("listed.problem", file, problem);
   }
 }

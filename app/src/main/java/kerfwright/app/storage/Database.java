@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 import kerfwright.app.input.BadInput;
+import kerfwright.quantity.Message;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Jdbi;
@@ -31,6 +32,7 @@ public final class Database implements AutoCloseable {
   private static final String WRITING = "&transaction_mode=IMMEDIATE";
   private static final String NEWEST = "latest";
   private static final String POSTGRES = "jdbc:postgresql:";
+  private static final String SERVER = "PostgreSQL";
 
   private final HikariDataSource connections;
   private final Jdbi jdbi;
@@ -66,12 +68,12 @@ public final class Database implements AutoCloseable {
 
   /** The same at an older schema where it is new; one that is there already stays as it is. */
   public static Database server(String jdbcUrl, String schema) throws BadInput {
-    return open(sound(jdbcUrl), "the PostgreSQL database", schema);
+    return open(sound(jdbcUrl), SERVER, schema);
   }
 
   private static String sound(String jdbcUrl) throws BadInput {
     if (!jdbcUrl.startsWith(POSTGRES)) {
-      throw new BadInput("database", "must be a JDBC URL that starts with jdbc:postgresql:");
+      throw new BadInput("database", Message.of("fault.no-server-url", POSTGRES));
     }
     // the URL may hold a password: it is not shown
     return jdbcUrl;
@@ -89,7 +91,7 @@ public final class Database implements AutoCloseable {
     } catch (FlywayException stuck) {
       connections.close();
       throw new BadInput(
-          shown, "cannot be brought to this program's schema: " + stuck.getMessage());
+          shown, Message.of("fault.schema-stuck", String.valueOf(stuck.getMessage())));
     }
     Database open = new Database(connections);
     if (schema.equals(NEWEST)) {
@@ -106,7 +108,7 @@ public final class Database implements AutoCloseable {
 
   /** The same for a PostgreSQL database. */
   public static Database readingServer(String jdbcUrl) throws BadInput {
-    return new Database(connect(sound(jdbcUrl), "the PostgreSQL database", true));
+    return new Database(connect(sound(jdbcUrl), SERVER, true));
   }
 
   private static HikariDataSource connect(String url, String shown, boolean readOnly)
@@ -122,7 +124,8 @@ public final class Database implements AutoCloseable {
     try {
       return new HikariDataSource(config);
     } catch (HikariPool.PoolInitializationException unreachable) {
-      throw new BadInput(shown, "cannot be opened: " + unreachable.getMessage());
+      throw new BadInput(
+          shown, Message.of("fault.not-opened", String.valueOf(unreachable.getMessage())));
     }
   }
 

@@ -3,6 +3,7 @@ package kerfwright.app.storage;
 import java.util.List;
 import java.util.Set;
 import kerfwright.app.input.BadInput;
+import kerfwright.quantity.Message;
 
 /** What a role of PostgreSQL needs to work with a practice of which it owns nothing. */
 public final class Rights {
@@ -16,10 +17,10 @@ public final class Rights {
   /** Gives a role that much on every table, in place of what it had. */
   public static void give(Database database, String role) throws BadInput {
     if (!database.onServer()) {
-      throw new BadInput("--role", "is for a practice in PostgreSQL alone");
+      throw new BadInput("--role", Message.of("backup.role-server"));
     }
     if (!role.matches("[a-z_][a-z0-9_]{0,62}")) {
-      throw new BadInput("--role", "must be the name of a role, in small letters");
+      throw new BadInput("--role", Message.of("backup.role-name"));
     }
     database
         .jdbi()

@@ -20,6 +20,7 @@ import kerfwright.app.demo.DemoClock;
 import kerfwright.app.demo.DemoDays;
 import kerfwright.app.demo.DemoHistory;
 import kerfwright.app.demo.DemoPractice;
+import kerfwright.app.input.BadFile;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.SourceText;
@@ -49,8 +50,6 @@ import kerfwright.app.storage.stock.StoredPackages;
 import kerfwright.app.storage.stock.StoredPurchaseRequests;
 import kerfwright.app.storage.teaching.StoredHandouts;
 import kerfwright.app.storage.teaching.StoredLessons;
-import kerfwright.app.words.Language;
-import kerfwright.app.words.Say;
 import kerfwright.practice.chairside.CutRuns;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.drawer.Drawer;
@@ -67,6 +66,7 @@ import kerfwright.practice.reprocessing.Reach;
 import kerfwright.practice.restock.PurchaseRequests;
 import kerfwright.practice.setting.Settings;
 import kerfwright.practice.teaching.Lessons;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** The practice's data while the program runs: opened, filled the first time, closed at the end. */
@@ -142,8 +142,7 @@ public final class OpenPractice implements AutoCloseable {
     OpenPractice open;
     if (url != null && !url.isBlank()) {
       if (folder != null) {
-        throw new BadInput(
-            "--data", "and " + Database.VARIABLE + " are both given; give one of them");
+        throw new BadInput("--data", Message.of("command.both-given", Database.VARIABLE));
       }
       open = over(Database.server(url.strip()), null);
     } else if (folder == null) {
@@ -153,8 +152,7 @@ public final class OpenPractice implements AutoCloseable {
     }
     try {
       if (options.demo() && !new StoredAccounts(open.database).all().isEmpty()) {
-        throw new BadInput(
-            "--demo", "opens a practice without sign-in, and people sign in to this one");
+        throw new BadInput("--demo", Message.of("command.serve-demo-people"));
       }
       open.fill(folder, options.demo());
       return open;
@@ -169,7 +167,7 @@ public final class OpenPractice implements AutoCloseable {
       return new OpenPractice(database, null, folder);
     } catch (IOException unreadable) {
       database.close();
-      throw new BadInput("--data", "the folder " + folder + " cannot be read: " + unreadable);
+      throw new BadInput("--data", Message.of("fault.cannot-be-used", BadFile.why(unreadable)));
     }
   }
 
@@ -181,11 +179,7 @@ public final class OpenPractice implements AutoCloseable {
       if (!Files.exists(file) && seal.isPresent()) {
         throw new BadInput(
             file.toString(),
-            "is gone: "
-                + Seal.FILE
-                + " beside it names "
-                + seal.get().record().number()
-                + " entries of the record. Put the file back, or restore a backup");
+            Message.of("backup.file-gone", Seal.FILE, (int) seal.get().record().number()));
       }
       return over(Database.file(Private.file(file)), folder);
     } catch (BadInput | IOException | RuntimeException unusable) {
@@ -193,23 +187,15 @@ public final class OpenPractice implements AutoCloseable {
       if (unusable instanceof BadInput told) {
         faults.addAll(told.faults());
       } else {
-        faults.add(
-            new Fault(file.toString(), 0, "", "cannot be used: " + unusable.getMessage(), null));
+        Message why = Message.of("fault.cannot-be-used", BadFile.why(unusable));
+        faults.add(new Fault(file.toString(), 0, "", why, null));
       }
       Backups.newestIn(folder.resolve(BACKUPS))
           .ifPresent(
               backup ->
                   faults.add(
                       new Fault(
-                          "backups",
-                          0,
-                          "",
-                          "the last is "
-                              + backup
-                              + "; 'kerfwright restore "
-                              + backup
-                              + " --data NEW-FOLDER' puts it into a new folder",
-                          null)));
+                          BACKUPS, 0, "", Message.of("backup.last-to-restore", backup), null)));
       throw new BadInput(faults);
     }
   }
@@ -217,12 +203,12 @@ public final class OpenPractice implements AutoCloseable {
   private static Path inside(Path folder) throws BadInput {
     Path parent = folder.toAbsolutePath().getParent();
     if (parent != null && !Files.isDirectory(parent)) {
-      throw new BadInput("--data", "there is no folder " + parent);
+      throw new BadInput("--data", Message.of("fault.no-folder", parent.toString()));
     }
     try {
       return Private.folder(folder).resolve(Database.FILE);
     } catch (IOException refused) {
-      throw new BadInput("--data", "the folder " + folder + " cannot be made");
+      throw new BadInput("--data", Message.of("fault.folder-not-made", folder.toString()));
     }
   }
 
@@ -231,7 +217,7 @@ public final class OpenPractice implements AutoCloseable {
       Path folder = Files.createTempDirectory("kerfwright");
       return new OpenPractice(Database.temporary(folder.resolve(Database.FILE)), folder, null);
     } catch (IOException refused) {
-      throw new BadInput("temporary folder", "no file can be made there; give one by --data");
+      throw new BadInput("--data", Message.of("command.serve-no-temporary"));
     }
   }
 
@@ -260,13 +246,12 @@ public final class OpenPractice implements AutoCloseable {
     String origin = source.origin();
     ListTable table = table(source);
     ColumnMapping mapping = ColumnMapping.guess(table.header());
-    Say english = Say.in(Language.ENGLISH);
     List<Fault> faults = new ArrayList<>();
     List<StockItem> items = new ArrayList<>();
     RowMeaning meaning = new RowMeaning(InstrumentState.QUARANTINE, service::newId, Set.of());
     for (ListedRow row : meaning.read(table, mapping)) {
       row.problems()
-          .forEach(one -> faults.add(new Fault(origin, row.line(), "", one.in(english), null)));
+          .forEach(one -> faults.add(new Fault(origin, row.line(), one.field(), one.what(), null)));
       if (row.item() != null) {
         items.add(row.item());
       }
@@ -275,7 +260,7 @@ public final class OpenPractice implements AutoCloseable {
       throw new BadInput(faults);
     }
     if (!service.add(items, note).done()) {
-      throw new BadInput(origin, "another process is filling this drawer; start again");
+      throw new BadInput(origin, Message.of("command.serve-filled-meanwhile"));
     }
   }
 
@@ -283,7 +268,7 @@ public final class OpenPractice implements AutoCloseable {
     try {
       return ListFile.read(source.origin(), source.text().getBytes(StandardCharsets.UTF_8));
     } catch (UnreadableList unreadable) {
-      throw new BadInput("--data", unreadable.getMessage());
+      throw new BadInput("--data", unreadable.placed());
     }
   }
 

@@ -25,6 +25,7 @@ import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.daylist.PieceCount;
 import kerfwright.practice.daylist.PieceNeed;
+import kerfwright.quantity.Message;
 
 /** The plan of a case as page, fragment, card and JSON. */
 final class PlanPages {
@@ -154,7 +155,7 @@ final class PlanPages {
     Node node = new Node.Scalar(text, Node.Scalar.Kind.TEXT, 0);
     Double value = Fields.number(name, node, Bounds.from(1, most, ""), faults);
     if (value != null && value != Math.rint(value)) {
-      faults.add(0, name, "must be a whole number, found '" + text + "'");
+      faults.add(0, name, Message.of("fault.whole", node.found()));
     }
     faults.throwIfAny();
     return value == null ? otherwise : value.longValue();

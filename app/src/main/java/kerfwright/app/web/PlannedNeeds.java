@@ -14,8 +14,6 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.input.SourceText;
 import kerfwright.app.kept.Sitting;
 import kerfwright.app.web.caseform.CaseForm;
-import kerfwright.app.words.Language;
-import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.daylist.NeedsOfPlan;
@@ -60,7 +58,7 @@ record PlannedNeeds(Wiring wiring, PlanService service, KeptCases kept) implemen
   private Asked needs(CutCase cutCase) throws BadInput {
     CutPlan plan = service.plan(cutCase, FEW_SAMPLES, PlanService.SEED);
     if (plan.refused()) {
-      throw new BadInput("case", Say.in(Language.ENGLISH).of(plan.findings().get(0).message()));
+      throw new BadInput("case", plan.findings().get(0).message());
     }
     return new Asked(NeedsOfPlan.of(plan), PieceNeed.of(plan));
   }

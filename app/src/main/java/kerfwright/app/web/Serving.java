@@ -17,7 +17,9 @@ import kerfwright.app.network.Network;
 import kerfwright.app.security.Doors;
 import kerfwright.app.security.Secrets;
 import kerfwright.app.storage.people.StoredAccounts;
+import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
+import kerfwright.quantity.Message;
 
 /** Serves the pages from the command line until the process is ended. */
 public final class Serving {
@@ -39,11 +41,12 @@ public final class Serving {
       }
     } catch (JavalinBindException taken) {
       drawer.close();
-      throw new BadInput("--port", "port " + options.port() + " is in use; choose another one");
+      throw new BadInput(
+          "--port", Message.of("command.serve-port-taken", String.valueOf(options.port())));
     }
-    say(terminal, entrance, server.port());
+    tell(terminal, entrance, server.port());
     if (drawer.isTemporary()) {
-      terminal.err().println("The drawer is not kept beyond that; --data DIR keeps it.");
+      terminal.err().println(terminal.say().at("command.serve-not-kept"));
     }
     terminal.err().flush();
     CountDownLatch forever = new CountDownLatch(1);
@@ -96,61 +99,50 @@ public final class Serving {
     if (folder == null) {
       Path data = options.data();
       if (data == null) {
-        throw new BadInput(
-            "--lan",
-            "needs --data, or --authority, or --certificate and --key: a certificate is kept");
+        throw new BadInput("--lan", Message.of("command.serve-lan-where"));
       }
       folder = data.resolve("tls");
     }
     return Network.ofOwnAuthority(folder.toAbsolutePath(), wanted.names(), Clock.systemUTC());
   }
 
-  private static void say(Terminal terminal, Entrance entrance, int port) {
+  private static void tell(Terminal terminal, Entrance entrance, int port) {
+    Say say = terminal.say();
     List<String> told = new ArrayList<>();
     Network network = entrance.network();
     String token = entrance.doors().startToken();
     String code = entrance.firstCode();
+    boolean byAddress = network == null && code != null && token != null;
+    String own =
+        network == null
+            ? "http://localhost:" + port + "/"
+            : "https://" + network.best() + ":" + port + "/";
+    terminal.out().println(say.at("command.serve-at", own + (byAddress ? "enter/" + token : "")));
+    terminal.out().flush();
     if (network != null) {
-      String own = "https://" + network.best() + ":" + port + "/";
-      terminal.out().println("Kerfwright is at " + own);
-      told.add("On the practice's network, for people who sign in. Stop with Ctrl-C.");
+      told.add(say.at("command.serve-lan"));
+      String pair = "http://" + network.best() + ":" + entrance.plainPort() + "/pair";
       network
           .fingerprint()
-          .ifPresent(
-              print -> {
-                told.add(
-                    "A tablet trusts it after http://"
-                        + network.best()
-                        + ":"
-                        + entrance.plainPort()
-                        + "/pair, once it shows this fingerprint (SHA-256):");
-                told.add("  " + print);
-              });
-      if (code != null) {
-        told.add("First start: make the owner at " + own + "first with the one-time code " + code);
-      }
+          .ifPresent(print -> told.add(say.at("command.serve-pair", pair) + "\n  " + print));
     } else {
-      String own = "http://localhost:" + port + "/";
-      boolean byAddress = code != null && token != null;
-      terminal.out().println("Kerfwright is at " + own + (byAddress ? "enter/" + token : ""));
-      told.add("On this machine only (loopback)" + how(entrance) + ". Stop with Ctrl-C.");
-      if (code != null) {
-        told.add(
-            byAddress
-                ? "To have people sign in: Settings, People; the owner's one-time code is " + code
-                : "First start: make the owner at /first with the one-time code " + code);
-      }
+      told.add(how(say, entrance));
     }
-    terminal.out().flush();
+    if (code != null) {
+      told.add(
+          byAddress
+              ? say.at("command.serve-code", code)
+              : say.at("command.serve-first", own + "first", code));
+    }
     told.forEach(terminal.err()::println);
   }
 
-  private static String how(Entrance entrance) {
+  private static String how(Say say, Entrance entrance) {
     return switch (entrance.doors().kind()) {
-      case OPEN -> ", without sign-in";
-      case PROXY -> ", for the proxy under " + entrance.doors().names();
+      case OPEN -> say.at("command.serve-open");
+      case PROXY -> say.at("command.serve-proxy", String.join(", ", entrance.doors().names()));
       default ->
-          entrance.firstCode() == null ? "; people sign in" : ", for whoever has this address";
+          say.at(entrance.firstCode() == null ? "command.serve-people" : "command.serve-address");
     };
   }
 }

@@ -3,9 +3,11 @@ package kerfwright.app.web;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import kerfwright.app.input.BadFile;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.security.Secrets;
 import kerfwright.app.storage.Private;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,7 +39,8 @@ final class StartToken {
       Files.writeString(Private.file(file), made);
       return made;
     } catch (IOException unusable) {
-      throw new BadInput(file.toString(), "cannot be read or written: " + unusable.getMessage());
+      throw new BadInput(
+          file.toString(), Message.of("fault.cannot-be-used", BadFile.why(unusable)));
     }
   }
 }

@@ -277,9 +277,9 @@ public final class WebServer {
           default -> "page.problem-other";
         };
     call.status(status);
-    templates.html(
-        call,
-        "problem.jte",
-        Map.of("status", status, "words", words, "detail", detail == null ? "" : detail));
+    Say say = templates.say(call);
+    String why = "signin.refused-" + detail;
+    String told = detail == null ? "" : say.has(why) ? say.at(why) : detail;
+    templates.html(call, "problem.jte", Map.of("status", status, "words", words, "detail", told));
   }
 }

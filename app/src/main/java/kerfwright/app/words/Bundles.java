@@ -7,10 +7,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Properties;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
  * The message bundles, each read when it is first asked for.
@@ -25,18 +28,29 @@ final class Bundles {
   private static final Pattern OF_A_VARIANT =
       Pattern.compile("(operation\\.)[^.]+\\.([^.]+\\.[^.]+)");
 
+  private static final Logger LOG = LoggerFactory.getLogger(Bundles.class);
+
   private Bundles() {}
 
   static String text(Language language, String key) {
     String text = found(language, key);
+    if (text == null && language != Language.ENGLISH) {
+      LOG.warn("No text in {} for {}: the English one is shown", language, key);
+      text = found(Language.ENGLISH, key);
+    }
     if (text == null) {
-      throw new IllegalStateException("No text in " + language + " for " + key);
+      throw new IllegalStateException("No text for " + key);
     }
     return text;
   }
 
   static boolean has(Language language, String key) {
-    return found(language, key) != null;
+    return found(language, key) != null || found(Language.ENGLISH, key) != null;
+  }
+
+  /** The keys of one feature, whatever language has them. */
+  static Set<String> keys(String feature) {
+    return bundle(Language.ENGLISH, feature + ".").keySet();
   }
 
   /** Texts of a folder outside the program, which stand before the packaged ones. */

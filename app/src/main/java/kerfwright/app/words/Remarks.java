@@ -11,12 +11,15 @@ public final class Remarks {
 
   /** Why a field names no instrument, without the name of the field. */
   public static Message of(FieldFault fault) {
+    return nearest(found(fault), fault.nearest());
+  }
+
+  /** The same without the nearest valid entries. */
+  public static Message found(FieldFault fault) {
     Message expected = fault.expected().message();
-    Message what =
-        fault.found().isEmpty()
-            ? Message.of("listed.blank", expected)
-            : Message.of("listed.found", fault.found(), expected);
-    return nearest(what, fault.nearest());
+    return fault.found().isEmpty()
+        ? Message.of("listed.blank", expected)
+        : Message.of("listed.found", fault.found(), expected);
   }
 
   /** With the nearest valid entries, where there are any. */

@@ -11,6 +11,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -109,6 +110,11 @@ public record Say(Language language, boolean decimalComma, ToothSystem teeth) {
   /** True where this key has a text. */
   public boolean has(String key) {
     return Bundles.has(language, key);
+  }
+
+  /** The keys of one feature, such as {@code help}. */
+  public Set<String> keys(String feature) {
+    return Bundles.keys(feature);
   }
 
   /** A whole number, grouped by thousands from 10 000 on. */

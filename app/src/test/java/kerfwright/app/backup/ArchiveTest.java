@@ -2,6 +2,8 @@ package kerfwright.app.backup;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -325,7 +327,7 @@ class ArchiveTest {
         first.tick();
         assertEquals(1, first.files().size());
         assertTrue(first.daysTooOld().isEmpty());
-        assertEquals("", first.fault());
+        assertNull(first.fault());
         Archive.check(first.files().get(0).file(), null);
       }
       assertTrue(settings.write(0, Map.of("backup.daily", "1", "backup.weekly", "0")));
@@ -340,7 +342,7 @@ class ArchiveTest {
       Path taken = Files.createFile(folder.resolve("taken"));
       try (Backups third = new Backups(database, settings, taken, null, later)) {
         third.tick();
-        assertFalse(third.fault().isEmpty());
+        assertNotNull(third.fault());
         assertEquals(-1L, third.daysTooOld().orElseThrow());
       }
     }

@@ -2,6 +2,7 @@ package kerfwright.app.backup;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
@@ -36,7 +37,7 @@ class LockedBackupTest {
     open.settings()
         .write(open.settings().read().version(), Map.of("backup.folder", outside.toString()));
     open.backups().make();
-    assertEquals("", open.backups().fault());
+    assertNull(open.backups().fault());
     return open.backups().key();
   }
 

@@ -2,6 +2,7 @@ package kerfwright.app.backup;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -16,6 +17,8 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Seal;
 import kerfwright.app.web.OpenPractice;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -172,7 +175,7 @@ class WatchTest {
     Path backups = folder.resolve("backups");
     try (OpenPractice open = open()) {
       open.backups().make();
-      assertEquals("", open.backups().fault());
+      assertNull(open.backups().fault());
     }
     long before = number(backups);
     try (RandomAccessFile raw = new RandomAccessFile(file.toFile(), "rw")) {
@@ -186,12 +189,13 @@ class WatchTest {
       assertFalse(open.watch().lookForDamage().isEmpty());
       assertTrue(open.watch().stopped());
       open.backups().make();
-      assertTrue(open.backups().fault().contains("damaged"), open.backups().fault());
+      assertEquals("backup.not-sound", open.backups().fault().key());
     } catch (BadInput told) {
       damaged = told;
     }
     if (damaged != null) {
-      List<String> lines = damaged.faults().stream().map(one -> one.oneLine()).toList();
+      List<String> lines =
+          damaged.faults().stream().map(one -> one.in(Say.in(Language.ENGLISH))).toList();
       assertTrue(lines.toString().contains("kerfwright restore " + backups), lines.toString());
     }
     assertEquals(before, number(backups));

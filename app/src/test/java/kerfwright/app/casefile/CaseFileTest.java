@@ -18,8 +18,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerfwright.app.Golden;
 import kerfwright.app.input.BadInput;
-import kerfwright.app.input.Fault;
 import kerfwright.app.input.SourceText;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.operation.Asked;
 import kerfwright.catalogue.operation.OperationTable;
 import kerfwright.catalogue.stack.UsualStacks;
@@ -67,7 +68,9 @@ class CaseFileTest {
 
   private String faults(String text) {
     BadInput bad = assertThrows(BadInput.class, () -> read(text));
-    return bad.faults().stream().map(Fault::oneLine).collect(Collectors.joining("\n"));
+    return bad.faults().stream()
+        .map(fault -> fault.in(Say.in(Language.ENGLISH)))
+        .collect(Collectors.joining("\n"));
   }
 
   @Test
@@ -388,16 +391,16 @@ class CaseFileTest {
   void refusesMissingAndHugeFiles(@TempDir Path folder) throws IOException {
     Path missing = folder.resolve("none.yaml");
     BadInput none = assertThrows(BadInput.class, () -> file.read(missing));
-    assertTrue(none.faults().get(0).oneLine().contains("there is no such file"));
+    assertTrue(none.faults().get(0).in(Say.in(Language.ENGLISH)).contains("there is no such file"));
     Path huge = folder.resolve("huge.yaml");
     Files.writeString(huge, GOOD + "# ".repeat(600_000));
     BadInput large = assertThrows(BadInput.class, () -> file.read(huge));
-    assertTrue(large.faults().get(0).oneLine().contains("larger than 1 MiB"));
+    assertTrue(large.faults().get(0).in(Say.in(Language.ENGLISH)).contains("larger than 1 MiB"));
     BadInput place = assertThrows(BadInput.class, () -> file.read(folder));
-    assertTrue(place.faults().get(0).oneLine().contains("is a folder"));
+    assertTrue(place.faults().get(0).in(Say.in(Language.ENGLISH)).contains("is a folder"));
     Path binary = folder.resolve("binary.yaml");
     Files.write(binary, new byte[] {(byte) 0xff, (byte) 0xfe, 0, 1});
     BadInput noText = assertThrows(BadInput.class, () -> file.read(binary));
-    assertTrue(noText.faults().get(0).oneLine().contains("not UTF-8"));
+    assertTrue(noText.faults().get(0).in(Say.in(Language.ENGLISH)).contains("not UTF-8"));
   }
 }

@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.SourceText;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,8 +76,11 @@ class ContradictionTest {
     assertEquals(code, fault.code());
     assertNotNull(fault.fix());
     assertEquals(fix, fault.fix().line());
-    assertTrue(fault.line() > 0, fault.oneLine());
-    assertTrue(fault.oneLine().contains(fix.startsWith("-") ? "leave" : "write " + fix));
+    assertTrue(fault.line() > 0, fault.in(Say.in(Language.ENGLISH)));
+    assertTrue(
+        fault
+            .in(Say.in(Language.ENGLISH))
+            .contains(fix.startsWith("-") ? "leave" : "write " + fix));
     assertNotNull(read(good));
   }
 

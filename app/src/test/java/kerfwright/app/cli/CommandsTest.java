@@ -2,6 +2,7 @@ package kerfwright.app.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -10,11 +11,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import kerfwright.app.Golden;
 import kerfwright.app.Run;
 import kerfwright.app.Wiring;
 import kerfwright.app.plan.APlan;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +28,23 @@ class CommandsTest {
   private static final String CASE =
       "src/main/resources/kerfwright/app/demo/cases/access-metal-ceramic.yaml";
   private static final String DRAWER = "../examples/drawer-demo.csv";
+  private static final List<String> COMMANDS =
+      List.of(
+          "serve",
+          "plan",
+          "number",
+          "alike",
+          "tooth",
+          "material",
+          "heat",
+          "day",
+          "evidence",
+          "own-cut",
+          "record",
+          "export",
+          "restore",
+          "upgrade",
+          "doctor");
 
   private static JsonNode json(Run run) throws IOException {
     return new ObjectMapper().readTree(run.out());
@@ -181,6 +202,29 @@ class CommandsTest {
     assertFalse(run.err().isBlank());
     assertFalse(run.err().contains("\tat "), run.err());
     assertFalse(run.err().contains("Exception"), run.err());
+    Run german = Run.of((line + " --language de").strip().split(" "));
+    assertEquals(2, german.code(), german.err());
+    assertNotEquals(first(run), first(german));
+  }
+
+  private static String first(Run run) {
+    return run.err().lines().findFirst().orElse("");
+  }
+
+  @Test
+  void everyTextOfTheHelpIsShownInEveryLanguage() {
+    for (Language language : Language.values()) {
+      StringBuilder all = new StringBuilder(Run.of("-h", "--language", language.id()).out());
+      for (String name : COMMANDS) {
+        all.append(Run.of(name, "-h", "--language", language.id()).out());
+      }
+      String shown = all.toString().replaceAll("\\s+", "");
+      Say say = Say.in(language);
+      for (String key : say.keys("help")) {
+        String text = say.at(key).replaceAll("\\$\\{.*|%n|\\s+", "");
+        assertTrue(shown.contains(text), key + ": " + text);
+      }
+    }
   }
 
   @Test
@@ -206,8 +250,7 @@ class CommandsTest {
   @Test
   void onlyCommandsThatWorkAreListed() {
     String help = Run.of("--help").out();
-    for (String name :
-        new String[] {"serve", "plan", "number", "tooth", "material", "heat", "day", "evidence"}) {
+    for (String name : COMMANDS) {
       assertTrue(help.contains("\n  " + name + " "), help);
     }
   }

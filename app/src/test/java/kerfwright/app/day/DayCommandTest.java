@@ -12,7 +12,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import kerfwright.app.cli.Terminal;
 import kerfwright.app.input.BadInput;
+import kerfwright.quantity.Message;
 import kerfwright.schedule.Need;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,12 +44,15 @@ class DayCommandTest {
   private int run(String... arguments) {
     ByteArrayOutputStream o = new ByteArrayOutputStream();
     ByteArrayOutputStream e = new ByteArrayOutputStream();
-    DayCommand command =
-        new DayCommand(
+    Terminal terminal =
+        new Terminal(
             new PrintStream(o, true, StandardCharsets.UTF_8),
-            new PrintStream(e, true, StandardCharsets.UTF_8),
-            DayCommandTest::needs);
-    int exit = new CommandLine(command).execute(arguments);
+            new PrintStream(e, true, StandardCharsets.UTF_8));
+    DayCommand command =
+        new DayCommand(terminal.say(), terminal::print, terminal.err(), DayCommandTest::needs);
+    CommandLine line = new CommandLine(command);
+    line.setExecutionExceptionHandler((failure, same, parsed) -> terminal.handle(failure, same));
+    int exit = line.execute(arguments);
     out = o.toString(StandardCharsets.UTF_8);
     err = e.toString(StandardCharsets.UTF_8);
     return exit;
@@ -183,7 +188,7 @@ class DayCommandTest {
     if (caseFile.endsWith("round.yaml")) {
       return List.of(Need.of("round-diamond-medium"));
     }
-    throw new BadInput("case.yaml", "there is no such file");
+    throw new BadInput("case.yaml", Message.of("fault.no-file"));
   }
 
   @Test

@@ -8,8 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.stream.Collectors;
 import kerfwright.app.demo.DemoPractice;
 import kerfwright.app.input.BadInput;
-import kerfwright.app.input.Fault;
 import kerfwright.app.input.SourceText;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.DrawerSnapshot;
 import org.junit.jupiter.api.Test;
@@ -32,7 +33,9 @@ class DrawerFileTest {
 
   private String faults(String text) {
     BadInput bad = assertThrows(BadInput.class, () -> read(text));
-    return bad.faults().stream().map(Fault::oneLine).collect(Collectors.joining("\n"));
+    return bad.faults().stream()
+        .map(fault -> fault.in(Say.in(Language.ENGLISH)))
+        .collect(Collectors.joining("\n"));
   }
 
   @Test

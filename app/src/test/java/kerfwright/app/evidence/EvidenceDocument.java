@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.evidence.CaseLists;
 import kerfwright.catalogue.evidence.Condition;
 import kerfwright.catalogue.evidence.Discrepancy;
@@ -23,6 +25,8 @@ import kerfwright.quantity.SourceKey;
 
 /** The comparison as the document docs/VALIDATION.md. */
 public final class EvidenceDocument {
+  private static final Say ENGLISH = Say.in(Language.ENGLISH);
+
   private EvidenceDocument() {}
 
   /** The document; what else is checked follows the comparison as it is handed in. */
@@ -46,7 +50,7 @@ public final class EvidenceDocument {
                 + " a paper does not tell are assumed, with their range; a tooth whose temperature"
                 + " is not given began at 22 or 36 degC, half each.\n\n");
     md.append("## What it comes to\n\n");
-    EvidenceWords.closing(report).forEach(s -> md.append("- ").append(s).append('\n'));
+    EvidenceWords.closing(ENGLISH, report).forEach(s -> md.append("- ").append(s).append('\n'));
     coverage(md, report);
     studies(md, report);
     section(md, "Validation", EvidenceRow.Role.VALIDATION, report);
@@ -76,11 +80,13 @@ public final class EvidenceDocument {
             md,
             c.asked().id(),
             c.asked().statement(),
-            EvidenceWords.published(c.asked())
+            EvidenceWords.published(ENGLISH, c.asked())
                 + (c.asked().remark().isEmpty() ? "" : "; " + c.asked().remark()),
-            EvidenceWords.computed(c),
+            EvidenceWords.computed(ENGLISH, c),
             EvidenceWords.percent(c.monteCarlo()),
-            c.verdict().met() ? EvidenceWords.verdict(c) : "**" + EvidenceWords.verdict(c) + "**",
+            c.verdict().met()
+                ? EvidenceWords.verdict(ENGLISH, c)
+                : "**" + EvidenceWords.verdict(ENGLISH, c) + "**",
             c.asked().first().id() + (second == null ? "" : ", " + second.id()),
             sources(c.asked().row()));
       }
@@ -113,37 +119,37 @@ public final class EvidenceDocument {
             "",
             "",
             "",
-            EvidenceWords.covered(c),
+            EvidenceWords.covered(ENGLISH, c),
             "",
             scored(c.score()),
             scored(c.meanScore()),
-            EvidenceWords.judged(c));
+            EvidenceWords.judged(ENGLISH, c));
       } else {
         Discrepancy d = report.discrepancies().of(family);
         row(
             md,
-            EvidenceWords.family(family),
+            EvidenceWords.family(ENGLISH, family),
             spread(family, d.between()),
-            EvidenceWords.figure(d.freedom()),
+            EvidenceWords.figure(ENGLISH, d.freedom()),
             spread(family, d.within()),
             d.figures() + " figures, " + d.studies() + " studies",
-            EvidenceWords.covered(c),
-            EvidenceWords.width(family, c.medianWidth()),
+            EvidenceWords.covered(ENGLISH, c),
+            EvidenceWords.width(ENGLISH, family, c.medianWidth()),
             scored(c.score()),
             scored(c.meanScore()),
-            EvidenceWords.judged(c));
+            EvidenceWords.judged(ENGLISH, c));
       }
     }
   }
 
   private static String scored(double score) {
-    return EvidenceWords.figure(score);
+    return EvidenceWords.figure(ENGLISH, score);
   }
 
   private static String spread(Family family, double sd) {
     return family.logarithmic()
-        ? "a factor of " + EvidenceWords.figure(Math.exp(sd))
-        : EvidenceWords.figure(sd) + " K";
+        ? "a factor of " + EvidenceWords.figure(ENGLISH, Math.exp(sd))
+        : EvidenceWords.figure(ENGLISH, sd) + " K";
   }
 
   private static void studies(StringBuilder md, EvidenceReport report) {
@@ -212,7 +218,7 @@ public final class EvidenceDocument {
           md,
           s.id(),
           s.label(),
-          EvidenceWords.conditions(s, true),
+          EvidenceWords.conditions(ENGLISH, s, true),
           s.ordered().stream()
               .filter(c -> !c.told())
               .map(EvidenceDocument::assumed)
@@ -221,8 +227,8 @@ public final class EvidenceDocument {
   }
 
   private static String assumed(Condition c) {
-    return EvidenceWords.condition(c)
-        + (c.low() == c.high() ? "" : ", typically " + EvidenceWords.figure(c.typical()));
+    return EvidenceWords.condition(ENGLISH, c)
+        + (c.low() == c.high() ? "" : ", typically " + EvidenceWords.figure(ENGLISH, c.typical()));
   }
 
   private static void notComputed(StringBuilder md, EvidenceReport report) {

@@ -8,6 +8,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.List;
 import java.util.Set;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import kerfwright.catalogue.evidence.Discrepancies;
 import kerfwright.catalogue.evidence.Evidence;
 import kerfwright.catalogue.evidence.EvidenceCases;
@@ -101,7 +103,7 @@ class EvidenceOutputTest {
 
   @Test
   void theTextTellsFindingConditionsAndFigure() {
-    String text = EvidenceText.of(REPORT);
+    String text = EvidenceText.of(Say.in(Language.ENGLISH), REPORT);
     assertTrue(text.contains("published 20 (6 to 34) mg/min"));
     assertTrue(text.contains("assumed load 0.5 to 1.5 N"));
     assertTrue(text.contains("Rows no constant rests on: 2 of 4 met, in 2 studies."));
@@ -113,12 +115,20 @@ class EvidenceOutputTest {
   void coverageIsJudgedByWhatItCanBear() {
     assertEquals(
         "covers as it should; better than the mean of the other studies",
-        EvidenceWords.judged(coverage(null, 6, 20, 17, 8)));
-    assertTrue(EvidenceWords.judged(coverage(null, 6, 20, 15, 8)).startsWith("fails: covers too"));
-    assertTrue(EvidenceWords.judged(coverage(null, 6, 20, 20, 8)).startsWith("fails: too wide"));
-    assertTrue(EvidenceWords.judged(coverage(null, 6, 20, 17, 6)).contains("no better than"));
-    assertTrue(EvidenceWords.judged(coverage(null, 4, 20, 17, 8)).startsWith("not testable"));
-    String words = EvidenceWords.covered(coverage(null, 6, 20, 17, 8));
+        EvidenceWords.judged(Say.in(Language.ENGLISH), coverage(null, 6, 20, 17, 8)));
+    assertTrue(
+        EvidenceWords.judged(Say.in(Language.ENGLISH), coverage(null, 6, 20, 15, 8))
+            .startsWith("fails: covers too"));
+    assertTrue(
+        EvidenceWords.judged(Say.in(Language.ENGLISH), coverage(null, 6, 20, 20, 8))
+            .startsWith("fails: too wide"));
+    assertTrue(
+        EvidenceWords.judged(Say.in(Language.ENGLISH), coverage(null, 6, 20, 17, 6))
+            .contains("no better than"));
+    assertTrue(
+        EvidenceWords.judged(Say.in(Language.ENGLISH), coverage(null, 4, 20, 17, 8))
+            .startsWith("not testable"));
+    String words = EvidenceWords.covered(Say.in(Language.ENGLISH), coverage(null, 6, 20, 17, 8));
     assertTrue(words.startsWith("covered 17 of 20 left-out figures, 6 studies (85 %"), words);
   }
 
@@ -138,10 +148,10 @@ class EvidenceOutputTest {
 
   @Test
   void figuresAreWrittenWithoutExponents() {
-    assertEquals("0.000123", EvidenceWords.figure(0.000123456));
-    assertEquals("200000", EvidenceWords.figure(200_000));
-    assertEquals("0", EvidenceWords.figure(0));
-    assertEquals("-", EvidenceWords.figure(Double.POSITIVE_INFINITY));
+    assertEquals("0.000123", EvidenceWords.figure(Say.in(Language.ENGLISH), 0.000123456));
+    assertEquals("200000", EvidenceWords.figure(Say.in(Language.ENGLISH), 200_000));
+    assertEquals("0", EvidenceWords.figure(Say.in(Language.ENGLISH), 0));
+    assertEquals("-", EvidenceWords.figure(Say.in(Language.ENGLISH), Double.POSITIVE_INFINITY));
   }
 
   private static JsonNode find(JsonNode json, String id) {

@@ -12,8 +12,9 @@ import java.nio.file.Path;
 import java.util.stream.Collectors;
 import kerfwright.app.Run;
 import kerfwright.app.input.BadInput;
-import kerfwright.app.input.Fault;
 import kerfwright.app.input.SourceText;
+import kerfwright.app.words.Language;
+import kerfwright.app.words.Say;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -101,7 +102,10 @@ class HeatFileTest {
     String text = GOOD.replace(good, bad);
     BadInput found =
         assertThrows(BadInput.class, () -> HeatFile.read(new SourceText("problem.yaml", text)));
-    String faults = found.faults().stream().map(Fault::oneLine).collect(Collectors.joining("\n"));
+    String faults =
+        found.faults().stream()
+            .map(fault -> fault.in(Say.in(Language.ENGLISH)))
+            .collect(Collectors.joining("\n"));
     assertTrue(faults.contains("problem.yaml:" + start), faults);
   }
 }

@@ -25,6 +25,7 @@ import kerfwright.app.stocklist.RowMeaning;
 import kerfwright.app.stocklist.UnreadableList;
 import kerfwright.app.storage.StorageFault;
 import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.quantity.Message;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import org.junit.jupiter.api.Test;
@@ -191,12 +192,12 @@ class InputLimitsTest {
                 TimeLimit.within(
                     Duration.ofMillis(50),
                     "case.yaml",
-                    "fewer samples make it shorter",
+                    Message.of("command.plan-shorter"),
                     () -> {
                       Thread.sleep(60_000);
                       return 1;
                     }));
-    assertTrue(late.getMessage().contains("was stopped; fewer samples"), late.getMessage());
+    assertTrue(late.getMessage().contains("was stopped; fewer instruments"), late.getMessage());
     BadInput told =
         assertThrows(
             BadInput.class,
@@ -204,9 +205,9 @@ class InputLimitsTest {
                 TimeLimit.within(
                     Duration.ofSeconds(5),
                     "x",
-                    "y",
+                    Message.of("command.plan-shorter"),
                     () -> {
-                      throw new BadInput("x", "its own fault");
+                      throw new BadInput("x", Message.of("fault.plain", "its own fault"));
                     }));
     assertTrue(told.getMessage().contains("its own fault"));
   }

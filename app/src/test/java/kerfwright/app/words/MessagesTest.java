@@ -8,8 +8,11 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.caution.Caution;
 import kerfwright.catalogue.caution.Cautions;
+import kerfwright.catalogue.handpiece.HandpieceEntry;
+import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.stack.UsualLayer;
 import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.catalogue.tooth.Tooth;
@@ -54,6 +57,20 @@ class MessagesTest {
       Message message = Message.ofProse("stack.", note);
       assertEquals(note, ENGLISH.of(message));
       assertFalse(GERMAN.of(message).isBlank());
+    }
+  }
+
+  @Test
+  void everyFigureOfAHandpieceSaysHowItIsKnown() {
+    for (HandpieceEntry entry : Handpieces.entries()) {
+      assertTrue(entry.figures().size() >= 3);
+      for (Remark each : entry.figures()) {
+        String figure = ENGLISH.of(each.message());
+        assertTrue(
+            figure.matches(".*\\((weak source|derived.*|project setting)\\)")
+                || figure.startsWith("instrument turns"),
+            figure);
+      }
     }
   }
 

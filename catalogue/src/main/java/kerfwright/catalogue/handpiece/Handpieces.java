@@ -112,18 +112,11 @@ public final class Handpieces {
       row.expected("peak_power_w", "a power between its low and high end");
     }
     Torque stall = stallTorque(free, power);
-    figures.add(say("drive-free-speed", "free speed %.0f per min (weak source)", free.rpm()));
+    figures.add(Remark.of("drive-free-speed", free.rpm()));
+    figures.add(Remark.of("drive-power", power, low, high));
     figures.add(
-        say(
-            "drive-power",
-            "greatest power %.0f W, %.0f to %.0f W read (weak source)",
-            power,
-            low,
-            high));
-    figures.add(
-        say(
+        Remark.of(
             "drive-stall",
-            "stall torque %.2f N mm, %.2f to %.2f N mm over that range (derived: 4 P / w0)",
             stall.newtonMillimetres(),
             stallTorque(free, low).newtonMillimetres(),
             stallTorque(free, high).newtonMillimetres()));
@@ -139,28 +132,15 @@ public final class Handpieces {
       row.expected("efficiency", "a share not above 1");
     }
     GearedDrive drive = GearedDrive.of(motor, torque, ratio, efficiency);
-    figures.add(say("drive-motor", "motor %.0f per min (weak source)", motor.rpm()));
+    figures.add(Remark.of("drive-motor", motor.rpm()));
+    figures.add(Remark.of("drive-torque", torque.newtonMillimetres()));
+    figures.add(Remark.of(ratio < 1 ? "drive-ratio-set" : "drive-ratio", ratio));
+    figures.add(Remark.of("drive-efficiency", efficiency));
     figures.add(
-        say("drive-torque", "motor torque %.0f N mm (weak source)", torque.newtonMillimetres()));
-    figures.add(
-        say(
-            ratio < 1 ? "drive-ratio-set" : "drive-ratio",
-            ratio < 1
-                ? "instrument turns %.1f times per turn of the motor (project setting)"
-                : "instrument turns %.0f times per turn of the motor",
-            ratio));
-    figures.add(
-        say("drive-efficiency", "efficiency of the gears %.2f (project setting)", efficiency));
-    figures.add(
-        say(
+        Remark.of(
             "drive-at-instrument",
-            "at the instrument up to %.0f per min and %.1f N mm (derived)",
             drive.freeSpeed().rpm(),
             drive.stallTorque().newtonMillimetres()));
     return drive;
-  }
-
-  private static Remark say(String code, String format, Object... values) {
-    return Remark.of(code, String.format(Locale.ROOT, format, values), values);
   }
 }

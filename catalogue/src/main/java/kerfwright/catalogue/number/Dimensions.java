@@ -35,22 +35,14 @@ final class Dimensions extends RowPart {
       read.fault(
           "head_mm",
           row.headMm(),
-          Remark.of(
-              "head-of-number",
-              "what the number says: size " + number().number().size() + " is " + mm(told),
-              number().number().size(),
-              Length.ofMillimetres(told)),
+          Remark.of("head-of-number", number().number().size(), Length.ofMillimetres(told)),
           plain(told));
     }
     if (typed != null && told == null && listed != null && apart(typed, listed)) {
       read.fault(
           "head_mm",
           row.headMm(),
-          Remark.of(
-              "head-of-us",
-              "what the US size says: No. " + us().number() + " is " + mm(listed),
-              us().number(),
-              Length.ofMillimetres(listed)),
+          Remark.of("head-of-us", us().number(), Length.ofMillimetres(listed)),
           plain(listed));
     }
     if (told != null && listed != null && apart(told, listed)) {
@@ -59,12 +51,6 @@ final class Dimensions extends RowPart {
           row.us(),
           Remark.of(
               "same-diameter",
-              "the same diameter: the number says "
-                  + mm(told)
-                  + ", US No. "
-                  + us().number()
-                  + " is "
-                  + mm(listed),
               Length.ofMillimetres(told),
               us().number(),
               Length.ofMillimetres(listed)));
@@ -79,18 +65,13 @@ final class Dimensions extends RowPart {
       noteMemory(
           us().provenance().basis(),
           "head-from-us",
-          "head diameter " + mm(listed) + " from US No. " + us().number(),
           Length.ofMillimetres(listed),
           us().number(),
           us().provenance().basis());
       return Length.ofMillimetres(listed);
     }
     if (!read.faulty("head_mm") && !read.faulty("iso") && !read.faulty("us")) {
-      read.fault(
-          "head_mm",
-          "",
-          Remark.of(
-              "head-needed", "the largest head diameter in mm (neither number nor US size tells)"));
+      read.fault("head_mm", "", Remark.of("head-needed"));
     }
     return null;
   }
@@ -114,7 +95,7 @@ final class Dimensions extends RowPart {
     String code = number == null ? null : number.number().shank();
     if (code == null || number == null) {
       if (typed == null && !read.faulty("shank") && !read.faulty("iso")) {
-        read.fault("shank", "", Remark.of("shank-known", "FG, RA or HP"));
+        read.fault("shank", "", Remark.of("shank-known"));
       }
       return typed;
     }
@@ -122,30 +103,14 @@ final class Dimensions extends RowPart {
     Shank known = exact != null ? exact : number.shankFamily();
     ShankType told = known == null ? null : known.type();
     if (exact != null && told == null) {
-      read.fault(
-          "iso",
-          row.iso(),
-          Remark.of(
-              "number-shank", "a shank of FG, RA or HP; " + code + " is " + exact.name(), code));
+      read.fault("iso", row.iso(), Remark.of("number-shank", code));
       return typed;
     }
     if (typed != null && told != null && typed != told) {
-      read.fault(
-          "shank",
-          row.shank(),
-          Remark.of(
-              "shank-of-number",
-              "what the number says: " + code + " is " + requireNonNull(known).name(),
-              code,
-              told),
-          told.name());
+      read.fault("shank", row.shank(), Remark.of("shank-of-number", code, told), told.name());
     }
     if (typed == null && told == null && !read.faulty("shank")) {
-      read.fault(
-          "shank",
-          "",
-          Remark.of(
-              "shank-unknown", "FG, RA or HP; shank " + code + " of the number is unknown", code));
+      read.fault("shank", "", Remark.of("shank-unknown", code));
     }
     return typed != null ? typed : told;
   }
@@ -162,15 +127,7 @@ final class Dimensions extends RowPart {
         read.fault(
             "overall_mm",
             row.overallMm(),
-            Remark.of(
-                "overall-of-number",
-                "what the number says: shank "
-                    + requireNonNull(exact).code()
-                    + " is "
-                    + mm(told.millimetres())
-                    + " overall",
-                requireNonNull(exact).code(),
-                told),
+            Remark.of("overall-of-number", requireNonNull(exact).code(), told),
             plain(told.millimetres()));
       }
       return Length.ofMillimetres(typed);
@@ -187,32 +144,12 @@ final class Dimensions extends RowPart {
           "overall_mm",
           "",
           told == null
-              ? Remark.of(
-                  "overall-unknown",
-                  "the overall length in mm; the catalogue does not know it for shank " + code,
-                  code)
-              : Remark.of(
-                  "overall-measured",
-                  "the overall length in mm, measured; for shank "
-                      + code
-                      + " it is known from memory only ("
-                      + mm(told.millimetres())
-                      + ")",
-                  code,
-                  told));
+              ? Remark.of("overall-unknown", code)
+              : Remark.of("overall-measured", code, told));
       return null;
     }
     Length standard = requireNonNull(Shanks.standard(shank).overallLength());
-    assumed.add(
-        Remark.of(
-            "overall-standard",
-            "overall length "
-                + mm(standard.millimetres())
-                + ", the standard length of "
-                + shank
-                + " instruments",
-            standard,
-            shank.name()));
+    assumed.add(Remark.of("overall-standard", standard, shank.name()));
     return standard;
   }
 
@@ -228,7 +165,6 @@ final class Dimensions extends RowPart {
         noteMemory(
             us().provenance().basis(),
             "head-length-from-us",
-            "head length " + mm(listed.millimetres()) + " from US No. " + us().number(),
             listed,
             us().number(),
             us().provenance().basis());
@@ -239,26 +175,13 @@ final class Dimensions extends RowPart {
         assumed.add(
             Remark.of(
                 "head-length-usual",
-                "head length "
-                    + mm(length.millimetres())
-                    + ", usual for "
-                    + shape.name()
-                    + " ("
-                    + usual.basis().label()
-                    + ")",
                 length,
                 shape.shape().name().equals(shape.name()) ? shape.shape() : shape.family(),
                 usual.basis()));
       }
     }
     if (length != null && overall != null && length.compareTo(overall) >= 0) {
-      read.fault(
-          "head_length_mm",
-          row.headLengthMm(),
-          Remark.of(
-              "head-length-below",
-              "less than the overall length, " + mm(overall.millimetres()),
-              overall));
+      read.fault("head_length_mm", row.headLengthMm(), Remark.of("head-length-below", overall));
     }
     return length;
   }

@@ -15,10 +15,4 @@ public record FieldFault(String field, String found, Remark expected, List<Strin
   public FieldFault {
     nearest = List.copyOf(nearest);
   }
-
-  public String inWords() {
-    String what = found.isEmpty() ? "is blank" : "'" + found + "'";
-    String near = nearest.isEmpty() ? "" : "; nearest valid: " + String.join(", ", nearest);
-    return field + " " + what + ": expected " + expected.text() + near;
-  }
 }

@@ -48,7 +48,7 @@ final class FieldReader {
     }
     Optional<UsSize> size = UsSizes.find(text);
     if (size.isEmpty()) {
-      Remark expected = Remark.of("us-known", "a US bur number of the catalogue");
+      Remark expected = Remark.of("us-known");
       add("us", text, expected, UsSizes.suggestions(text));
     }
     return size.orElse(null);
@@ -63,7 +63,7 @@ final class FieldReader {
       add(
           "kind",
           text,
-          kinds("kind-known", "one of " + String.join(", ", InstrumentKind.ids())),
+          kinds("kind-known"),
           NearestName.suggestions(text, InstrumentKind.ids(), 2));
     }
     return kind.orElse(null);
@@ -75,20 +75,11 @@ final class FieldReader {
     }
     Optional<InstrumentShape> shape = Shapes.find(text);
     if (shape.isEmpty()) {
-      add(
-          "shape",
-          text,
-          Remark.of("shape-known", "an ISO 6360 shape code or a shape name of the catalogue"),
-          Shapes.suggestions(text));
+      add("shape", text, Remark.of("shape-known"), Shapes.suggestions(text));
       return null;
     }
     if (shape.get().rootCanal()) {
-      fault(
-          "shape",
-          text,
-          Remark.of(
-              "shape-not-root-canal",
-              "a shape of a cutting, finishing or polishing instrument, not a root-canal one"));
+      fault("shape", text, Remark.of("shape-not-root-canal"));
       return null;
     }
     return shape.get();
@@ -106,7 +97,7 @@ final class FieldReader {
     add(
         "shank",
         text,
-        Remark.of("shank-known", "FG, RA or HP"),
+        Remark.of("shank-known"),
         NearestName.suggestions(
             text, Arrays.stream(ShankType.values()).map(Enum::name).toList(), 1));
     return null;
@@ -124,13 +115,7 @@ final class FieldReader {
       }
     }
     fault(
-        field,
-        text,
-        Remark.of(
-            unit.equals(" mm") ? "between-mm" : "between-per-min",
-            String.format(Locale.ROOT, "a number from %s to %s%s", plain(least), plain(most), unit),
-            least,
-            most));
+        field, text, Remark.of(unit.equals(" mm") ? "between-mm" : "between-per-min", least, most));
     return null;
   }
 
@@ -145,10 +130,7 @@ final class FieldReader {
         return value;
       }
     }
-    fault(
-        field,
-        text,
-        Remark.of("whole-between", "a whole number from " + least + " to " + most, least, most));
+    fault(field, text, Remark.of("whole-between", least, most));
     return null;
   }
 
@@ -161,17 +143,13 @@ final class FieldReader {
   String oneOf(String field, String text, List<String> words) {
     if (!text.isEmpty() && !words.contains(text)) {
       String known = String.join(", ", words);
-      add(
-          field,
-          text,
-          Remark.of("word-known", "one of " + known, known),
-          NearestName.suggestions(text, words, 2));
+      add(field, text, Remark.of("word-known", known), NearestName.suggestions(text, words, 2));
     }
     return text;
   }
 
-  static Remark kinds(String code, String text) {
-    return Remark.of(code, text, List.of(InstrumentKind.values()));
+  static Remark kinds(String code) {
+    return Remark.of(code, List.of(InstrumentKind.values()));
   }
 
   private void add(String field, String found, Remark expected, List<String> nearest) {

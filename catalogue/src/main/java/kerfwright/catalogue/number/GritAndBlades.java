@@ -21,47 +21,30 @@ final class GritAndBlades extends RowPart {
     GritClass fromNumber = told == null ? null : told.grit();
     GritClass typed = row.grit().isEmpty() ? null : Grits.find(row.grit()).orElse(null);
     if (!row.grit().isEmpty() && kind != null && kind.bladed()) {
-      read.fault(
-          "grit",
-          row.grit(),
-          Remark.of(
-              "grit-blank-for", "blank for a " + kind.label() + "; give blades instead", kind));
+      read.fault("grit", row.grit(), Remark.of("grit-blank-for", kind));
       return null;
     }
     if (!row.grit().isEmpty() && typed == null) {
-      read.fault(
-          "grit",
-          row.grit(),
-          Remark.of(
-              "grit-known",
-              "a grit class, its ISO code or its ring colour; " + Grits.hint(row.grit())));
+      read.fault("grit", row.grit(), Remark.of("grit-known"));
       return null;
     }
     if (typed != null && fromNumber != null && typed != fromNumber) {
       read.fault(
           "grit",
           row.grit(),
-          Remark.of(
-              "grit-of-number",
-              "what the number says: "
-                  + number().number().characteristic()
-                  + " is "
-                  + fromNumber.label(),
-              number().number().characteristic(),
-              fromNumber),
+          Remark.of("grit-of-number", number().number().characteristic(), fromNumber),
           fromNumber.label());
     }
     if (typed == null && fromNumber != null && told != null) {
       noteMemory(
           told.provenance().basis(),
           "grit-from-number",
-          "grit " + fromNumber.label() + " from characteristic " + told.code(),
           fromNumber,
           told.code(),
           told.provenance().basis());
     }
     if (typed == null && fromNumber == null && kind != null && kind.isDiamond()) {
-      assumed.add(Remark.of("grit-unknown", "grit is not known"));
+      assumed.add(Remark.of("grit-unknown"));
     }
     return typed != null ? typed : fromNumber;
   }
@@ -73,11 +56,7 @@ final class GritAndBlades extends RowPart {
     }
     if (!kind.bladed()) {
       if (!row.blades().isEmpty()) {
-        read.fault(
-            "blades",
-            row.blades(),
-            Remark.of(
-                "blades-blank-for", "blank for a " + kind.label() + ", which has no blades", kind));
+        read.fault("blades", row.blades(), Remark.of("blades-blank-for", kind));
       }
       return null;
     }
@@ -86,18 +65,7 @@ final class GritAndBlades extends RowPart {
     Basis basis = told == null ? null : told.usualBladesBasis();
     if (typed != null) {
       if (usual != null && (usual >= 12) != (typed >= 12)) {
-        assumed.add(
-            Remark.of(
-                "blades-as-listed",
-                "blades "
-                    + typed
-                    + " as listed, though toothing "
-                    + requireNonNull(told).code()
-                    + " usually has "
-                    + usual,
-                typed,
-                requireNonNull(told).code(),
-                usual));
+        assumed.add(Remark.of("blades-as-listed", typed, requireNonNull(told).code(), usual));
       }
       return typed;
     }
@@ -108,14 +76,6 @@ final class GritAndBlades extends RowPart {
       assumed.add(
           Remark.of(
               low.equals(high) ? "blades-usual-us" : "blades-usual-us-range",
-              "blades "
-                  + low
-                  + range
-                  + ", usual for US No. "
-                  + us.number()
-                  + " ("
-                  + us.provenance().basis().label()
-                  + ")",
               low,
               requireNonNull(high),
               us.number(),
@@ -123,23 +83,11 @@ final class GritAndBlades extends RowPart {
       return low;
     }
     if (usual != null && basis != null && told != null) {
-      assumed.add(
-          Remark.of(
-              "blades-usual-number",
-              "blades "
-                  + usual
-                  + ", usual for toothing "
-                  + told.code()
-                  + " ("
-                  + basis.label()
-                  + ")",
-              usual,
-              told.code(),
-              basis));
+      assumed.add(Remark.of("blades-usual-number", usual, told.code(), basis));
       return usual;
     }
     if (!read.faulty("blades")) {
-      assumed.add(Remark.of("blades-unknown", "number of blades is not known"));
+      assumed.add(Remark.of("blades-unknown"));
     }
     return null;
   }
@@ -157,13 +105,7 @@ final class GritAndBlades extends RowPart {
     }
     boolean kindFits = number().workingPart() == null;
     if (kindFits && !read.faulty("kind")) {
-      read.fault(
-          "kind",
-          row.kind(),
-          Remark.of(
-              "kind-of-characteristic",
-              "what the number says: " + told.code() + " is for " + told.appliesTo().label(),
-              told.code()));
+      read.fault("kind", row.kind(), Remark.of("kind-of-characteristic", told.code()));
     }
     return null;
   }

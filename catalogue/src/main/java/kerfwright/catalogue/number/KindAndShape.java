@@ -22,22 +22,10 @@ final class KindAndShape extends RowPart {
     InstrumentKind typed = read.kind(row.kind());
     WorkingPart part = number == null ? null : number.workingPart();
     if (number != null && number.rootCanal()) {
-      read.fault(
-          "iso",
-          row.iso(),
-          Remark.of(
-              "number-not-root-canal",
-              "a cutting, finishing or polishing instrument; the shape is one of a"
-                  + " root-canal instrument"));
+      read.fault("iso", row.iso(), Remark.of("number-not-root-canal"));
     }
     if (typed != null && us != null && !typed.bladed()) {
-      read.fault(
-          "us",
-          row.us(),
-          Remark.of(
-              "us-blank-for-kind",
-              "blank, because US sizes are of burs and kind says " + typed.id(),
-              typed));
+      read.fault("us", row.us(), Remark.of("us-blank-for-kind", typed));
     }
     boolean told = part != null && !part.kinds().isEmpty();
     if (typed != null) {
@@ -45,11 +33,7 @@ final class KindAndShape extends RowPart {
         read.fault(
             "kind",
             row.kind(),
-            Remark.of(
-                "kind-of-number",
-                "what the number says: " + part.group() + " is " + part.inWords(),
-                part.group(),
-                part.kinds()),
+            Remark.of("kind-of-number", part.group(), part.kinds()),
             part.kinds().get(0).id());
       }
       return typed;
@@ -59,33 +43,15 @@ final class KindAndShape extends RowPart {
       if (part.kinds().size() > 1
           && first != InstrumentKind.DIAMOND
           && first != InstrumentKind.SINTERED_DIAMOND) {
-        assumed.add(
-            Remark.of(
-                "kind-from-group",
-                "kind " + first.id() + " from material group " + part.group(),
-                first,
-                part.group()));
+        assumed.add(Remark.of("kind-from-group", first, part.group()));
       }
       if (us != null && !first.bladed()) {
-        read.fault(
-            "us",
-            row.us(),
-            Remark.of(
-                "us-blank-for-number",
-                "blank, because the number is of no bur: " + part.inWords(),
-                first));
+        read.fault("us", row.us(), Remark.of("us-blank-for-number", first));
       }
       return first;
     }
     if (!read.faulty("kind") && !read.faulty("iso")) {
-      read.fault(
-          "kind",
-          "",
-          FieldReader.kinds(
-              "kind-needed",
-              "one of "
-                  + String.join(", ", InstrumentKind.ids())
-                  + " (neither a US size nor the short form of a number tells)"));
+      read.fault("kind", "", FieldReader.kinds("kind-needed"));
     }
     return null;
   }
@@ -98,14 +64,7 @@ final class KindAndShape extends RowPart {
       boolean sameCode = typed.code().isEmpty() || typed.code().equals(told.code());
       if (typed.family() != told.family() || !sameCode) {
         read.fault(
-            "shape",
-            row.shape(),
-            Remark.of(
-                "shape-of-number",
-                "what the number says: " + told.code() + " " + told.name(),
-                told.code(),
-                told),
-            told.code());
+            "shape", row.shape(), Remark.of("shape-of-number", told.code(), told), told.code());
       }
     }
     if (us != null) {
@@ -114,17 +73,7 @@ final class KindAndShape extends RowPart {
         read.fault(
             number != null && told != null ? "us" : "shape",
             number != null && told != null ? row.us() : row.shape(),
-            Remark.of(
-                "same-shape",
-                "the same shape: US No. "
-                    + us.number()
-                    + " is "
-                    + us.shapeName()
-                    + ", not "
-                    + other.label(),
-                us.number(),
-                us.family(),
-                other));
+            Remark.of("same-shape", us.number(), us.family(), other));
       }
       if (found == null) {
         String code = us.isoShape();
@@ -132,7 +81,6 @@ final class KindAndShape extends RowPart {
         noteMemory(
             us.provenance().basis(),
             "shape-from-us",
-            "shape " + us.shapeName() + " from US No. " + us.number(),
             us.family(),
             us.number(),
             us.provenance().basis());
@@ -141,27 +89,18 @@ final class KindAndShape extends RowPart {
     }
     if (found == null) {
       if (!read.faulty("shape") && !read.faulty("iso") && !read.faulty("us")) {
-        String needed = "an ISO 6360 shape code or a shape name";
         read.fault(
             "shape",
             "",
             number == null
-                ? Remark.of("shape-needed", needed)
-                : Remark.of(
-                    "shape-unknown",
-                    needed + "; shape " + number.number().shape() + " of the number is unknown",
-                    number.number().shape()));
+                ? Remark.of("shape-needed")
+                : Remark.of("shape-unknown", number.number().shape()));
       }
       return null;
     }
     if (told != null) {
       noteMemory(
-          told.provenance().basis(),
-          "shape-read",
-          "shape " + told.code() + " read as " + told.name(),
-          told.code(),
-          told,
-          told.provenance().basis());
+          told.provenance().basis(), "shape-read", told.code(), told, told.provenance().basis());
     }
     return new ResolvedShape(requireNonNull(found.family()), found.name(), found);
   }

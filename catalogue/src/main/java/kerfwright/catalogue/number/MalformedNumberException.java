@@ -49,8 +49,7 @@ public final class MalformedNumberException extends IllegalArgumentException {
 
   /** What was expected, and where something else stands. */
   public Remark remark() {
-    String place = position > 0 ? " (character " + position + ")" : "";
-    return Remark.of(code, expected + "; found " + found + place, at, position);
+    return Remark.of(code, at, position);
   }
 
   private static String shortened(String text) {

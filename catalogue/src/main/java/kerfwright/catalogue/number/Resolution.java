@@ -27,7 +27,7 @@ public record Resolution(@Nullable InstrumentProperties properties, List<FieldFa
   public InstrumentProperties orThrow() {
     if (properties == null) {
       throw new IllegalArgumentException(
-          faults.stream().map(FieldFault::inWords).collect(Collectors.joining("\n")));
+          faults.stream().map(FieldFault::toString).collect(Collectors.joining("\n")));
     }
     return properties;
   }

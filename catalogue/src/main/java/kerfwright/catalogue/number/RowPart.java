@@ -33,9 +33,9 @@ class RowPart {
     this.us = other.us;
   }
 
-  void noteMemory(Basis basis, String code, String what, Object... values) {
+  void noteMemory(Basis basis, String code, Object... values) {
     if (basis == Basis.FROM_MEMORY) {
-      assumed.add(Remark.of(code, what + " (" + basis.label() + ")", values));
+      assumed.add(Remark.of(code, values));
     }
   }
 

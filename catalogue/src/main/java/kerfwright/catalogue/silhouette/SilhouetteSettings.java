@@ -41,18 +41,7 @@ public record SilhouetteSettings(
 
   /** What is assumed of the neck. */
   Remark neckRule() {
-    return Remark.of(
-        "neck-rule",
-        "neck assumed: "
-            + neckOfHead
-            + " of the head + "
-            + neckPlusMm
-            + " mm, at most "
-            + neckOfShank
-            + " of the shank",
-        neckOfHead,
-        neckPlusMm,
-        neckOfShank);
+    return Remark.of("neck-rule", neckOfHead, neckPlusMm, neckOfShank);
   }
 
   private static void share(String name, double value) {

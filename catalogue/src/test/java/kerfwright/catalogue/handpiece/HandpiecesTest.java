@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.quantity.RotationalSpeed;
 import kerfwright.quantity.Torque;
@@ -59,19 +58,5 @@ class HandpiecesTest {
   void aSlipOfTheKeyIsAnsweredWithTheNearestId() {
     assertEquals(List.of("turbine"), Handpieces.suggestions("turbin"));
     assertTrue(Handpieces.byId("turbin").isEmpty());
-  }
-
-  @Test
-  void everyFigureSaysHowItIsKnown() {
-    for (HandpieceEntry entry : Handpieces.entries()) {
-      assertTrue(entry.figures().size() >= 3);
-      for (Remark each : entry.figures()) {
-        String figure = each.text();
-        assertTrue(
-            figure.matches(".*\\((weak source|derived.*|project setting)\\)")
-                || figure.startsWith("instrument turns"),
-            figure);
-      }
-    }
   }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
+import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.instrument.ShankType;
@@ -147,7 +148,7 @@ class SilhouetteTest {
   void statesThatTheNeckIsAssumed() {
     Silhouette s = Silhouette.of(instrument(ShapeFamily.CYLINDER, "cylinder", "110", 1.0, 4));
     assertEquals(0.8, s.neckDiameterMm(), 1e-9);
-    assertTrue(s.assumed().get(0).text().contains("0.75 of the head + 0.05 mm"));
+    assertEquals(Remark.of("neck-rule", 0.75, 0.05, 0.9), s.assumed().get(0));
   }
 
   @Test

@@ -91,6 +91,6 @@ public final class Alike {
     return new Neighbour(
         other.drawer(),
         100 * Math.exp(-distance),
-        differences.stream().filter(d -> !d.text().isEmpty()).toList());
+        differences.stream().filter(d -> d.remark() != CutCompared.NOTHING).toList());
   }
 }

@@ -20,8 +20,7 @@ import org.jspecify.annotations.Nullable;
  * the usual instruments of the other kinds. New, without a maker's speed limit: the label counts.
  */
 final class CatalogueNeighbours {
-  private static final Remark READ_THE_LABEL =
-      Remark.of("read-the-label", "maximum speed: read the label");
+  private static final Remark READ_THE_LABEL = Remark.of("read-the-label");
 
   private static final int[] BLADES = {4, 6, 8, 12, 16, 20, 30};
   private static final double SIZES_AWAY_MM = 0.41;

@@ -1,12 +1,12 @@
 package kerfwright.planner.alike;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
 import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.material.Material;
 import kerfwright.planner.alike.Difference.Effect;
@@ -18,7 +18,7 @@ final class CutCompared {
   private static final double CANNOT_CUT = 1;
 
   /** Counted, but too little to name. */
-  static final Remark NOTHING = Remark.of("", "");
+  static final Remark NOTHING = Remark.of("");
 
   private CutCompared() {}
 
@@ -26,26 +26,22 @@ final class CutCompared {
     List<Difference> found = new ArrayList<>();
     List<Material> lost = wanted.cuts().keySet().stream().filter(m -> !cuts(its, m)).toList();
     if (!lost.isEmpty()) {
-      String names = lost.stream().map(Material::inSentence).collect(Collectors.joining(" or "));
       found.add(
           new Difference(
               "cannot-cut",
               Effect.STOPS,
-              Remark.of("alike-cannot-cut", "does not cut " + names, lost),
+              Remark.of("alike-cannot-cut", lost),
               CANNOT_CUT * lost.size() / wanted.cuts().size()));
     }
     Map<Material, Ratio> removal = ratios(wanted, its, Behaviour.Cut::removalMm3PerMin);
     found.add(
-        new Difference(
-            "removal", Effect.CHANGES, words("alike-removal", "cuts ", removal), mean(removal)));
+        new Difference("removal", Effect.CHANGES, words("alike-removal", removal), mean(removal)));
     Map<Material, Ratio> rough = ratios(wanted, its, Behaviour.Cut::raUm);
     found.add(
         new Difference(
             "roughness", Effect.CHANGES, roughness(wanted, its, rough), ROUGHNESS * mean(rough)));
     Map<Material, Ratio> wear = ratios(wanted, its, Behaviour.Cut::livesPerM3);
-    found.add(
-        new Difference(
-            "wear", Effect.CHANGES, words("alike-wear", "wears ", wear), WEAR * mean(wear)));
+    found.add(new Difference("wear", Effect.CHANGES, words("alike-wear", wear), WEAR * mean(wear)));
     return found;
   }
 
@@ -74,7 +70,7 @@ final class CutCompared {
   }
 
   /** Materials that come out alike share their words; empty where nothing is noticed. */
-  private static Remark words(String code, String verb, Map<Material, Ratio> ratios) {
+  private static Remark words(String code, Map<Material, Ratio> ratios) {
     Map<Remark, List<Material>> places = new LinkedHashMap<>();
     ratios.forEach(
         (material, ratio) -> {
@@ -89,21 +85,14 @@ final class CutCompared {
         places.entrySet().stream()
             .map(each -> in(each.getKey(), each.getValue(), ratios.size()))
             .toList();
-    String all = parts.stream().map(Remark::text).collect(Collectors.joining("; "));
-    return Remark.of(code, verb + all, parts);
+    return Remark.of(code, parts);
   }
 
   private static Remark in(Remark ratio, List<Material> where, int all) {
     if (where.size() == all && all > 1) {
-      return Remark.of("ratio-everywhere", ratio + " in every material compared", ratio);
+      return Remark.of("ratio-everywhere", ratio);
     }
-    List<String> names = where.stream().map(Material::inSentence).toList();
-    int last = names.size() - 1;
-    String words =
-        last == 0
-            ? names.get(0)
-            : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
-    return Remark.of("ratio-in", ratio + " in " + words, ratio, where);
+    return Remark.of("ratio-in", ratio, where);
   }
 
   /** Ra in the material where it differs most. */
@@ -124,13 +113,10 @@ final class CutCompared {
     if (one == null || other == null) {
       return NOTHING;
     }
-    String ra = String.format(Locale.ROOT, "%.2g", one.raUm());
-    String instead = String.format(Locale.ROOT, "%.2g", other.raUm());
-    return Remark.of(
-        "alike-roughness",
-        "leaves Ra " + ra + " \u00b5m instead of " + instead + " \u00b5m in " + most.inSentence(),
-        one.raUm(),
-        other.raUm(),
-        most);
+    return Remark.of("alike-roughness", rounded(one.raUm()), rounded(other.raUm()), most);
+  }
+
+  private static BigDecimal rounded(double ra) {
+    return BigDecimal.valueOf(ra).round(new MathContext(2));
   }
 }

@@ -12,11 +12,6 @@ import kerfwright.quantity.Identified;
  * @param distance what it adds to the distance between the two; 0 for what is only told
  */
 public record Difference(String code, Effect effect, Remark remark, double distance) {
-  /** In English. */
-  public String text() {
-    return remark.text();
-  }
-
   /** Whether a difference matters for the cut. */
   public enum Effect implements Identified {
     /** Something the wanted instrument can do cannot be done. */

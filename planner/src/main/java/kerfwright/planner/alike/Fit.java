@@ -2,9 +2,10 @@ package kerfwright.planner.alike;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.catalogue.instrument.InstrumentShape;
+import kerfwright.catalogue.instrument.Shapes;
 import kerfwright.planner.alike.Difference.Effect;
 
 /** Differences in size, outline, shaft and shank. */
@@ -51,11 +52,7 @@ final class Fit {
 
   private void shank() {
     if (other.shank() != wanted.shank()) {
-      Remark words =
-          Remark.of(
-              "alike-shank",
-              "has a " + other.shank().label() + " shank: goes into another handpiece",
-              other.shank());
+      Remark words = Remark.of("alike-shank", other.shank());
       add("shank", Effect.STOPS, words, OTHER_SHANK);
     }
   }
@@ -69,16 +66,8 @@ final class Fit {
     double narrowest = (apart > 0 ? mine : other.headDiameter().millimetres()) + AIR_MM;
     Remark words =
         apart > 0
-            ? say(
-                "alike-wider",
-                "%.1f mm wider: does not fit an opening of %.2f mm",
-                apart,
-                narrowest)
-            : say(
-                "alike-narrower",
-                "%.1f mm narrower: goes into openings from %.2f mm",
-                -apart,
-                narrowest);
+            ? Remark.of("alike-wider", apart, narrowest)
+            : Remark.of("alike-narrower", -apart, narrowest);
     add(
         "diameter",
         apart > 0 ? Effect.STOPS : Effect.CHANGES,
@@ -90,10 +79,7 @@ final class Fit {
     double apart = other.headLength().millimetres() - wanted.headLength().millimetres();
     if (Math.abs(apart) >= 0.25) {
       Remark words =
-          say(
-              apart > 0 ? "alike-head-longer" : "alike-head-shorter",
-              "head %.1f mm " + (apart > 0 ? "longer" : "shorter"),
-              Math.abs(apart));
+          Remark.of(apart > 0 ? "alike-head-longer" : "alike-head-shorter", Math.abs(apart));
       add("head-length", Effect.CHANGES, words, LENGTH_PER_MM * Math.abs(apart));
     }
   }
@@ -106,11 +92,7 @@ final class Fit {
     if (Math.abs(apart) >= 0.25) {
       boolean less = apart < 0;
       Remark words =
-          say(
-              less ? "alike-less-deep" : "alike-deeper",
-              "reaches %.1f mm " + (less ? "less deep" : "deeper") + " in an opening of %.2f mm",
-              Math.abs(apart),
-              opening * 1e3);
+          Remark.of(less ? "alike-less-deep" : "alike-deeper", Math.abs(apart), opening * 1e3);
       add(
           "reach",
           less ? Effect.STOPS : Effect.CHANGES,
@@ -125,26 +107,25 @@ final class Fit {
   }
 
   private Remark outline(double share) {
-    String words = "outline of the head differs by %d %% of its area";
     return other.shapeName().equals(wanted.shapeName())
-        ? say("alike-outline", words, Math.round(100 * share))
-        : say(
-            "alike-outline-shapes",
-            words + ": %s, not %s",
-            Math.round(100 * share),
-            other.shapeName(),
-            wanted.shapeName());
+        ? Remark.of("alike-outline", Math.round(100 * share))
+        : Remark.of("alike-outline-shapes", Math.round(100 * share), shape(other), shape(wanted));
+  }
+
+  private static Object shape(InstrumentProperties what) {
+    InstrumentShape listed = Shapes.find(what.shapeName()).orElse(null);
+    return listed == null ? what.shape() : listed;
   }
 
   private void ends() {
     if (wanted.shape().cutsAtTip() && !other.shape().cutsAtTip()) {
-      add("tip", Effect.STOPS, say("alike-tip", "does not cut at its tip"), STEP);
+      add("tip", Effect.STOPS, Remark.of("alike-tip"), STEP);
     }
     if (other.shape().leavesSharpCorner() && !wanted.shape().leavesSharpCorner()) {
-      add("corner", Effect.CHANGES, say("alike-corner", "leaves a sharp inner corner"), STEP);
+      add("corner", Effect.CHANGES, Remark.of("alike-corner"), STEP);
     }
     if (wanted.shape().levelEnd() && !other.shape().levelEnd()) {
-      add("floor", Effect.CHANGES, say("alike-floor", "leaves no level floor"), STEP / 2);
+      add("floor", Effect.CHANGES, Remark.of("alike-floor"), STEP / 2);
     }
   }
 
@@ -152,25 +133,19 @@ final class Fit {
     Ratio torque = Ratio.of(its.torqueNMm(), behaviour.torqueNMm());
     Remark needs =
         torque.noticed()
-            ? say(
-                "alike-torque",
-                "needs %.2f N mm instead of %.2f N mm at the same load",
-                its.torqueNMm(),
-                behaviour.torqueNMm())
+            ? Remark.of("alike-torque", its.torqueNMm(), behaviour.torqueNMm())
             : CutCompared.NOTHING;
     add("torque", Effect.CHANGES, needs, TORQUE * torque.distance());
     Ratio speed = Ratio.of(Math.max(1, its.rpm()), Math.max(1, behaviour.rpm()));
     if (speed.distance() > Ratio.NOTICED / 2) {
-      Remark words =
-          rpm("alike-speed", "turns at %s under load instead of %s", its.rpm(), behaviour.rpm());
+      Remark words = rpm("alike-speed", its.rpm(), behaviour.rpm());
       // what a speed does to the cut is counted there
       add("speed", Effect.CHANGES, words, 0);
     }
     Ratio whirl = Ratio.of(its.whirlRpm(), behaviour.whirlRpm());
     Remark limit =
         whirl.distance() > Ratio.NOTICED / 2
-            ? rpm(
-                "alike-whirl", "whirl limit %s instead of %s", its.whirlRpm(), behaviour.whirlRpm())
+            ? rpm("alike-whirl", its.whirlRpm(), behaviour.whirlRpm())
             : CutCompared.NOTHING;
     double free = its.handpiece().drive().freeSpeed().rpm();
     boolean binds = whirl.value() < 1 && its.whirlRpm() < free;
@@ -178,18 +153,7 @@ final class Fit {
     add("whirl", effect, limit, WHIRL * whirl.distance());
   }
 
-  private static Remark rpm(String code, String format, double its, double wanted) {
-    long one = Math.round(its / 1000) * 1000;
-    long other = Math.round(wanted / 1000) * 1000;
-    String text = String.format(Locale.ROOT, format, rpm(one), rpm(other));
-    return Remark.of(code, text, one, other);
-  }
-
-  private static String rpm(long rpm) {
-    return String.format(Locale.ROOT, "%,d per min", rpm).replace(',', '\u00a0');
-  }
-
-  private static Remark say(String code, String format, Object... values) {
-    return Remark.of(code, String.format(Locale.ROOT, format, values), values);
+  private static Remark rpm(String code, double its, double wanted) {
+    return Remark.of(code, Math.round(its / 1000) * 1000, Math.round(wanted / 1000) * 1000);
   }
 }

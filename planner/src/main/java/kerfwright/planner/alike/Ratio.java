@@ -24,11 +24,9 @@ record Ratio(double value) {
   Remark inWords() {
     if (value >= 2 || value <= 0.1) {
       String times = String.format(Locale.ROOT, "%.2g", value).replace("e+00", "");
-      return Remark.of("ratio-times", times + " times as fast", times);
+      return Remark.of("ratio-times", times);
     }
     long percent = Math.round(100 * Math.abs(value - 1));
-    return value >= 1
-        ? Remark.of("ratio-faster", percent + " % faster", percent)
-        : Remark.of("ratio-slower", percent + " % slower", percent);
+    return value >= 1 ? Remark.of("ratio-faster", percent) : Remark.of("ratio-slower", percent);
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import kerfwright.catalogue.instrument.GritClass;
@@ -16,6 +17,7 @@ import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.number.InstrumentResolver;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.quantity.Length;
+import kerfwright.quantity.Message;
 import org.junit.jupiter.api.Test;
 
 class AlikeTest {
@@ -95,12 +97,16 @@ class AlikeTest {
   @Test
   void aFinerGritIsSlowerAndSmoother() {
     Neighbour finer = only(taper(GritClass.COARSE, 1.4, 19), taper(GritClass.EXTRA_FINE, 1.4, 19));
-    String rough = difference(finer, "roughness").orElseThrow().text();
-    String[] figures = rough.replaceAll("[^0-9. ]", " ").strip().split(" +");
-    assertTrue(Double.parseDouble(figures[0]) < Double.parseDouble(figures[1]), rough);
-    assertTrue(difference(finer, "removal").orElseThrow().text().contains("slower"));
+    List<Object> rough = difference(finer, "roughness").orElseThrow().remark().values();
+    assertTrue(
+        ((BigDecimal) rough.get(0)).compareTo((BigDecimal) rough.get(1)) < 0, rough::toString);
+    assertTrue(keys(difference(finer, "removal")).contains("remark.ratio-slower"));
     assertTrue(difference(finer, "diameter").isEmpty());
     assertTrue(finer.standsIn());
+  }
+
+  private static List<String> keys(Optional<Difference> told) {
+    return told.orElseThrow().remark().message().keys().toList();
   }
 
   @Test
@@ -117,7 +123,7 @@ class AlikeTest {
     Neighbour longer = only(taper(GritClass.COARSE, 1.4, 19), taper(GritClass.COARSE, 1.4, 25));
     Difference whirl = difference(longer, "whirl").orElseThrow();
     assertTrue(whirl.distance() > 0);
-    assertEquals(Difference.Effect.STOPS, whirl.effect(), whirl.text());
+    assertEquals(Difference.Effect.STOPS, whirl.effect(), whirl.toString());
     assertTrue(difference(longer, "roughness").isEmpty() || longer.score() < 100);
   }
 
@@ -125,18 +131,22 @@ class AlikeTest {
   void aWiderHeadDoesNotFitTheOpeningTheWantedOneFits() {
     Neighbour wider = only(taper(GritClass.COARSE, 1.4, 19), taper(GritClass.COARSE, 1.6, 19));
     Difference diameter = difference(wider, "diameter").orElseThrow();
-    assertEquals("0.2 mm wider: does not fit an opening of 1.45 mm", diameter.text());
+    assertEquals(
+        Message.of("remark.alike-wider", new BigDecimal("0.2"), new BigDecimal("1.45")),
+        diameter.remark().message());
     assertFalse(wider.standsIn());
     Neighbour narrower = only(taper(GritClass.COARSE, 1.6, 19), taper(GritClass.COARSE, 1.4, 19));
     assertEquals(
-        "0.2 mm narrower: goes into openings from 1.45 mm",
-        difference(narrower, "diameter").orElseThrow().text());
+        Message.of("remark.alike-narrower", new BigDecimal("0.2"), new BigDecimal("1.45")),
+        difference(narrower, "diameter").orElseThrow().remark().message());
   }
 
   @Test
   void fewerBladesCutDentineFasterAndRougher() {
     Neighbour few = only(bur(12), bur(6));
-    assertTrue(difference(few, "removal").orElseThrow().text().contains("faster in dentine"));
+    List<String> faster = keys(difference(few, "removal"));
+    assertTrue(faster.contains("remark.ratio-faster"), faster::toString);
+    assertTrue(faster.contains("label.material-dentine"), faster::toString);
     assertTrue(difference(few, "roughness").isPresent());
   }
 
@@ -171,7 +181,7 @@ class AlikeTest {
     List<Neighbour> found = to(p).among(List.of(worn, Alike.asNew("new", p)));
     assertEquals("new", found.get(0).instrument().id());
     assertTrue(difference(found.get(1), "removal").isPresent());
-    assertEquals("is used, not clean now", difference(found.get(1), "state").orElseThrow().text());
+    assertTrue(keys(difference(found.get(1), "state")).contains("instrument.state-used"));
   }
 
   @Test

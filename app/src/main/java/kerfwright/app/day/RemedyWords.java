@@ -1,4 +1,4 @@
-package kerfwright.app.daypage;
+package kerfwright.app.day;
 
 import java.util.function.UnaryOperator;
 import kerfwright.app.words.Say;
@@ -7,8 +7,8 @@ import kerfwright.schedule.Day;
 import kerfwright.schedule.remedy.Remedy;
 
 /** A remedy in the practice's language. */
-record RemedyWords(Say say, Day day, UnaryOperator<String> types) {
-  String of(Remedy remedy) {
+public record RemedyWords(Say say, Day day, UnaryOperator<String> types) {
+  public String of(Remedy remedy) {
     if (remedy instanceof Remedy.UseSubstitute r) {
       return say.at(
           "day.remedy-substitute",
