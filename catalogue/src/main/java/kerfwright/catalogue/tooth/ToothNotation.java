@@ -1,8 +1,11 @@
 package kerfwright.catalogue.tooth;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import kerfwright.quantity.SourceKey;
 
@@ -31,6 +34,8 @@ public final class ToothNotation {
   private static final String[] CORNERS = {"UR", "UL", "LL", "LR"};
   private static final char[] SIGNS = {'\u2518', '\u2514', '\u250c', '\u2510'};
   private static final int[] UNIVERSAL_BASE = {9, 8, 25, 24, 6, 5, 16, 15};
+  private static final List<Tooth> ALL = every();
+  private static final Map<ToothSystem, Map<String, Tooth>> NAMES = names();
 
   private ToothNotation() {}
 
@@ -105,37 +110,39 @@ public final class ToothNotation {
 
   /** All 52 teeth in FDI order. */
   public static List<Tooth> all() {
+    return ALL;
+  }
+
+  private static List<Tooth> every() {
     List<Tooth> teeth = new ArrayList<>();
     for (int quadrant = 1; quadrant <= 8; quadrant++) {
       for (int i = 1; i <= (quadrant <= 4 ? 8 : 5); i++) {
         teeth.add(new Tooth(10 * quadrant + i));
       }
     }
-    return teeth;
+    return List.copyOf(teeth);
   }
 
+  private static Map<ToothSystem, Map<String, Tooth>> names() {
+    Map<ToothSystem, Map<String, Tooth>> names = new EnumMap<>(ToothSystem.class);
+    for (ToothSystem system : ToothSystem.values()) {
+      Map<String, Tooth> own = new HashMap<>();
+      ALL.forEach(tooth -> own.put(write(tooth, system), tooth));
+      names.put(system, own);
+    }
+    ALL.forEach(tooth -> names.get(ToothSystem.PALMER).put(palmerSign(tooth), tooth));
+    return names;
+  }
+
+  /** FDI also with a point between quadrant and position, as it is often written. */
   private static Optional<Tooth> read(String text, ToothSystem system) {
-    return switch (system) {
-      case FDI -> readFdi(text);
-      case UNIVERSAL ->
-          all().stream()
-              .filter(t -> universal(t).equals(text.toUpperCase(Locale.ROOT)))
-              .findFirst();
-      case PALMER -> readPalmer(text);
-    };
-  }
-
-  /** Also with a point between quadrant and position, as it is often written. */
-  private static Optional<Tooth> readFdi(String text) {
-    String digits = text.matches("\\d\\.\\d") ? text.replace(".", "") : text;
-    return all().stream().filter(t -> String.valueOf(t.fdi()).equals(digits)).findFirst();
-  }
-
-  private static Optional<Tooth> readPalmer(String text) {
-    String wanted = text.toUpperCase(Locale.ROOT).replaceAll("[\\s-]+", "");
-    return all().stream()
-        .filter(t -> write(t, ToothSystem.PALMER).equals(wanted) || palmerSign(t).equals(wanted))
-        .findFirst();
+    String name =
+        switch (system) {
+          case FDI -> text.matches("\\d\\.\\d") ? text.replace(".", "") : text;
+          case UNIVERSAL -> text.toUpperCase(Locale.ROOT);
+          case PALMER -> text.toUpperCase(Locale.ROOT).replaceAll("[\\s-]+", "");
+        };
+    return Optional.ofNullable(NAMES.get(system).get(name));
   }
 
   private static String universal(Tooth tooth) {
