@@ -60,28 +60,29 @@ record FuzzTarget(String name, Group group, Reader reader) {
    * Those that share a fuzzer: a quick reader has its own, so that nothing else takes its turns.
    */
   enum Group {
-    TOOTH("0", "kerfwright.catalogue.tooth.**", 100, 8),
-    LABEL("1", "kerfwright.practice.label.**", 60, 16),
-    RECORD("0", "kerfwright.practice.record.**", 300, 4),
-    DOCUMENTS("0", "kerfwright.app.**:kerfwright.planner.casework.**", 1_000, 18),
-    FORMS(
-        "0", "kerfwright.app.**:kerfwright.planner.casework.**:kerfwright.practice.**", 1_000, 14);
+    TOOTH("kerfwright.catalogue.tooth.**", 100, 6, "-mutate_depth=2"),
+    // ASCII alone is half as many characters, so that it comes further in the same time
+    LABEL("kerfwright.practice.label.**", 60, 14, "-mutate_depth=2", "-only_ascii=1"),
+    RECORD("kerfwright.practice.record.**", 300, 2, "-mutate_depth=2"),
+    CASE("kerfwright.app.**:kerfwright.planner.casework.**", 1_000, 14),
+    DOCUMENTS("kerfwright.app.**:kerfwright.planner.casework.**", 1_000, 12),
+    FORMS("kerfwright.app.**:kerfwright.planner.casework.**:kerfwright.practice.**", 1_000, 12);
 
-    private final String ascii;
     private final String packages;
     private final int longest;
     private final int ofAMinute;
+    private final List<String> options;
 
-    Group(String ascii, String packages, int longest, int ofAMinute) {
-      this.ascii = ascii;
+    Group(String packages, int longest, int ofAMinute, String... options) {
       this.packages = packages;
       this.longest = longest;
       this.ofAMinute = ofAMinute;
+      this.options = List.of(options);
     }
 
-    /** "1" where it makes ASCII alone: half as many characters, so that more depths are reached. */
-    String ascii() {
-      return ascii;
+    /** What else the fuzzer is told. */
+    List<String> options() {
+      return options;
     }
 
     /** The packages whose ways the fuzzer follows. */
@@ -114,6 +115,7 @@ record FuzzTarget(String name, Group group, Reader reader) {
           case TOOTH -> Map.of("tooth", text -> argument(() -> ToothNotation.parse(text)));
           case LABEL -> label(LocalDate.now().getYear());
           case RECORD -> Map.of("record", text -> argument(() -> CanonicalText.entry(text, "")));
+          case CASE -> cases(new CaseFile(Wiring.production().cases()));
           case DOCUMENTS -> documents(Wiring.production());
           case FORMS -> forms(Wiring.production().cases());
         };
@@ -126,11 +128,14 @@ record FuzzTarget(String name, Group group, Reader reader) {
     return Map.of("label", text -> argument(() -> ElementString.read(text, year)));
   }
 
+  private static Map<String, Reader> cases(CaseFile cases) {
+    return Map.of("case", text -> cases.yaml(source(text)));
+  }
+
   private static Map<String, Reader> documents(Wiring wiring) {
-    CaseFile cases = new CaseFile(wiring.cases());
     DrawerFile drawers = new DrawerFile(wiring.instruments());
+    CaseFile cases = new CaseFile(wiring.cases());
     Map<String, Reader> all = new LinkedHashMap<>();
-    all.put("case", text -> cases.yaml(source(text)));
     all.put("case-json", text -> cases.json(source(text)));
     all.put("day", text -> new DayFile(one -> List.of()).read(source(text)));
     all.put("heat", text -> HeatFile.read(source(text)));

@@ -132,35 +132,28 @@ class ParserFuzzTest {
     Path made = MADE.resolve(group.name());
     Path corpus = Files.createDirectories(made.resolve("corpus"));
     Path log = made.resolve("log.txt");
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    // the quick compiler alone: the other one would be at work for as long as the fuzzer
+    command.addAll(List.of("-Xmx600m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
+    command.addAll(List.of("-Dfuzz.group=" + group, "-cp", System.getProperty("java.class.path")));
+    command.add("com.code_intelligence.jazzer.Jazzer");
+    command.add("--target_class=" + ParserFuzz.class.getName());
+    command.add("--instrumentation_includes=" + group.packages());
+    command.add("--custom_hook_includes=" + group.packages());
+    command.add("--reproducer_path=" + made);
+    command.add("-artifact_prefix=" + made + "/");
+    command.add("-dict=" + ParserFuzz.KEPT.resolve("words.dict"));
+    // how often a loop turns is no news: it would fill the corpus with what differs in length alone
+    command.add("-use_counters=0");
+    command.addAll(group.options());
+    command.add("-seed=" + Long.getLong("fuzz.seed", 20261130));
+    long seconds = Long.getLong("fuzz.seconds", 60) * group.ofAMinute() / 60;
+    command.add("-max_total_time=" + seconds);
+    command.addAll(List.of("-max_len=" + group.longest(), "-timeout=" + LONGEST_S));
+    command.addAll(List.of("-rss_limit_mb=0", corpus.toString(), seeds.toString()));
     Process fuzzer =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx600m",
-                "-XX:+UseSerialGC",
-                "-XX:TieredStopAtLevel=1",
-                "-Dfuzz.group=" + group,
-                "-cp",
-                System.getProperty("java.class.path"),
-                "com.code_intelligence.jazzer.Jazzer",
-                "--target_class=" + ParserFuzz.class.getName(),
-                "--instrumentation_includes=" + group.packages(),
-                "--custom_hook_includes=" + group.packages(),
-                "--reproducer_path=" + made,
-                "-artifact_prefix=" + made + "/",
-                "-dict=" + ParserFuzz.KEPT.resolve("words.dict"),
-                "-use_counters=0",
-                "-mutate_depth=2",
-                "-only_ascii=" + group.ascii(),
-                "-seed=" + Long.getLong("fuzz.seed", 20261130),
-                "-max_total_time=" + Long.getLong("fuzz.seconds", 60) * group.ofAMinute() / 60,
-                "-max_len=" + group.longest(),
-                "-timeout=" + LONGEST_S,
-                "-rss_limit_mb=0",
-                corpus.toString(),
-                seeds.toString())
-            .redirectErrorStream(true)
-            .redirectOutput(log.toFile())
-            .start();
+        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile()).start();
     try {
       int code = fuzzer.waitFor();
       String said = Files.readString(log, StandardCharsets.ISO_8859_1);

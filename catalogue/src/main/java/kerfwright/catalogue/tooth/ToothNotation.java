@@ -1,7 +1,6 @@
 package kerfwright.catalogue.tooth;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -35,7 +34,9 @@ public final class ToothNotation {
   private static final char[] SIGNS = {'\u2518', '\u2514', '\u250c', '\u2510'};
   private static final int[] UNIVERSAL_BASE = {9, 8, 25, 24, 6, 5, 16, 15};
   private static final List<Tooth> ALL = every();
-  private static final Map<ToothSystem, Map<String, Tooth>> NAMES = names();
+  private static final Map<String, Tooth> FDI = names(ToothSystem.FDI);
+  private static final Map<String, Tooth> UNIVERSAL = names(ToothSystem.UNIVERSAL);
+  private static final Map<String, Tooth> PALMER = names(ToothSystem.PALMER);
 
   private ToothNotation() {}
 
@@ -123,26 +124,24 @@ public final class ToothNotation {
     return List.copyOf(teeth);
   }
 
-  private static Map<ToothSystem, Map<String, Tooth>> names() {
-    Map<ToothSystem, Map<String, Tooth>> names = new EnumMap<>(ToothSystem.class);
-    for (ToothSystem system : ToothSystem.values()) {
-      Map<String, Tooth> own = new HashMap<>();
-      ALL.forEach(tooth -> own.put(write(tooth, system), tooth));
-      names.put(system, own);
+  private static Map<String, Tooth> names(ToothSystem system) {
+    Map<String, Tooth> names = new HashMap<>();
+    ALL.forEach(tooth -> names.put(write(tooth, system), tooth));
+    if (system == ToothSystem.PALMER) {
+      ALL.forEach(tooth -> names.put(palmerSign(tooth), tooth));
     }
-    ALL.forEach(tooth -> names.get(ToothSystem.PALMER).put(palmerSign(tooth), tooth));
     return names;
   }
 
   /** FDI also with a point between quadrant and position, as it is often written. */
   private static Optional<Tooth> read(String text, ToothSystem system) {
-    String name =
+    String capitals = text.toUpperCase(Locale.ROOT);
+    return Optional.ofNullable(
         switch (system) {
-          case FDI -> text.matches("\\d\\.\\d") ? text.replace(".", "") : text;
-          case UNIVERSAL -> text.toUpperCase(Locale.ROOT);
-          case PALMER -> text.toUpperCase(Locale.ROOT).replaceAll("[\\s-]+", "");
-        };
-    return Optional.ofNullable(NAMES.get(system).get(name));
+          case FDI -> FDI.get(text.matches("\\d\\.\\d") ? text.replace(".", "") : text);
+          case UNIVERSAL -> UNIVERSAL.get(capitals);
+          case PALMER -> PALMER.get(capitals.replaceAll("[\\s-]+", ""));
+        });
   }
 
   private static String universal(Tooth tooth) {
