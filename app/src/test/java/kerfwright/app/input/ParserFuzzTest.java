@@ -26,10 +26,11 @@ import org.junit.jupiter.params.provider.EnumSource;
  * time. All examples and the kept corpus are read in every build; then coverage-guided fuzzers,
  * each in a process of its own, change them for {@code fuzz.seconds} in all, with {@code -Pfuzz}
  * for ten minutes. What failed is kept in {@code target/fuzz}: put it under {@code
- * src/test/fuzz/found} in the folder of its group. With faults planted behind three to four
- * characters, the fuzzers found the one in the reading of a tooth after some 90 000 runs (9 s), in
- * a maker's code behind its field after some FIGURES runs, and in a material of a case after 8 200
- * (13 s), all on two cores that ten others shared.
+ * src/test/fuzz/found} in the folder of its group. Of faults planted behind characters, on two
+ * cores that a dozen others shared, the fuzzers found the one behind four in a tooth after some 66
+ * 000 runs (5 s), the one behind three in a field of a maker's code after 131 000 to 262 000 (20 to
+ * 30 s, so not in every build on so busy a machine), and the one that compares four in the material
+ * of a case after 8 000 to 16 000 (20 s).
  */
 @Timeout(value = 30, unit = TimeUnit.MINUTES)
 class ParserFuzzTest {
