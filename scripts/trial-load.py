@@ -1,29 +1,37 @@
 #!/usr/bin/env python3
 """Fifty chairs at once, on this machine alone: each logs, asks what if, and plans new cases.
 
-Usage: scripts/trial-load.py [--chairs N] [--seconds S] [--json FILE]      (50 chairs, 120 s; 15 minutes at most)
+Usage: scripts/trial-load.py [--chairs N] [--seconds S] [--postgresql] [--uses N] [--json FILE]
+       (50 chairs, 120 s; 15 minutes at most; with --postgresql on a server of its own that is thrown away at the end)
+       With --uses N the record holds that many uses before; that needs, once:
+       mvn -Pvalidation -pl validation -am -Dmaven.test.skip=true package
 """
 import argparse
 import json
 import os
 import random
 import re
+import subprocess
 import threading
 import time
 import urllib.parse
 
-from practice import Practice
+from practice import HOME, JAR, Practice
+from postgres import Postgres
 
 options = argparse.ArgumentParser(description=__doc__.splitlines()[0])
 options.add_argument("--chairs", type=int, default=50)
 options.add_argument("--seconds", type=float, default=120)
+options.add_argument("--postgresql", action="store_true", help="on PostgreSQL instead of a file")
+options.add_argument("--uses", type=int, default=0, help="uses in the record before")
 options.add_argument("--json", help="writes the figures there too")
 wanted = options.parse_args()
 EVERY = {"log": 30, "what-if": 20, "plan": 180, "drawer": 15, "day": 30}
 LIMIT_MS = {"log": 250, "drawer": 250, "what-if": 500, "plan": 2000, "day": 2000}
 times = {kind: [] for kind in EVERY}
 failed, acknowledged, guard = [], [], threading.Lock()
-practice = Practice()
+server = Postgres() if wanted.postgresql else None
+practice = Practice(database=server.url if server else None)
 
 
 def cases(query):
@@ -83,6 +91,20 @@ def chair(number, all_cases, items, end):
         timed(kind, logged if kind == "log" else lambda: practice.get(path)[0] < 500)
 
 
+def fill(uses):
+    """Puts that many uses into the practice, while nobody serves it."""
+    bench = sorted((HOME / "validation" / "target").glob("kerfwright-validation-*.jar"))
+    if not bench:
+        raise SystemExit("build the benches first, as the head of this script says")
+    parts = [str(bench[-1]), str(JAR), str(JAR.parent / "lib" / "*")]
+    practice.start()
+    practice.stop()
+    subprocess.run(
+        ["java", "-Xmx700m", "-cp", os.pathsep.join(parts), "kerfwright.validation.ManyUses",
+         str(uses), practice.database or str(practice.data)],
+        check=True, timeout=7200)
+
+
 def memory_mb():
     for line in open("/proc/%d/status" % practice.process.pid):
         if line.startswith("VmRSS"):
@@ -91,6 +113,8 @@ def memory_mb():
 
 
 try:
+    if wanted.uses:
+        fill(min(wanted.uses, 20_000_000))
     practice.start()
     query = re.search(r'href="/plan\?([^"]+)"', practice.get("/")[1]).group(1)
     all_cases = cases(query.replace("&amp;", "&"))
@@ -106,6 +130,7 @@ try:
     lost = [one for one in acknowledged if not practice.stands(one)]
     slow = False
     figures = {"bench": "load/1", "cores": os.cpu_count(), "chairs": len(chairs),
+               "database": "PostgreSQL" if server else "SQLite", "usesBefore": wanted.uses,
                "seconds": wanted.seconds, "kinds": {}}
     for kind, all_ms in times.items():
         all_ms.sort()
@@ -129,3 +154,5 @@ try:
     raise SystemExit(1 if failed or lost else 2 if slow else 0)
 finally:
     practice.clear()
+    if server:
+        server.clear()

@@ -1,9 +1,6 @@
 package kerfwright.validation;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.lang.management.ManagementFactory;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -21,8 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.UUID;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.app.storage.cases.StoredRecord;
@@ -34,8 +29,6 @@ import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
 import kerfwright.practice.record.ChainCheck;
 import kerfwright.practice.record.Cut;
-import kerfwright.practice.record.CutUse;
-import kerfwright.practice.record.Origin;
 import kerfwright.practice.record.Origins;
 import kerfwright.practice.record.RecordQuery;
 import kerfwright.practice.record.RecordService;
@@ -50,19 +43,11 @@ import kerfwright.practice.record.UsedInstrument;
  * anything is measured. How far it is goes to the error stream.
  */
 public final class RecordBench {
+  private static final String ISO = "806 314 197 534 014";
   private static final int INSTRUMENTS = 20_000;
-  private static final int PER_CASE = 6;
-  private static final int PER_LOAD = 24;
-  private static final int BATCH = 10_000;
-  private static final int TOLD_EVERY = 500_000;
   private static final int ASKED = 300;
   private static final int WARM_UP = 30;
   private static final int PAGE = 500;
-  private static final Instant START = Instant.parse("2010-01-04T07:00:00Z");
-  private static final Duration BETWEEN = Duration.ofSeconds(94);
-  private static final String MIGRATION = "/kerfwright/app/storage/migration/V20__cut_record.sql";
-  private static final Pattern INDEX =
-      Pattern.compile("CREATE (?:UNIQUE )?INDEX (\\w+) ON cut_record \\([^)]*\\)");
 
   private final String url;
   private final Database database;
@@ -84,8 +69,8 @@ public final class RecordBench {
     result.put("bench", "record");
     result.put("uses", uses);
     result.put("instruments", INSTRUMENTS);
-    result.put("cases", uses / PER_CASE);
-    result.put("loads", uses / PER_LOAD);
+    result.put("cases", uses / ManyUses.PER_CASE);
+    result.put("loads", uses / ManyUses.PER_LOAD);
     result.put("asked", ASKED);
     result.put("pageSize", PAGE);
     result.put("processors", Runtime.getRuntime().availableProcessors());
@@ -95,7 +80,7 @@ public final class RecordBench {
       result.put("SQLite", onFile(Path.of(arguments[1]), uses));
     }
     if (arguments.length > 2) {
-      String url = rewriting(arguments[2]);
+      String url = ManyUses.rewriting(arguments[2]);
       try (Database postgres = Database.server(url)) {
         RecordBench bench = new RecordBench(url, postgres, uses);
         Map<String, Object> measured = bench.measure();
@@ -119,11 +104,6 @@ public final class RecordBench {
     }
   }
 
-  /** Rows of one batch go to the server as one statement. */
-  private static String rewriting(String url) {
-    return url + (url.contains("?") ? "&" : "?") + "reWriteBatchedInserts=true";
-  }
-
   private long sizeOnServer() throws SQLException {
     try (Connection connection = DriverManager.getConnection(url);
         Statement statement = connection.createStatement();
@@ -137,44 +117,36 @@ public final class RecordBench {
     Map<String, Object> result = new LinkedHashMap<>();
     DrawerService drawer = new DrawerService(new StoredDrawer(database), ids, Clock.systemUTC());
     stock(drawer);
-    List<String> indexes = indexes();
-    for (String index : indexes) {
-      Matcher named = INDEX.matcher(index);
-      if (named.matches()) {
-        run(List.of("DROP INDEX " + named.group(1)));
-      }
-    }
+    ManyUses many = new ManyUses(url, database, ids, used());
+    many.dropIndexes();
     long start = System.nanoTime();
-    fill();
+    many.fill(uses);
     result.put("fillS", since(start));
     start = System.nanoTime();
-    List<String> make = new ArrayList<>(List.of(roomToSort()));
-    make.addAll(indexes);
-    make.add("ANALYZE cut_record");
-    run(make);
+    many.makeIndexes();
     result.put("indexS", since(start));
     System.err.println(result);
     SplittableRandom chance = new SplittableRandom(3);
     result.put(
-        "caseToInstrumentsAndLoadsMs", times(() -> RecordQuery.ofCase(caseOf(any(chance)), PAGE)));
+        "caseToInstrumentsAndLoadsMs", times(() -> RecordQuery.ofCase(ManyUses.caseOf(any(chance)), PAGE)));
     result.put(
         "instrumentToCasesMs",
         times(() -> RecordQuery.ofInstrument(instruments.get(any(chance) % INSTRUMENTS), PAGE)));
-    result.put("loadToCasesMs", times(() -> RecordQuery.ofLoad(loadOf(any(chance)), PAGE)));
+    result.put("loadToCasesMs", times(() -> RecordQuery.ofLoad(ManyUses.loadOf(any(chance)), PAGE)));
     result.put(
         "toothInAMonthMs",
         times(
             () -> {
-              Instant from = at(any(chance));
+              Instant from = ManyUses.at(any(chance));
               Instant until = from.plus(Duration.ofDays(30));
-              return new RecordQuery(null, tooth(any(chance)), null, null, from, until, null, PAGE);
+              return new RecordQuery(null, ManyUses.tooth(any(chance)), null, null, from, until, null, PAGE);
             }));
     result.put(
         "instrumentAndToothMs",
         times(
             () -> {
               UUID instrument = instruments.get(any(chance) % INSTRUMENTS);
-              Tooth tooth = tooth(any(chance));
+              Tooth tooth = ManyUses.tooth(any(chance));
               return new RecordQuery(null, tooth, instrument, null, null, null, null, PAGE);
             }));
     result.put("newestMs", times(() -> RecordQuery.newest(50)));
@@ -196,40 +168,18 @@ public final class RecordBench {
     return (System.nanoTime() - start) / 1e9;
   }
 
-  private static List<String> indexes() throws IOException {
-    try (InputStream in = RecordBench.class.getResourceAsStream(MIGRATION)) {
-      if (in == null) {
-        throw new IllegalStateException(MIGRATION);
-      }
-      List<String> found = new ArrayList<>();
-      Matcher each = INDEX.matcher(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-      while (each.find()) {
-        found.add(each.group());
-      }
-      return found;
+  private List<UsedInstrument> used() {
+    List<UsedInstrument> used = new ArrayList<>();
+    for (UUID id : instruments) {
+      used.add(new UsedInstrument(id, "B" + used.size(), ISO, null));
     }
-  }
-
-  private String roomToSort() {
-    return database.onServer()
-        ? "SET maintenance_work_mem = '256MB'"
-        : "PRAGMA cache_size = -256000";
-  }
-
-  /** All of them over one connection. */
-  private void run(List<String> statements) throws SQLException {
-    try (Connection connection = DriverManager.getConnection(url);
-        Statement statement = connection.createStatement()) {
-      for (String sql : statements) {
-        statement.execute(sql);
-      }
-    }
+    return used;
   }
 
   private void stock(DrawerService drawer) {
     DrawerFields fields =
         DrawerFields.of(
-            Map.of("iso", "806 314 197 534 014", "head_length_mm", "8", "max_rpm", "300000"));
+            Map.of("iso", ISO, "head_length_mm", "8", "max_rpm", "300000"));
     for (int from = 0; from < INSTRUMENTS; from += 2000) {
       List<StockItem> items = new ArrayList<>();
       for (int i = from; i < from + 2000; i++) {
@@ -240,63 +190,6 @@ public final class RecordBench {
         throw new IllegalStateException("The drawer of the bench was not empty");
       }
     }
-  }
-
-  private void fill() {
-    SplittableRandom chance = new SplittableRandom(2);
-    for (int from = 0; from < uses; from += BATCH) {
-      List<kerfwright.practice.record.Statement> some = new ArrayList<>();
-      for (int i = from; i < Math.min(uses, from + BATCH); i++) {
-        some.add(statement(i, chance));
-      }
-      record.appendAll(some, at(from));
-      if ((from + BATCH) % TOLD_EVERY == 0) {
-        System.err.println((from + BATCH) + " of " + uses + " uses");
-      }
-    }
-  }
-
-  private kerfwright.practice.record.Statement statement(int i, SplittableRandom chance) {
-    int instrument = chance.nextInt(INSTRUMENTS);
-    Cut cut =
-        new Cut(
-            1000.0 * chance.nextInt(20, 300),
-            (double) chance.nextInt(5, 60),
-            (double) chance.nextInt(60, 90),
-            null,
-            50.0,
-            Map.of("dentine", chance.nextInt(100) / 10.0));
-    String load = "S1-" + i / PER_LOAD;
-    CutUse use =
-        new CutUse(
-            caseOf(i),
-            tooth(i),
-            null,
-            new UsedInstrument(
-                instruments.get(instrument), "B" + instrument, "806 314 197 534 014", null),
-            new Origin(loadOf(i), load, load + "." + i % PER_LOAD, ""),
-            cut,
-            "AB",
-            at(i));
-    return new kerfwright.practice.record.Statement(ids.next(), use, null, List.of());
-  }
-
-  private static String caseOf(int i) {
-    return "K-" + i / PER_CASE;
-  }
-
-  private static UUID loadOf(int i) {
-    // spread, so that ids of loads do not stand in the order of time
-    return new UUID(new SplittableRandom(i / PER_LOAD).nextLong(), i / PER_LOAD);
-  }
-
-  private static Tooth tooth(int i) {
-    int which = i / PER_CASE % 32;
-    return new Tooth(10 * (which / 8 + 1) + which % 8 + 1);
-  }
-
-  private static Instant at(int i) {
-    return START.plus(BETWEEN.multipliedBy(i));
   }
 
   private interface Question {
@@ -335,7 +228,7 @@ public final class RecordBench {
           new UseReport(
               ids.next(),
               "N-" + i,
-              tooth(any(chance)),
+              ManyUses.tooth(any(chance)),
               null,
               instrument,
               "",

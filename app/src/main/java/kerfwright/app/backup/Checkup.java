@@ -62,7 +62,12 @@ final class Checkup {
    */
   static List<Finding> of(@Nullable Path folder, Clock clock) throws BadInput {
     Checkup checkup = new Checkup(folder, clock);
-    checkup.setUp();
+    checkup.add(State.WELL, "doctor.java", Runtime.version().feature());
+    if (folder != null && !Files.isDirectory(folder)) {
+      checkup.add(State.ILL, "doctor.folder-missing", folder.toAbsolutePath());
+      return checkup.found;
+    }
+    checkup.place();
     try (Database database = Place.reading(folder)) {
       checkup.look(database);
     } catch (BadInput closed) {
@@ -75,8 +80,7 @@ final class Checkup {
     found.add(new Finding(state, key, List.of(values)));
   }
 
-  private void setUp() {
-    add(State.WELL, "doctor.java", Runtime.version().feature());
+  private void place() {
     if (folder == null) {
       return;
     }

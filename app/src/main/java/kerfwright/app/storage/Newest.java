@@ -37,7 +37,7 @@ public final class Newest {
                 Stream.of(
                         "SELECT at_micros FROM stock_entry ORDER BY id DESC LIMIT 1",
                         "SELECT started_micros FROM steriliser_load ORDER BY id DESC LIMIT 1",
-                        "SELECT max(at_micros) FROM day_book")
+                        "SELECT at_micros FROM day_book ORDER BY sequence DESC LIMIT 1")
                     .flatMap(sql -> texts(handle, sql))
                     .map(micros -> Instant.EPOCH.plus(Long.parseLong(micros), ChronoUnit.MICROS))
                     .max(Comparator.naturalOrder()));

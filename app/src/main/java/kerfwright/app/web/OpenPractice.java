@@ -121,7 +121,7 @@ public final class OpenPractice implements AutoCloseable {
           new RecordService(
               record,
               drawer,
-              new StoredOrigins(database),
+              new StoredOrigins(database, clock),
               new StoredSettings(database),
               ids,
               clock),

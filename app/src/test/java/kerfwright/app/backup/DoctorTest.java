@@ -66,4 +66,21 @@ class DoctorTest {
     assertEquals(List.of("doctor.closed"), ill(now));
     assertEquals(1, Run.of("doctor", "--data", folder.toString()).code());
   }
+
+  @Test
+  void aFolderThatIsMissingIsNoFolderThatCannotBeWritten() throws Exception {
+    Path missing = folder.resolve("mistyped");
+    Run english = Run.of("doctor", "--data", missing.toString());
+    assertEquals(1, english.code());
+    assertTrue(english.out().contains(missing + " is missing. Give the folder"), english.out());
+    Run german = Run.of("doctor", "--data", missing.toString(), "--language", "de");
+    assertTrue(german.out().contains(missing + " fehlt. Den Ordner der Praxis"), german.out());
+    assertEquals(
+        List.of("doctor.folder-missing"),
+        Checkup.of(missing, Clock.systemDefaultZone()).stream()
+            .filter(one -> one.state() == Checkup.State.ILL)
+            .map(Checkup.Finding::key)
+            .toList());
+    assertTrue(Files.notExists(missing), "it was made");
+  }
 }

@@ -71,6 +71,13 @@ abstract class KeptCaseContractTest {
   }
 
   @Test
+  void theNewestComeFirstAlsoWhereAClockWasAhead() {
+    KeptCase early = kept("K-0412", 16, "access-cavity", EIGHT.plusSeconds(60));
+    KeptCase late = kept("K-0413", 26, "access-cavity", EIGHT);
+    assertEquals(List.of(late, early), cases.list(KeptCaseQuery.newest(10)));
+  }
+
+  @Test
   void oneIsFoundByReferenceToothAndProcedure() {
     KeptCase access = kept("K-Ö412", 16, "access-cavity", EIGHT);
     kept("K-Ö412", 16, "crown-preparation", EIGHT);

@@ -45,7 +45,7 @@ final class KilledRecordWriter {
         Map.of("reprocessing.sterilisers", sterilisers, "person.AB", "assistant"));
     DrawerService drawer = new DrawerService(stored, ids, clock);
     RecordService uses =
-        new RecordService(record, stored, new StoredOrigins(database), settings, ids, clock);
+        new RecordService(record, stored, new StoredOrigins(database, clock), settings, ids, clock);
     LoadService service =
         new LoadService(loads, stored, settings, new Reach(loads, stored, record), ids, clock);
     DrawerFields fields =

@@ -81,4 +81,14 @@ abstract class LessonsContractTest {
     lessons.forget("blue");
     assertEquals(List.of("red"), lessons.aliases());
   }
+
+  @Test
+  void answersStandInTheOrderTheyWereGivenAlsoWhereAClockWasAhead() {
+    Given first = new Given(SET.id(), "blue", 2, "heat", "warmest", 2, true, EIGHT.plusSeconds(60));
+    Given second = new Given(SET.id(), "blue", 1, "heat", "warmest", 2, true, EIGHT);
+    assertTrue(lessons.answer(first));
+    assertTrue(lessons.answer(second));
+    assertEquals(List.of(first, second), lessons.answers("blue"));
+    assertEquals(List.of(first, second), lessons.answers(""));
+  }
 }

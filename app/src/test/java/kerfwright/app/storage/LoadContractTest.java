@@ -78,7 +78,7 @@ abstract class LoadContractTest {
     settings = new StoredSettings(database);
     drawer = new DrawerService(stored, ids, clock);
     recordService =
-        new RecordService(record, stored, new StoredOrigins(database), settings, ids, clock);
+        new RecordService(record, stored, new StoredOrigins(database, clock), settings, ids, clock);
     service = service(database, ids);
     set(Map.of("person.RP", "reprocessing", "person.AS", "assistant"));
   }
@@ -457,6 +457,18 @@ abstract class LoadContractTest {
     assertEquals(2, now(item).uses());
     assertEquals(2, now(item).sterilisations());
     assertEquals("S1-20260302-2", second.use().origin().loadName());
+  }
+
+  @Test
+  void aUseCameOutOfTheLoadBegunLastAlsoWhereAClockWasAhead() {
+    StockItem item = cleaned("D1").get(0);
+    clock.pass(Duration.ofDays(400));
+    Load ahead = released(List.of(item));
+    clock.pass(Duration.ofDays(-400));
+    assertEquals(ahead.id(), use(item, "K-1", "").use().origin().load());
+    toCleaning(List.of(item));
+    Load after = released(List.of(item));
+    assertEquals(after.id(), use(item, "K-2", "").use().origin().load());
   }
 
   @Test

@@ -1,8 +1,10 @@
 package kerfwright.catalogue.tooth;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import kerfwright.quantity.SourceKey;
 
@@ -31,6 +33,10 @@ public final class ToothNotation {
   private static final String[] CORNERS = {"UR", "UL", "LL", "LR"};
   private static final char[] SIGNS = {'\u2518', '\u2514', '\u250c', '\u2510'};
   private static final int[] UNIVERSAL_BASE = {9, 8, 25, 24, 6, 5, 16, 15};
+  private static final List<Tooth> ALL = every();
+  private static final Map<String, Tooth> FDI = names(ToothSystem.FDI);
+  private static final Map<String, Tooth> UNIVERSAL = names(ToothSystem.UNIVERSAL);
+  private static final Map<String, Tooth> PALMER = names(ToothSystem.PALMER);
 
   private ToothNotation() {}
 
@@ -105,37 +111,37 @@ public final class ToothNotation {
 
   /** All 52 teeth in FDI order. */
   public static List<Tooth> all() {
+    return ALL;
+  }
+
+  private static List<Tooth> every() {
     List<Tooth> teeth = new ArrayList<>();
     for (int quadrant = 1; quadrant <= 8; quadrant++) {
       for (int i = 1; i <= (quadrant <= 4 ? 8 : 5); i++) {
         teeth.add(new Tooth(10 * quadrant + i));
       }
     }
-    return teeth;
+    return List.copyOf(teeth);
   }
 
+  private static Map<String, Tooth> names(ToothSystem system) {
+    Map<String, Tooth> names = new HashMap<>();
+    ALL.forEach(tooth -> names.put(write(tooth, system), tooth));
+    if (system == ToothSystem.PALMER) {
+      ALL.forEach(tooth -> names.put(palmerSign(tooth), tooth));
+    }
+    return names;
+  }
+
+  /** FDI also with a point between quadrant and position, as it is often written. */
   private static Optional<Tooth> read(String text, ToothSystem system) {
-    return switch (system) {
-      case FDI -> readFdi(text);
-      case UNIVERSAL ->
-          all().stream()
-              .filter(t -> universal(t).equals(text.toUpperCase(Locale.ROOT)))
-              .findFirst();
-      case PALMER -> readPalmer(text);
-    };
-  }
-
-  /** Also with a point between quadrant and position, as it is often written. */
-  private static Optional<Tooth> readFdi(String text) {
-    String digits = text.matches("\\d\\.\\d") ? text.replace(".", "") : text;
-    return all().stream().filter(t -> String.valueOf(t.fdi()).equals(digits)).findFirst();
-  }
-
-  private static Optional<Tooth> readPalmer(String text) {
-    String wanted = text.toUpperCase(Locale.ROOT).replaceAll("[\\s-]+", "");
-    return all().stream()
-        .filter(t -> write(t, ToothSystem.PALMER).equals(wanted) || palmerSign(t).equals(wanted))
-        .findFirst();
+    String capitals = text.toUpperCase(Locale.ROOT);
+    return Optional.ofNullable(
+        switch (system) {
+          case FDI -> FDI.get(text.matches("\\d\\.\\d") ? text.replace(".", "") : text);
+          case UNIVERSAL -> UNIVERSAL.get(capitals);
+          case PALMER -> PALMER.get(capitals.replaceAll("[\\s-]+", ""));
+        });
   }
 
   private static String universal(Tooth tooth) {

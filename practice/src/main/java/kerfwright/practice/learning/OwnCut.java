@@ -39,13 +39,13 @@ public record OwnCut(
   public OwnCut {
     depthsMm = List.copyOf(depthsMm);
     boolean sound =
-        within(loadN, 0.05, 10)
+        within(loadN, 0.04, 10)
             && within(waterMlPerMin, 0, 300)
             && within(engagedMm, 0.2, 20)
             && within(seconds, 1, 600)
             && !depthsMm.isEmpty()
             && depthsMm.stream().allMatch(d -> within(d, 0.01, 30))
-            && (stallN == null || within(stallN, 0.05, 30));
+            && (stallN == null || within(stallN, 0.04, 30));
     if (!sound || uses < 0 || sterilisations < 0) {
       throw new IllegalArgumentException(
           "a cut out of all bounds: "

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Sequence;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.daylist.TrayTemplate;
@@ -63,8 +64,10 @@ public final class StoredDays implements DayBooks {
           // where two writers saw the same version, the key lets one of them in
           return handle
                   .createUpdate(
-                      "INSERT INTO day_book (day, version, at_micros, what, bookings, document)"
-                          + " VALUES (:day, :version, :at, :what, :bookings, :document)"
+                      "INSERT INTO day_book (day, version, at_micros, what, bookings, document, sequence)"
+                          + " VALUES (:day, :version, :at, :what, :bookings, :document, "
+                          + Sequence.next("day_book")
+                          + ")"
                           + " ON CONFLICT DO NOTHING")
                   .bind("day", book.date().toString())
                   .bind("version", next.version())

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Sequence;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.kept.KeptCase;
 import kerfwright.practice.kept.KeptCaseQuery;
@@ -47,8 +48,10 @@ public final class StoredKeptCases implements KeptCases {
             handle
                     .createUpdate(
                         "INSERT INTO kept_case (id, version, reference, reference_small, tooth,"
-                            + " procedure_id, at_micros, document) VALUES (:id, :version,"
-                            + " :reference, :small, :tooth, :procedure, :at, :document)"
+                            + " procedure_id, at_micros, document, sequence) VALUES (:id, :version,"
+                            + " :reference, :small, :tooth, :procedure, :at, :document, "
+                            + Sequence.next("kept_case")
+                            + ")"
                             + " ON CONFLICT (id, version) DO NOTHING")
                     .bind("id", kept.id().toString())
                     .bind("version", kept.version())
@@ -111,7 +114,7 @@ public final class StoredKeptCases implements KeptCases {
   }
 
   private List<KeptCase> ask(String where, Map<String, Object> values, String page) {
-    return ask(where, values, "at_micros DESC, id DESC, version DESC", page);
+    return ask(where, values, "sequence DESC, id DESC, version DESC", page);
   }
 
   private List<KeptCase> ask(String where, Map<String, Object> values, String order, String page) {

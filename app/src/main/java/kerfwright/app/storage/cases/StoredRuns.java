@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Sequence;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.chairside.CutRun;
 import kerfwright.practice.chairside.CutRuns;
@@ -105,8 +106,10 @@ public final class StoredRuns implements CutRuns {
             handle
                     .createUpdate(
                         "INSERT INTO run_event (id, run_id, step, what, label, depth_mm,"
-                            + " by_initials, at_micros) VALUES (:id, :run, :step, :what, :label,"
-                            + " :depth, :by, :at) ON CONFLICT (id) DO NOTHING")
+                            + " by_initials, at_micros, sequence) VALUES (:id, :run, :step, :what, :label,"
+                            + " :depth, :by, :at, "
+                            + Sequence.next("run_event")
+                            + ") ON CONFLICT (id) DO NOTHING")
                     .bind("id", event.id().toString())
                     .bind("run", event.run().toString())
                     .bind("step", event.step())
@@ -126,7 +129,7 @@ public final class StoredRuns implements CutRuns {
             handle
                 .createQuery(
                     "SELECT id, run_id, step, what, label, depth_mm, by_initials, at_micros FROM"
-                        + " run_event WHERE run_id = :run ORDER BY at_micros, id")
+                        + " run_event WHERE run_id = :run ORDER BY sequence, id")
                 .bind("run", run.toString())
                 .map((row, context) -> event(row))
                 .list());

@@ -24,7 +24,7 @@ public final class StoredTokens implements ProgramTokens {
     return jdbi.withHandle(
         handle ->
             handle
-                .createQuery("SELECT * FROM program_token ORDER BY made_micros DESC, id")
+                .createQuery("SELECT * FROM program_token ORDER BY id DESC")
                 .map((row, context) -> token(row))
                 .list());
   }

@@ -60,7 +60,7 @@ public final class StoredLoads implements Loads {
 
   @Override
   public List<Load> running() {
-    return some("state = 'RUNNING' ORDER BY started_micros", Map.of());
+    return some("state = 'RUNNING' ORDER BY id", Map.of());
   }
 
   @Override
@@ -72,7 +72,7 @@ public final class StoredLoads implements Loads {
   public List<Load> of(String steriliser, Instant from, Instant before) {
     return some(
         "steriliser = :steriliser AND started_micros >= :from AND started_micros < :before"
-            + " ORDER BY started_micros DESC",
+            + " ORDER BY id DESC",
         Map.of(
             "steriliser", steriliser,
             "from", RecordRow.micros(from),
@@ -82,7 +82,7 @@ public final class StoredLoads implements Loads {
   @Override
   public List<Load> withFailedSpores(String steriliser) {
     return some(
-        "steriliser = :steriliser AND load LIKE :failed ORDER BY started_micros DESC",
+        "steriliser = :steriliser AND load LIKE :failed ORDER BY id DESC",
         Map.of(
             "steriliser",
             steriliser,

@@ -2,6 +2,7 @@ package kerfwright.app.storage.stock;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -21,9 +22,11 @@ public final class StoredOrigins implements Origins {
           + " FROM pouch p JOIN steriliser_load l ON l.id = p.load_id";
 
   private final Jdbi jdbi;
+  private final Clock clock;
 
-  public StoredOrigins(Database database) {
+  public StoredOrigins(Database database, Clock clock) {
     this.jdbi = database.jdbi();
+    this.clock = clock;
   }
 
   @Override
@@ -34,9 +37,12 @@ public final class StoredOrigins implements Origins {
                 .createQuery(
                     SELECT
                         + " JOIN pouch_content c ON c.pouch_id = p.id WHERE c.item_id = :item"
-                        + " AND c.started_micros <= :before ORDER BY c.started_micros DESC LIMIT 1")
+                        + " AND (c.started_micros <= :before OR c.started_micros > :now)"
+                        + " ORDER BY c.pouch_id DESC LIMIT 1")
                 .bind("item", item.toString())
                 .bind("before", RecordRow.micros(before))
+                // what began later than now began while the clock was ahead
+                .bind("now", RecordRow.micros(clock.instant()))
                 .map((row, context) -> pouched(row, true))
                 .findOne());
   }

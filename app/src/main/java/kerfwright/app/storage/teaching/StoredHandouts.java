@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Sequence;
 import kerfwright.practice.handout.Handout;
 import kerfwright.practice.handout.Handouts;
 import org.jdbi.v3.core.Jdbi;
@@ -29,8 +30,10 @@ public final class StoredHandouts implements Handouts {
         handle ->
             handle
                     .createUpdate(
-                        "INSERT INTO handout (id, version, at_micros, subject, title, words)"
-                            + " VALUES (:id, :version, :at, :subject, :title, :words)"
+                        "INSERT INTO handout (id, version, at_micros, subject, title, words, sequence)"
+                            + " VALUES (:id, :version, :at, :subject, :title, :words, "
+                            + Sequence.next("handout")
+                            + ")"
                             + " ON CONFLICT (id, version) DO NOTHING")
                     .bind("id", one.id().toString())
                     .bind("version", one.version())
@@ -49,7 +52,7 @@ public final class StoredHandouts implements Handouts {
 
   @Override
   public List<Handout> newest(int most) {
-    return ask(" ORDER BY at_micros DESC, id DESC LIMIT :most", Map.of("most", most));
+    return ask(" ORDER BY sequence DESC, id DESC LIMIT :most", Map.of("most", most));
   }
 
   private List<Handout> ask(String more, Map<String, Object> values) {

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Sequence;
 import kerfwright.practice.teaching.Given;
 import kerfwright.practice.teaching.Lessons;
 import kerfwright.practice.teaching.Level;
@@ -127,8 +128,10 @@ public final class StoredLessons implements Lessons {
                 handle
                     .createUpdate(
                         "INSERT INTO teaching_answer (set_id, alias, number, topic, kind,"
-                            + " option_given, was_right, at_micros) VALUES (:set, :alias, :number,"
-                            + " :topic, :kind, :option, :right, :at)"
+                            + " option_given, was_right, at_micros, sequence) VALUES (:set, :alias, :number,"
+                            + " :topic, :kind, :option, :right, :at, "
+                            + Sequence.next("teaching_answer")
+                            + ")"
                             + " ON CONFLICT (set_id, alias, number) DO NOTHING")
                     .bind("set", given.set().toString())
                     .bind("alias", given.alias())
@@ -152,9 +155,9 @@ public final class StoredLessons implements Lessons {
   @Override
   public List<Given> answers(String alias) {
     return alias.isEmpty()
-        ? given(ANSWERS + "ORDER BY alias, at_micros, set_id, number", Map.of())
+        ? given(ANSWERS + "ORDER BY alias, sequence, set_id, number", Map.of())
         : given(
-            ANSWERS + "WHERE alias = :alias ORDER BY at_micros, set_id, number",
+            ANSWERS + "WHERE alias = :alias ORDER BY sequence, set_id, number",
             Map.of("alias", alias));
   }
 
