@@ -274,6 +274,7 @@ public final class RecordBench {
             null,
             new UsedInstrument(
                 instruments.get(instrument), "B" + instrument, "806 314 197 534 014", null),
+            null,
             new Origin(loadOf(i), load, load + "." + i % PER_LOAD, ""),
             cut,
             "AB",
@@ -338,6 +339,7 @@ public final class RecordBench {
               tooth(any(chance)),
               null,
               instrument,
+              null,
               "",
               "",
               Cut.UNTOLD,

@@ -13,6 +13,7 @@ import io.javalin.http.NotFoundResponse;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -103,6 +104,8 @@ public final class ChairsidePages {
           "chairside/start.jte",
           Map.of(
               "plan", plan,
+              "handpieces", handpieces(plan),
+              "asked", asked(call, plan),
               "query", query,
               "people", Sent.people(call, Person.all(with.settings().read())),
               "by", Signed.initials(call).orElse(Remembered.of(call, BY)),
@@ -110,6 +113,20 @@ public final class ChairsidePages {
     } catch (BadInput bad) {
       call.redirect("/case?" + query);
     }
+  }
+
+  private ChairHandpieces handpieces(CutPlan plan) {
+    return ChairHandpieces.of(plan.cutCase().handpieces(), with.drawer(), Set.of());
+  }
+
+  private static String askedFor(Context call, String kind) {
+    return Sent.text(call, "handpiece-" + kind);
+  }
+
+  private static Map<String, String> asked(Context call, CutPlan plan) {
+    Map<String, String> asked = new HashMap<>();
+    ChairHandpieces.kinds(plan).forEach(kind -> asked.put(kind, askedFor(call, kind)));
+    return asked;
   }
 
   private void begin(Context call) {
@@ -143,7 +160,7 @@ public final class ChairsidePages {
     Say say = templates.say(call);
     ObjectNode sheet =
         new RunSheet(say, with.drawings(), ChairStock.of(with.drawer(), Set.of()))
-            .json(plan, query);
+            .json(plan, query, handpieces(plan).json(kind -> askedFor(call, kind)));
     CutRun run =
         new CutRun(
             with.ids().get(),
@@ -181,10 +198,18 @@ public final class ChairsidePages {
             .put("order", step.order())
             .put("entry", entry.id().toString())
             .put("item", String.valueOf(entry.use().instrument().id()))
+            .put("handpiece", handpiece(entry.use()))
             .put("spentMs", seconds == null ? 0 : Math.round(seconds * 1000));
       }
     }
     return all.toString();
+  }
+
+  /** As the sheet names it: a piece given off a lot by its lot. */
+  private static String handpiece(CutUse use) {
+    CutUse.Piece piece = use.handpiece();
+    UUID lot = piece == null ? null : piece.used().pieceOf();
+    return piece == null ? "" : (lot == null ? piece.used().id() : lot).toString();
   }
 
   /** Plans the rest with another instrument in a step; the client keeps what it has done. */
