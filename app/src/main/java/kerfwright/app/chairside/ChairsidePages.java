@@ -29,6 +29,7 @@ import kerfwright.app.security.Access;
 import kerfwright.app.security.Signed;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
+import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.chairside.CutRun;
 import kerfwright.practice.chairside.CutRuns;
@@ -57,6 +58,7 @@ public final class ChairsidePages {
    * @param settings people of the practice
    * @param ids fresh ids
    * @param clock the time
+   * @param laidOut ids of the pieces that lie on the trays of a case
    * @param drawings draws instruments and strokes
    */
   public record Parts(
@@ -68,6 +70,7 @@ public final class ChairsidePages {
       Settings settings,
       Supplier<UUID> ids,
       Clock clock,
+      Function<String, Set<UUID>> laidOut,
       PlanDrawings drawings) {}
 
   private final Parts with;
@@ -116,7 +119,8 @@ public final class ChairsidePages {
   }
 
   private ChairHandpieces handpieces(CutPlan plan) {
-    return ChairHandpieces.of(plan.cutCase().handpieces(), with.drawer(), Set.of());
+    CutCase c = plan.cutCase();
+    return ChairHandpieces.of(c.handpieces(), with.drawer(), with.laidOut().apply(c.reference()));
   }
 
   private static String askedFor(Context call, String kind) {
