@@ -1,7 +1,9 @@
 package kerfwright.catalogue;
 
+import kerfwright.quantity.Identified;
+
 /** How far the collector of a row trusts it, beside how it is known ({@code Basis}). */
-public enum Confidence {
+public enum Confidence implements Identified {
   HIGH("high"),
   MEDIUM("medium"),
   LOW("low");

@@ -3,7 +3,6 @@ package kerfwright.catalogue;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentShape;
@@ -88,14 +87,12 @@ public record Remark(String code, String text, List<Object> values) {
       return "grit-" + grit.id();
     }
     if (value instanceof ShankType shank) {
-      return "shank-" + shank.name().toLowerCase(Locale.ROOT);
+      return "shank-" + shank.id();
     }
     if (value instanceof Material material) {
       return "material-" + material.id();
     }
-    return value instanceof Basis basis
-        ? "basis-" + basis.name().toLowerCase(Locale.ROOT).replace('_', '-')
-        : "";
+    return value instanceof Basis basis ? "basis-" + basis.id() : "";
   }
 
   @Override

@@ -13,6 +13,7 @@ import java.util.concurrent.TimeUnit;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Seal;
 import kerfwright.practice.record.Chain;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -26,7 +27,7 @@ public final class Watch implements AutoCloseable {
   private static final int EVERY_S = 2;
 
   /** What is wrong with the file. */
-  public enum Kind {
+  public enum Kind implements Identified {
     /** Entries the seal names are not in it. */
     OTHER_THAN_SEALED(false),
     /** SQLite finds it damaged. */

@@ -28,6 +28,7 @@ import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
 import kerfwright.planner.casework.UsualValues;
 import kerfwright.quantity.FlowRate;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
@@ -212,10 +213,7 @@ public final class CaseReader {
   private static @Nullable PulpState pulp(Fields fields) {
     List<String> ids = Arrays.stream(PulpState.values()).map(PulpState::id).toList();
     String id = fields.oneOf("pulp", "pulp state", ids, false);
-    return Arrays.stream(PulpState.values())
-        .filter(one -> one.id().equals(id))
-        .findFirst()
-        .orElse(null);
+    return Identified.of(PulpState.class, id).orElse(null);
   }
 
   private @Nullable String restoration(Fields fields) {

@@ -11,6 +11,7 @@ import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.catalogue.tooth.ToothNotation;
 import kerfwright.catalogue.tooth.ToothSystem;
 import kerfwright.planner.casework.Procedure;
+import kerfwright.quantity.Identified;
 
 /** What a case file may name, from the data packaged with the catalogue. */
 public final class PackagedCatalogue implements CaseCatalogue {
@@ -34,7 +35,7 @@ public final class PackagedCatalogue implements CaseCatalogue {
 
   @Override
   public Optional<Tooth> tooth(String notation, String text) {
-    ToothSystem system = ToothSystem.byId(notation).orElseThrow();
+    ToothSystem system = Identified.of(ToothSystem.class, notation).orElseThrow();
     try {
       return Optional.of(ToothNotation.parse(text, system));
     } catch (IllegalArgumentException none) {

@@ -12,6 +12,7 @@ import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.drawer.StockItem;
+import kerfwright.quantity.Identified;
 
 /**
  * Takes what happened at the chair beside the cuts; where an instrument dropped out, the drawer
@@ -47,7 +48,8 @@ public final class EventReports {
         UUID.fromString(one.path("id").asText()),
         UUID.fromString(one.path("run").asText()),
         one.path("step").asInt(),
-        RunEvent.What.byId(what).orElseThrow(() -> new IllegalArgumentException(what)),
+        Identified.of(RunEvent.What.class, what)
+            .orElseThrow(() -> new IllegalArgumentException(what)),
         one.path("label").asText(),
         one.path("mm").isNumber() ? one.path("mm").asDouble() : null,
         one.path("by").asText(),

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Locale;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -19,6 +18,7 @@ import kerfwright.catalogue.material.ModelInput;
 import kerfwright.catalogue.material.Property;
 import kerfwright.catalogue.material.PropertyValue;
 import kerfwright.catalogue.source.Sources;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -63,7 +63,7 @@ final class MaterialCommand implements Callable<Integer> {
   private static String text(MaterialReport report) {
     StringBuilder text = new StringBuilder();
     text.append(report.material().label()).append(" (").append(report.material().id());
-    text.append(", ").append(report.material().group().name().toLowerCase(Locale.ROOT));
+    text.append(", ").append(report.material().group().id());
     text.append(")\n");
     if (!report.note().isBlank()) {
       text.append(report.note()).append('\n');
@@ -99,7 +99,7 @@ final class MaterialCommand implements Callable<Integer> {
   }
 
   private static String label(String property) {
-    return Property.of(property).map(Property::label).orElse(property);
+    return Identified.of(Property.class, property).map(Property::label).orElse(property);
   }
 
   private static String standing(String basis, List<SourceKey> sources) {
@@ -146,7 +146,7 @@ final class MaterialCommand implements Callable<Integer> {
     json.put("contract", "material/1");
     json.put("id", report.material().id());
     json.put("label", report.material().label());
-    json.put("group", report.material().group().name().toLowerCase(Locale.ROOT));
+    json.put("group", report.material().group().id());
     json.put("note", report.note());
     ArrayNode inputs = json.putArray("modelInputs");
     for (ModelInput input : report.modelInputs()) {

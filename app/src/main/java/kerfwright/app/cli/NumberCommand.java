@@ -99,7 +99,7 @@ final class NumberCommand implements Callable<Integer> {
     for (NumberGroup group : explained.groups()) {
       ObjectNode one = groups.addObject();
       one.put("digits", group.digits());
-      one.put("role", group.role().name().toLowerCase(java.util.Locale.ROOT));
+      one.put("role", group.role().id());
       one.put("known", group.known());
       one.put("meaning", group.meaning());
       Provenance known = group.provenance();

@@ -71,7 +71,7 @@ final class ToothCommand implements Callable<Integer> {
     for (ToothReading.Meaning meaning : reading.meanings()) {
       Tooth one = meaning.tooth();
       ObjectNode node = readings.addObject();
-      node.put("readAs", meaning.system().name().toLowerCase(java.util.Locale.ROOT));
+      node.put("readAs", meaning.system().id());
       node.put("name", ToothNotation.name(one));
       node.put("fdi", one.fdi());
       node.put("universal", ToothNotation.write(one, ToothSystem.UNIVERSAL));

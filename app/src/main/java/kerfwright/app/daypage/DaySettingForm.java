@@ -14,6 +14,7 @@ import kerfwright.practice.daylist.DaySetting;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.SteriliserSetting;
 import kerfwright.practice.setting.WholeSetting;
+import kerfwright.quantity.Identified;
 
 /**
  * The settings of the day as typed.
@@ -25,21 +26,11 @@ public record DaySettingForm(SettingValues set, Map<String, String> typed) {
   private static final int DAY_MIN = 24 * 60;
 
   /** What can be wrong with a field. */
-  public enum Slip {
-    RANGE("range"),
-    TIME("time"),
-    CHAIRS("chairs"),
-    PAST_MIDNIGHT("past-midnight");
-
-    private final String id;
-
-    Slip(String id) {
-      this.id = id;
-    }
-
-    public String id() {
-      return id;
-    }
+  public enum Slip implements Identified {
+    RANGE,
+    TIME,
+    CHAIRS,
+    PAST_MIDNIGHT;
   }
 
   public DaySettingForm {

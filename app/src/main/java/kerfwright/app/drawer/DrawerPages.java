@@ -20,6 +20,7 @@ import kerfwright.practice.drawer.Obstacle;
 import kerfwright.practice.drawer.Outcome;
 import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.drawer.Refusal;
+import kerfwright.quantity.Identified;
 
 /** The list of the drawer, and changes of many instruments in one go. */
 public final class DrawerPages {
@@ -78,7 +79,7 @@ public final class DrawerPages {
       pick(one).ifPresent(picks::add);
     }
     Optional<InstrumentState> to =
-        InstrumentState.byId(Optional.ofNullable(call.formParam("to")).orElse(""));
+        Identified.of(InstrumentState.class, Optional.ofNullable(call.formParam("to")).orElse(""));
     ListForm form = ListForm.of(call::formParam);
     if (picks.isEmpty() || to.isEmpty() || picks.size() > MOST_PICKED) {
       Say say = templates.say(call);

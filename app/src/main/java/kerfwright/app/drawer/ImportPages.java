@@ -20,6 +20,7 @@ import kerfwright.app.stocklist.UnreadableList;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /** A list taken over: handed in, mapped, looked at, confirmed; nothing is written before. */
@@ -116,7 +117,8 @@ public final class ImportPages {
   }
 
   private static InstrumentState otherwise(@Nullable String text) {
-    return InstrumentState.byId(String.valueOf(text)).orElse(InstrumentState.QUARANTINE);
+    return Identified.of(InstrumentState.class, String.valueOf(text))
+        .orElse(InstrumentState.QUARANTINE);
   }
 
   private void show(

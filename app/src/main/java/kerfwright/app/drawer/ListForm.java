@@ -12,6 +12,7 @@ import kerfwright.catalogue.instrument.ShapeFamily;
 import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.practice.drawer.DrawerQuery;
 import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -72,15 +73,12 @@ public record ListForm(Map<String, String> values) {
     return new DrawerQuery(
         at("q"),
         kind(at("kind")),
-        Arrays.stream(ShapeFamily.values())
-            .filter(one -> one.id().equals(at("shape")))
-            .findFirst()
-            .orElse(null),
+        Identified.of(ShapeFamily.class, at("shape")).orElse(null),
         Arrays.stream(ShankType.values())
             .filter(one -> one.name().equals(at("shank")))
             .findFirst()
             .orElse(null),
-        InstrumentState.byId(at("state")).orElse(null),
+        Identified.of(InstrumentState.class, at("state")).orElse(null),
         page(),
         PAGE_SIZE);
   }

@@ -8,6 +8,7 @@ import kerfwright.app.input.Bounds;
 import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.casework.DrawerInstrument.State;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -66,9 +67,6 @@ final class RowReader {
       row.fault("state", "is missing; expected one of " + String.join(", ", ids));
     }
     String id = row.oneOf("state", "state", ids);
-    return Arrays.stream(State.values())
-        .filter(one -> one.id().equals(id))
-        .findFirst()
-        .orElse(null);
+    return Identified.of(State.class, id).orElse(null);
   }
 }

@@ -1,6 +1,5 @@
 package kerfwright.app.drawing;
 
-import java.util.Locale;
 import kerfwright.catalogue.material.Material;
 import org.jspecify.annotations.Nullable;
 
@@ -65,7 +64,7 @@ public final class CaseMark {
                   + " font-size=\"18\" font-weight=\"700\">?</text>"
               : "");
     }
-    String pattern = "hatch-" + Hatch.of(outer).name().toLowerCase(Locale.ROOT);
+    String pattern = "hatch-" + Hatch.of(outer).id();
     return tooth(
         path(on, Hatch.ground(outer)) + "<path d=\"" + on + "\" fill=\"url(#" + pattern + ")\"/>");
   }

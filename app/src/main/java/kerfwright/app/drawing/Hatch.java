@@ -1,9 +1,10 @@
 package kerfwright.app.drawing;
 
 import kerfwright.catalogue.material.Material;
+import kerfwright.quantity.Identified;
 
 /** Hatchings that tell the layers of a section apart without colour; cut to a rectangle. */
-public enum Hatch {
+public enum Hatch implements Identified {
   /** Enamel: prisms. */
   UPRIGHT,
   /** Dentine: tubules. */

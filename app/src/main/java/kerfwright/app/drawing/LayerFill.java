@@ -1,6 +1,5 @@
 package kerfwright.app.drawing;
 
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -48,6 +47,6 @@ public final class LayerFill {
   }
 
   private static String id(Hatch hatch) {
-    return "hatch-" + hatch.name().toLowerCase(Locale.ROOT);
+    return "hatch-" + hatch.id();
   }
 }

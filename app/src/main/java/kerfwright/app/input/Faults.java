@@ -41,10 +41,6 @@ public final class Faults {
     return found.size() > BadInput.MOST;
   }
 
-  public boolean none() {
-    return found.isEmpty();
-  }
-
   /** Throws when anything was found, in the order of the lines. */
   public void throwIfAny() throws BadInput {
     if (!found.isEmpty()) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.Message;
 
 /** A piece of what was handed in, with the line it stands on (0 in a form). */
@@ -21,7 +22,7 @@ public sealed interface Node permits Node.Scalar, Node.Listing, Node.Mapping {
   /** A single value; its text is exactly what was written. */
   record Scalar(String text, Kind kind, int line) implements Node {
     /** How the value was written. */
-    public enum Kind {
+    public enum Kind implements Identified {
       TEXT,
       NUMBER,
       BOOLEAN,

@@ -67,8 +67,6 @@ public record ScanAnswer(
 
   /** Key of the text that says what is wrong with the code. */
   public String faultKey() {
-    return fault == null
-        ? ""
-        : "scan.fault-" + fault.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return fault == null ? "" : "scan.fault-" + fault.kind().id();
   }
 }

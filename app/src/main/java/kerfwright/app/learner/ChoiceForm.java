@@ -1,6 +1,5 @@
 package kerfwright.app.learner;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +13,7 @@ import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.planner.sequence.CandidateSearch;
 import kerfwright.planner.tool.Instrument;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -72,10 +72,7 @@ public record ChoiceForm(
         lesson.cutCase().handpieces().stream()
             .filter(one -> one.id().equals(typed.get("handpiece" + step)))
             .findFirst();
-    Optional<Stroke> stroke =
-        Arrays.stream(Stroke.values())
-            .filter(one -> one.id().equals(typed.get("stroke" + step)))
-            .findFirst();
+    Optional<Stroke> stroke = Identified.of(Stroke.class, typed.get("stroke" + step));
     String water = typed.getOrDefault("water" + step, "50");
     String rpm = typed.getOrDefault("rpm" + step, "").replaceAll("[\\s\\u00A0.,']", "");
     if (instrument.isEmpty() || handpiece.isEmpty() || stroke.isEmpty()) {

@@ -1,11 +1,11 @@
 package kerfwright.app.learner;
 
-import java.util.Locale;
 import kerfwright.planner.OwnChoice;
 import kerfwright.planner.plan.Stroke;
+import kerfwright.quantity.Identified;
 
 /** The classic mistakes, each ready to be computed in a case of the invented practice. */
-enum Mistake {
+enum Mistake implements Identified {
   CARBIDE_THROUGH_CERAMIC(
       "K-0412", "open-porcelain", choice("B05", "electric-1to5", 100_000, Stroke.BRUSHING, 50)),
   DIAMOND_THROUGH_METAL(
@@ -36,11 +36,6 @@ enum Mistake {
   private static OwnChoice choice(
       String instrument, String handpiece, double rpm, Stroke stroke, double water) {
     return new OwnChoice(instrument, handpiece, rpm, stroke, water);
-  }
-
-  /** Id for addresses and texts. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** Reference of its case. */

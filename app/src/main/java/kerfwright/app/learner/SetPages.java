@@ -26,6 +26,7 @@ import kerfwright.practice.teaching.Question;
 import kerfwright.practice.teaching.QuestionSet;
 import kerfwright.practice.teaching.Tally;
 import kerfwright.practice.teaching.Topic;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /** Sets of questions: made, answered one by one with the explanation at once, told by topic. */
@@ -76,7 +77,7 @@ final class SetPages {
   }
 
   private static Level level(Context call) {
-    return Level.byId(Sent.text(call, "level")).orElse(Level.MEDIUM);
+    return Identified.of(Level.class, Sent.text(call, "level")).orElse(Level.MEDIUM);
   }
 
   private static int count(Context call) {

@@ -69,8 +69,8 @@ public final class PlanText {
     }
     for (Branch branch : plan.branches()) {
       block("== " + Words.branch(say, branch) + Words.sources(branch.sources()));
-      row("plan.layers", Words.layers(say, branch.plan().cutCase()), "");
-      row("plan.outline-label", Words.outline(say, branch.plan().cutCase().outline()), "");
+      row("plan.layers", CaseWords.layers(say, branch.plan().cutCase()), "");
+      row("plan.outline-label", CaseWords.outline(say, branch.plan().cutCase().outline()), "");
       steps(branch.plan());
       findings(say.at("plan.text-warnings"), branch.plan().findings(), Finding.Severity.WARN);
     }
@@ -86,17 +86,17 @@ public final class PlanText {
             Labels.teeth(say),
             Labels.procedureWithin(say, cutCase.procedure()),
             Labels.pulp(say, cutCase.pulp())));
-    row("plan.layers", Words.layers(say, cutCase), "");
+    row("plan.layers", CaseWords.layers(say, cutCase), "");
     DepthFrom chamber = plan.access();
     if (chamber != null) {
-      row("plan.chamber-depth", Words.chamber(say, chamber), "");
+      row("plan.chamber-depth", CaseWords.chamber(say, chamber), "");
     }
     if (cutCase.stackFilledIn()) {
       labelled("", say.at("plan.text-filled-in", Words.sources(cutCase.stackSources())), "");
     }
-    row("plan.outline-label", Words.outline(say, cutCase.outline()), "");
-    if (!Words.keep(say, cutCase).isEmpty()) {
-      row("plan.keep", Words.keep(say, cutCase), "");
+    row("plan.outline-label", CaseWords.outline(say, cutCase.outline()), "");
+    if (!CaseWords.keep(say, cutCase).isEmpty()) {
+      row("plan.keep", CaseWords.keep(say, cutCase), "");
     }
     if (cutCase.finishRa() != null) {
       String goal = Figures.plain(say, cutCase.finishRa().micrometres());

@@ -1,6 +1,5 @@
 package kerfwright.app.plan;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.words.Say;
@@ -8,6 +7,7 @@ import kerfwright.planner.Variation;
 import kerfwright.planner.WhatIf;
 import kerfwright.planner.choice.Candidate;
 import kerfwright.planner.plan.Stroke;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -101,10 +101,7 @@ public record WhatIfForm(
   }
 
   private static Stroke stroke(@Nullable String id, Stroke otherwise) {
-    return Arrays.stream(Stroke.values())
-        .filter(one -> one.id().equals(id))
-        .findFirst()
-        .orElse(otherwise);
+    return Identified.of(Stroke.class, id).orElse(otherwise);
   }
 
   private static long grid(double highest) {

@@ -10,16 +10,10 @@ import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentProperties;
-import kerfwright.planner.casework.CutCase;
-import kerfwright.planner.casework.Keep;
-import kerfwright.planner.casework.KeepDefaults;
-import kerfwright.planner.casework.Layer;
-import kerfwright.planner.casework.Outline;
 import kerfwright.planner.explain.OperationWords;
 import kerfwright.planner.plan.Branch;
 import kerfwright.planner.plan.Cue;
 import kerfwright.planner.plan.CutPlan;
-import kerfwright.planner.plan.DepthFrom;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.planner.plan.Reason;
@@ -27,7 +21,6 @@ import kerfwright.planner.plan.StepOperation;
 import kerfwright.planner.plan.TimeBand;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Finding;
-import kerfwright.quantity.Length;
 import kerfwright.quantity.SourceKey;
 
 /** The words of a plan that page, print and command line share. */
@@ -43,7 +36,11 @@ public final class Words {
     Integer blades = what.blades();
     parts.add(gritAndKind(say, what));
     parts.add(Labels.shape(say, what.shapeName()));
-    parts.add(say.at("plan.head", size(say, what.headDiameter()), size(say, what.headLength())));
+    parts.add(
+        say.at(
+            "plan.head",
+            CaseWords.size(say, what.headDiameter()),
+            CaseWords.size(say, what.headLength())));
     if (blades != null) {
       parts.add(say.at(what.crossCut() ? "plan.blades-cross-cut" : "plan.blades", blades));
     }
@@ -97,18 +94,6 @@ public final class Words {
     return step.cautions().stream().filter(caution -> !before.contains(caution)).toList();
   }
 
-  /** All layers in one line, outermost first. */
-  public static String layers(Say say, CutCase cutCase) {
-    return cutCase.layers().stream()
-        .map(layer -> layer(say, layer))
-        .collect(Collectors.joining("; "));
-  }
-
-  /** In English, for what is not a page. */
-  public static String layers(CutCase cutCase) {
-    return layers(Say.in(Language.ENGLISH), cutCase);
-  }
-
   /** A share of one as per cent. */
   public static String percent(Say say, Estimate share) {
     return Figures.withRange(
@@ -121,10 +106,6 @@ public final class Words {
       return "ISO " + what.iso();
     }
     return what.us() != null ? "US " + what.us() : "";
-  }
-
-  private static String size(Say say, Length length) {
-    return Figures.tenth(say, length.millimetres());
   }
 
   /** What the step does: "Cut a small outline through the enamel". */
@@ -306,17 +287,6 @@ public final class Words {
     return cue.ifNeeded() ? say.at("plan.cue-if-needed", text) : text;
   }
 
-  /** Where the chamber is looked for. */
-  public static String chamber(Say say, DepthFrom depth) {
-    return say.at(
-        "plan.chamber-depth-is",
-        Figures.tenth(say, depth.mm()),
-        Figures.tenth(say, depth.plusMinusMm()),
-        say.of(depth.landmark()),
-        Figures.tenth(say, depth.stopMarkMm()),
-        Figures.tenth(say, depth.filmAtMm()));
-  }
-
   /** What each instrument does, by its id, in the order it is first taken. */
   public static Map<String, String> byInstrument(Say say, CutPlan plan) {
     Map<String, String> said = new LinkedHashMap<>();
@@ -339,35 +309,6 @@ public final class Words {
     return mlPerMin.high() == 0
         ? say.at("plan.water-none")
         : Figures.withRange(say, mlPerMin, say.at("plan.at-tip"));
-  }
-
-  public static String layer(Say say, Layer layer) {
-    return Labels.materialWithin(say, layer.material().id())
-        + " "
-        + Figures.millimetres(say, layer.thickness());
-  }
-
-  public static String outline(Say say, Outline outline) {
-    return say.at(
-        outline.shape() == Outline.Shape.CIRCLE ? "plan.circle" : "plan.outline",
-        size(say, outline.length()),
-        size(say, outline.width()),
-        Labels.outline(say, outline.shape()));
-  }
-
-  /** What must remain, filled in where the case does not say; empty where everything may go. */
-  public static String keep(Say say, CutCase cutCase) {
-    Keep keep = KeepDefaults.of(cutCase);
-    if (keep == null) {
-      return "";
-    }
-    String label = Labels.materialWithin(say, keep.materialId());
-    Length least = keep.atLeast();
-    String kept =
-        least == null
-            ? say.at("plan.keep-all", label)
-            : say.at("plan.keep-least", label, size(say, least));
-    return cutCase.keep() == null ? say.at("plan.keep-usual", kept) : kept;
   }
 
   /** How sure a reason is: its sources, or its standing where it has none. */

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
@@ -13,6 +12,7 @@ import kerfwright.practice.record.ChainCheck;
 import kerfwright.practice.record.Cut;
 import kerfwright.practice.record.Logged;
 import kerfwright.practice.record.Remark;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /** What the record says, in the language of the page. */
@@ -26,7 +26,7 @@ public final class RecordWords {
     Object[] told = remark.arguments().toArray();
     if (remark.kind() == Remark.Kind.NOT_READY) {
       told =
-          InstrumentState.byId(remark.arguments().get(0))
+          Identified.of(InstrumentState.class, remark.arguments().get(0))
               .map(state -> new Object[] {Labels.state(say, state)})
               .orElse(told);
     }
@@ -34,13 +34,11 @@ public final class RecordWords {
   }
 
   public static String refusal(Say say, Logged.Refusal refusal) {
-    return say.at("record.refusal-" + refusal.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    return say.at("record.refusal-" + refusal.id());
   }
 
   public static String broken(Say say, ChainCheck.Break broken) {
-    return say.at(
-        "record.broken-" + broken.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-        broken.number());
+    return say.at("record.broken-" + broken.kind().id(), broken.number());
   }
 
   /** A figure as it was entered, at most six digits, in the practice's own way. */

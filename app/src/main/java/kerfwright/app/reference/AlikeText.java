@@ -84,7 +84,7 @@ public final class AlikeText {
       for (Difference difference : each.differences()) {
         ObjectNode node = differences.addObject();
         node.put("code", difference.code());
-        node.put("effect", difference.effect().name().toLowerCase(Locale.ROOT));
+        node.put("effect", difference.effect().id());
         node.put("text", difference.text());
       }
     }

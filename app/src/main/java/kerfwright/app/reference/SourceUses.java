@@ -29,6 +29,7 @@ import kerfwright.catalogue.reprocessing.ReprocessingFigures;
 import kerfwright.catalogue.stack.Anatomy;
 import kerfwright.catalogue.tooth.ToothNotation;
 import kerfwright.planner.rule.EvidenceRules;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.Message;
 import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
@@ -106,7 +107,7 @@ public final class SourceUses {
       String href = Written.material(material.id());
       for (var value : material.values()) {
         Message property =
-            Property.of(value.property()).isPresent()
+            Identified.of(Property.class, value.property()).isPresent()
                 ? Message.of("reference.property-" + value.property())
                 : Message.of("listed.as-written", value.property());
         Message words = Message.of("reference.rest-property", property, label(material));

@@ -12,6 +12,7 @@ import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.material.Property;
 import kerfwright.catalogue.table.Numbers;
 import kerfwright.quantity.Basis;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
 import kerfwright.quantity.SourceKey;
@@ -112,7 +113,7 @@ public final class Written {
 
   /** A property by its id; one only an article measured keeps its id. */
   public static String property(Say say, String id) {
-    return Property.of(id).map(one -> property(say, one)).orElse(id);
+    return Identified.of(Property.class, id).map(one -> property(say, one)).orElse(id);
   }
 
   public static String property(Say say, Property property) {
@@ -121,7 +122,7 @@ public final class Written {
 
   /** The class of a mark for a standing: weaker ones stand out. */
   public static String mark(Basis basis) {
-    return basis.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return basis.id();
   }
 
   /** Where the register tells of a source. */
@@ -140,13 +141,12 @@ public final class Written {
 
   /** The group a material belongs to. */
   public static String group(Say say, Material.Group group) {
-    return say.at("reference.group-" + group.name().toLowerCase(Locale.ROOT));
+    return say.at("reference.group-" + group.id());
   }
 
   /** How sure the catalogue is of a row. */
   public static String confidence(Say say, Confidence confidence) {
-    return say.at(
-        "reference.confidence-" + confidence.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    return say.at("reference.confidence-" + confidence.id());
   }
 
   public static String query(String text) {

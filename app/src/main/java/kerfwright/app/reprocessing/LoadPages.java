@@ -32,6 +32,7 @@ import kerfwright.practice.reprocessing.ReprocessingSetting;
 import kerfwright.practice.setting.Person;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
+import kerfwright.quantity.Identified;
 
 /** One load: made, read, released, failed. */
 public final class LoadPages {
@@ -177,7 +178,8 @@ public final class LoadPages {
     Map<Indicator, Indicator.Result> before = load.readings();
     Map<Indicator, Indicator.Result> read = new EnumMap<>(Indicator.class);
     for (Indicator indicator : Indicator.values()) {
-      Indicator.Result.byId(Sent.text(call, indicator.id()).toLowerCase(Locale.ROOT))
+      Identified.of(
+              Indicator.Result.class, Sent.text(call, indicator.id()).toLowerCase(Locale.ROOT))
           .filter(result -> result != before.get(indicator))
           .ifPresent(result -> read.put(indicator, result));
     }

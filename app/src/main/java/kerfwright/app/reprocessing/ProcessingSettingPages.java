@@ -19,6 +19,7 @@ import kerfwright.practice.reprocessing.ReprocessingSetting;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 import kerfwright.practice.setting.StaffRole;
+import kerfwright.quantity.Identified;
 
 /** The practice's own times, sterilisers, shelf life, and who may release. */
 public final class ProcessingSettingPages {
@@ -92,7 +93,7 @@ public final class ProcessingSettingPages {
     changed.put(ReprocessingSetting.STERILISERS, String.join(" ", names));
     String roles =
         call.formParams(ReprocessingSetting.RELEASE).stream()
-            .filter(one -> StaffRole.byId(one).isPresent())
+            .filter(one -> Identified.of(StaffRole.class, one).isPresent())
             .collect(Collectors.joining(" "));
     if (roles.isEmpty()) {
       fault = "reprocessing.fault-roles";

@@ -3,7 +3,6 @@ package kerfwright.app.reprocessing;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import kerfwright.app.reference.Written;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
@@ -19,6 +18,7 @@ import kerfwright.practice.reprocessing.LoadRefusal;
 import kerfwright.practice.reprocessing.ProcessingStep;
 import kerfwright.practice.reprocessing.ReprocessingSetting;
 import kerfwright.practice.setting.StaffRole;
+import kerfwright.quantity.Identified;
 
 /** What reprocessing is called, in the language of the page. */
 public final class ReprocessingWords {
@@ -85,21 +85,24 @@ public final class ReprocessingWords {
     Indicator indicator = event.indicator();
     Indicator.Result result = event.result();
     return indicator == null || result == null
-        ? say.at("reprocessing.event-" + event.what().name().toLowerCase(Locale.ROOT))
+        ? say.at("reprocessing.event-" + event.what().id())
         : indicator(say, indicator) + ": " + result(say, result);
   }
 
   public static String refusal(Say say, LoadRefusal refusal) {
-    String kind = refusal.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    String kind = refusal.kind().id();
     List<String> told = refusal.arguments();
     Object[] words =
         switch (refusal.kind()) {
           case NOT_READ, INDICATOR_FAILED ->
-              new Object[] {indicator(say, Indicator.byId(told.get(0)).orElseThrow())};
+              new Object[] {
+                indicator(say, Identified.of(Indicator.class, told.get(0)).orElseThrow())
+              };
           case DECIDED -> new Object[] {say.at("reprocessing.state-" + told.get(0))};
           case NOT_CLEANED ->
               new Object[] {
-                told.get(0), Labels.state(say, InstrumentState.byId(told.get(1)).orElseThrow())
+                told.get(0),
+                Labels.state(say, Identified.of(InstrumentState.class, told.get(1)).orElseThrow())
               };
           default -> told.toArray();
         };

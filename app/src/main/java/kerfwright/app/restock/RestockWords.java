@@ -30,7 +30,7 @@ public final class RestockWords {
   /** Why, as one sentence. */
   public static String reason(
       Say say, ArticleNeed need, ArticleNeed.Reason reason, int aheadWeeks) {
-    String key = "restock.reason-" + reason.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    String key = "restock.reason-" + reason.id();
     return switch (reason) {
       case BELOW_NEED, BELOW_CAUTIOUS_NEED ->
           say.at(

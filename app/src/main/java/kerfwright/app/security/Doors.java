@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,7 +18,7 @@ public record Doors(Kind kind, Set<String> names, @Nullable String startToken) {
   private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
 
   /** Who can reach the server. */
-  public enum Kind {
+  public enum Kind implements Identified {
     /** This machine, without any sign-in: the invented practice. */
     OPEN,
     /** This machine, with the printed address or by signing in. */

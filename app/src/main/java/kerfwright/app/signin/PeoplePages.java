@@ -28,6 +28,7 @@ import kerfwright.practice.setting.Person;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 import kerfwright.practice.setting.StaffRole;
+import kerfwright.quantity.Identified;
 
 /** Who signs in and what they may do; tokens of programs. */
 public final class PeoplePages {
@@ -106,7 +107,7 @@ public final class PeoplePages {
 
   private void add(Context call) {
     String initials = Sent.text(call, "initials").toUpperCase(Locale.ROOT);
-    Optional<Role> role = Role.byId(Sent.text(call, "role"));
+    Optional<Role> role = Identified.of(Role.class, Sent.text(call, "role"));
     if (Signed.in(call).isEmpty()) {
       refuse(call, "signin.owner-first");
     } else if (!Person.initialsAreSound(initials) || role.isEmpty()) {
@@ -135,7 +136,7 @@ public final class PeoplePages {
   /** Somebody of the practice by initials, and what they do; whether they sign in or not. */
   private void name(Context call) {
     String initials = Sent.text(call, "initials").toUpperCase(Locale.ROOT);
-    Optional<StaffRole> does = StaffRole.byId(Sent.text(call, "does"));
+    Optional<StaffRole> does = Identified.of(StaffRole.class, Sent.text(call, "does"));
     if (does.isEmpty()) {
       refuse(call, "setting.role-needed");
     } else if (!Person.initialsAreSound(initials)) {
@@ -183,7 +184,7 @@ public final class PeoplePages {
     Account account = known(call);
     String chosen = Sent.text(call, "role");
     Account next =
-        Role.byId(chosen)
+        Identified.of(Role.class, chosen)
             .map(role -> account.as(role, true))
             .orElse(account.as(account.role(), false));
     change(call, account, next, Shown.NOTHING);
@@ -226,7 +227,8 @@ public final class PeoplePages {
   private void makeToken(Context call) {
     String name = Sent.text(call, "name");
     String days = Sent.text(call, "days");
-    Optional<ProgramToken.Scope> scope = ProgramToken.Scope.byId(Sent.text(call, "scope"));
+    Optional<ProgramToken.Scope> scope =
+        Identified.of(ProgramToken.Scope.class, Sent.text(call, "scope"));
     if (name.isEmpty() || name.length() > 60 || scope.isEmpty() || !days.matches("[1-9]\\d{0,2}")) {
       refuse(call, "signin.token-fault");
       return;

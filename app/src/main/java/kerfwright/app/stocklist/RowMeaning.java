@@ -19,6 +19,7 @@ import kerfwright.catalogue.number.Resolution;
 import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
@@ -201,7 +202,7 @@ public final class RowMeaning {
     if (id.equals("in-reprocessing")) {
       return InstrumentState.CLEANING;
     }
-    InstrumentState state = InstrumentState.byId(id).orElse(null);
+    InstrumentState state = Identified.of(InstrumentState.class, id).orElse(null);
     if (state == null) {
       problems.add(RowProblem.of("state", "listed.no-state", text, STATES));
       return otherwise;

@@ -7,6 +7,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.HexFormat;
 import java.util.List;
+import kerfwright.quantity.Identified;
 
 /**
  * What the ledger says of one row: its kind, its id, its version and the SHA-256 of all it holds.
@@ -41,7 +42,7 @@ record LedgerLine(Kind kind, String id, String text) {
           "decided_micros",
           "load");
 
-  enum Kind {
+  enum Kind implements Identified {
     DRAWER,
     LOAD
   }

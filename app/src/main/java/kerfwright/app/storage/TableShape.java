@@ -1,6 +1,7 @@
 package kerfwright.app.storage;
 
 import java.util.List;
+import kerfwright.quantity.Identified;
 
 /**
  * A table as the database describes it.
@@ -16,7 +17,7 @@ public record TableShape(String name, List<Column> columns, List<String> order) 
   }
 
   /** What a column holds. */
-  public enum Kind {
+  public enum Kind implements Identified {
     TEXT,
     WHOLE,
     REAL,

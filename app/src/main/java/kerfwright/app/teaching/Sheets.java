@@ -26,6 +26,7 @@ import kerfwright.planner.claim.ClaimModels;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.planner.plan.PlannedStep;
 import kerfwright.quantity.Finding;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.SourceKey;
 
 /**
@@ -55,7 +56,7 @@ final class Sheets {
       case "/plan" -> plan(say, fields);
       default ->
           path.startsWith(SHOW)
-              ? Topic.byId(path.substring(SHOW.length()))
+              ? Identified.of(Topic.class, path.substring(SHOW.length()))
                   .map(topic -> lecture(say, Lectures.of(say, topic, Scene.of(topic, field))))
               : Optional.empty();
     };
@@ -170,7 +171,7 @@ final class Sheets {
       sources.addAll(row.sources());
     }
     List<Sheet.Picture> pictures =
-        Topic.byId(claim.shownBy())
+        Identified.of(Topic.class, claim.shownBy())
             .map(
                 topic -> List.of(new Sheet.Picture(TopicPictures.of(say, topic), topic.title(say))))
             .orElse(List.of());

@@ -7,6 +7,7 @@ import java.util.Map;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /** The lectures and the lesson on numbers, as they are shown. */
@@ -25,7 +26,8 @@ final class ShowPages {
   }
 
   private void lecture(Context call) {
-    Topic topic = Topic.byId(call.pathParam("topic")).orElseThrow(NotFoundResponse::new);
+    Topic topic =
+        Identified.of(Topic.class, call.pathParam("topic")).orElseThrow(NotFoundResponse::new);
     Say say = templates.say(call);
     Lecture lecture = Lectures.of(say, topic, Scene.of(topic, name -> typed(call, name)));
     int step = (int) Scene.number(typed(call, "step"), 1, lecture.frames().size(), 1);

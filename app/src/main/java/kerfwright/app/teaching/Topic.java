@@ -1,18 +1,16 @@
 package kerfwright.app.teaching;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Stream;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.physics.cutting.CrackThreshold;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.SourceKey;
 
 /** What a lecture shows. */
-public enum Topic {
+public enum Topic implements Identified {
   PRESSED("lawn-marshall-1979", "evans-marshall-1981", "bifano-1991"),
   PLOUGHED("lawn-marshall-1979", "malkin-guo-2008"),
   CHIP("song-2013", "song-msec-2012"),
@@ -27,14 +25,6 @@ public enum Topic {
 
   Topic(String... sources) {
     this.sources = Stream.of(sources).map(SourceKey::new).toList();
-  }
-
-  public String id() {
-    return name().toLowerCase(Locale.ROOT);
-  }
-
-  public static Optional<Topic> byId(String id) {
-    return Arrays.stream(values()).filter(one -> one.id().equals(id)).findFirst();
   }
 
   public List<SourceKey> sources() {

@@ -14,6 +14,7 @@ import kerfwright.app.words.Say;
 import kerfwright.catalogue.tooth.ToothSystem;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
+import kerfwright.quantity.Identified;
 
 /** Fills the templates of pages and print with values, in the practice's language. */
 public final class Templates {
@@ -70,7 +71,8 @@ public final class Templates {
             .orElseGet(() -> Language.preferred(accepted == null ? "" : accepted));
     Say usual = Say.in(language);
     boolean comma = set.find("decimal").map("comma"::equals).orElse(usual.decimalComma());
-    ToothSystem teeth = set.find("teeth").flatMap(ToothSystem::byId).orElse(usual.teeth());
+    ToothSystem teeth =
+        set.find("teeth").flatMap(id -> Identified.of(ToothSystem.class, id)).orElse(usual.teeth());
     return new Say(language, comma, teeth);
   }
 

@@ -8,6 +8,7 @@ import kerfwright.practice.setting.CaseSetting;
 import kerfwright.practice.setting.Person;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.SteriliserSetting;
+import kerfwright.quantity.Identified;
 
 /**
  * The questions of a first start, five at most; the program is of use after each of them. A
@@ -18,16 +19,12 @@ public final class FirstStart {
   public static final String PUT_ASIDE = "start.put-aside";
 
   /** One question; the order is the order of asking. */
-  public enum Question {
+  public enum Question implements Identified {
     LANGUAGE,
     HANDPIECES,
     INSTRUMENTS,
     PEOPLE,
     STERILISERS;
-
-    public String id() {
-      return name().toLowerCase(java.util.Locale.ROOT);
-    }
 
     public int number() {
       return ordinal() + 1;

@@ -31,6 +31,7 @@ import kerfwright.practice.setting.Settings;
 import kerfwright.practice.setting.StaffRole;
 import kerfwright.practice.setting.SteriliserSetting;
 import kerfwright.practice.setting.WholeSetting;
+import kerfwright.quantity.Identified;
 
 /** What is next, what is missing, what needs attention. */
 public final class TodayPages {
@@ -167,7 +168,7 @@ public final class TodayPages {
 
   private void people(Context call) {
     String initials = sent(call, "initials").toUpperCase(java.util.Locale.ROOT);
-    Optional<StaffRole> role = StaffRole.byId(sent(call, "role"));
+    Optional<StaffRole> role = Identified.of(StaffRole.class, sent(call, "role"));
     if (!Person.initialsAreSound(initials) || role.isEmpty()) {
       refuse(call, "setting.initials-needed");
       return;

@@ -82,12 +82,18 @@ class BundlesTest {
   @Test
   void everyTextIsUsedAndEveryUsedOneIsThere() throws IOException {
     String code = sources();
+    Set<String> quoted =
+        Pattern.compile("\"([^\"\\n]*)(?=\")")
+            .matcher(code)
+            .results()
+            .map(one -> one.group(1))
+            .collect(Collectors.toSet());
     Set<String> known = texts("en").keySet();
     Set<String> features =
         known.stream().map(key -> key.substring(0, key.indexOf('.'))).collect(Collectors.toSet());
     List<String> unused = new ArrayList<>();
     for (String key : known) {
-      if (!code.contains("\"" + key + "\"") && !partlyBuilt(code, key)) {
+      if (!quoted.contains(key) && !partlyBuilt(quoted, key)) {
         unused.add(key);
       }
     }
@@ -104,10 +110,10 @@ class BundlesTest {
   }
 
   /** A key built from a literal that ends in a dot or hyphen, as in {@code "page.problem-" + n}. */
-  private static boolean partlyBuilt(String code, String key) {
+  private static boolean partlyBuilt(Set<String> quoted, String key) {
     for (int end = key.length() - 1; end > key.indexOf('.'); end--) {
       char last = key.charAt(end - 1);
-      if ((last == '-' || last == '.') && code.contains("\"" + key.substring(0, end) + "\"")) {
+      if ((last == '-' || last == '.') && quoted.contains(key.substring(0, end))) {
         return true;
       }
     }

@@ -18,8 +18,6 @@ import kerfwright.catalogue.material.Materials;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
-import kerfwright.planner.plan.Stroke;
-import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.quantity.Basis;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,14 +49,8 @@ class LabelsTest {
                 .map(one -> arguments(Labels.shank(ENGLISH, one), one.label())),
             Handpieces.all().stream()
                 .map(one -> arguments(Labels.handpiece(ENGLISH, one), one.label())),
-            Arrays.stream(Stroke.values())
-                .map(one -> arguments(Labels.stroke(ENGLISH, one), one.label())),
             Arrays.stream(Basis.values())
-                .map(one -> arguments(Labels.basis(ENGLISH, one), one.label())),
-            Arrays.stream(Basis.values())
-                .map(one -> arguments(Labels.basisMeaning(ENGLISH, one), one.meaning())),
-            Arrays.stream(InstrumentState.values())
-                .map(one -> arguments(Labels.state(ENGLISH, one), one.label())))
+                .map(one -> arguments(Labels.basis(ENGLISH, one), one.label())))
         .flatMap(all -> all);
   }
 

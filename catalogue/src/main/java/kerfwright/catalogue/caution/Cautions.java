@@ -12,6 +12,7 @@ import kerfwright.catalogue.table.Row;
 import kerfwright.catalogue.table.Table;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Finding;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.SourceKey;
 
 /** The standing cautions that show beside every plan and print. */
@@ -52,7 +53,7 @@ public final class Cautions {
   private static Set<CautionCondition> conditions(Row row) {
     Set<CautionCondition> when = EnumSet.noneOf(CautionCondition.class);
     for (String word : row.list("when")) {
-      Optional<CautionCondition> condition = CautionCondition.of(word);
+      Optional<CautionCondition> condition = Identified.of(CautionCondition.class, word);
       if (condition.isEmpty()) {
         row.fault("when", "'" + word + "' is no known condition");
       }

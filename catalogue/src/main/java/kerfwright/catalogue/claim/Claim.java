@@ -3,6 +3,7 @@ package kerfwright.catalogue.claim;
 import java.util.List;
 import kerfwright.catalogue.evidence.EvidenceRow;
 import kerfwright.quantity.Basis;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.SourceKey;
 
 /**
@@ -31,21 +32,11 @@ public record Claim(
   }
 
   /** How far the tests carry it; it follows from the findings alone. */
-  public enum Standing {
-    TESTS_AGREE("tests-agree"),
-    TESTS_DIFFER("tests-differ"),
-    TESTS_AGAINST("tests-against"),
-    PRACTICE_ONLY("practice-only");
-
-    private final String id;
-
-    Standing(String id) {
-      this.id = id;
-    }
-
-    public String id() {
-      return id;
-    }
+  public enum Standing implements Identified {
+    TESTS_AGREE,
+    TESTS_DIFFER,
+    TESTS_AGAINST,
+    PRACTICE_ONLY;
   }
 
   public Standing standing() {

@@ -43,7 +43,7 @@ public final class Claims {
         row.fault("source", "must name a source or common-practice");
       }
       if (keys.contains(SourceKey.COMMON_PRACTICE) != (basis == Basis.COMMON_PRACTICE)) {
-        row.fault("basis", "must be common_practice just where the source is");
+        row.fault("basis", "must be common-practice just where the source is");
       }
       if (row.sound()) {
         String shown = row.text("shown_by");

@@ -2,7 +2,6 @@ package kerfwright.catalogue.data;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
@@ -114,7 +113,7 @@ public final class DataRow {
 
   /** A standing in its own column; blank gives null. */
   public @Nullable Basis basis(String column) {
-    return oneOf(column, Basis.values(), basis -> basis.name().toLowerCase(Locale.ROOT));
+    return oneOf(column, Basis.values(), basis -> basis.id());
   }
 
   /** The five standing columns; basis, confidence and at least one source are required. */

@@ -1,9 +1,9 @@
 package kerfwright.catalogue.evidence;
 
-import java.util.Locale;
+import kerfwright.quantity.Identified;
 
 /** Conditions of a test that the models need, with the unit the files give them in. */
-public enum ConditionKind {
+public enum ConditionKind implements Identified {
   LOAD("N", "load"),
   SPEED("rpm", "speed without load"),
   WATER("mL/min", "water"),
@@ -41,11 +41,6 @@ public enum ConditionKind {
   ConditionKind(String unit, String label) {
     this.unit = unit;
     this.label = label;
-  }
-
-  /** The word the data files use. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   public String unit() {

@@ -2,8 +2,8 @@ package kerfwright.catalogue.evidence;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import kerfwright.catalogue.table.Numbers;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,21 +34,16 @@ public record EvidenceCase(
     String remark,
     String explanation) {
   /** What a figure is about. */
-  public enum About {
+  public enum About implements Identified {
     /** Removal, forces, wear and the surface left. */
     CUTTING,
     HEAT;
 
     static final List<String> IDS = Arrays.stream(values()).map(About::id).toList();
-
-    /** The word the data files use. */
-    public String id() {
-      return name().toLowerCase(Locale.ROOT);
-    }
   }
 
   /** What the models compute. */
-  public enum Figure {
+  public enum Figure implements Identified {
     REMOVAL,
     SPEED_UNDER_LOAD,
     POWER_SPEED,
@@ -64,11 +59,6 @@ public record EvidenceCase(
     MOUTH_HEAT,
     ROOT_RISE;
 
-    /** The word the data files use. */
-    public String id() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
     public About about() {
       return switch (this) {
         case PULP_RISE, SURFACE_RISE, MOUTH_HEAT, ROOT_RISE -> About.HEAT;
@@ -78,7 +68,7 @@ public record EvidenceCase(
   }
 
   /** How a computed figure is held against a published one. */
-  public enum Comparison {
+  public enum Comparison implements Identified {
     /** The published figure lies in the computed interval, or does not. */
     VALUE,
     /** The same for first over second. */
@@ -93,11 +83,6 @@ public record EvidenceCase(
     AT_MOST,
     /** The figure is not below the published one. */
     AT_LEAST;
-
-    /** The word the data files use. */
-    public String id() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
 
     /** Whether an interval is compared, rather than a direction or a bound. */
     public boolean interval() {

@@ -1,9 +1,9 @@
 package kerfwright.catalogue.evidence;
 
 import java.util.List;
-import java.util.Locale;
 import kerfwright.catalogue.table.Numbers;
 import kerfwright.quantity.Basis;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.SourceKey;
 
 /**
@@ -52,14 +52,9 @@ public record EvidenceRow(
   }
 
   /** A row used to fit is never used to validate; all rows of a source share one role. */
-  public enum Role {
+  public enum Role implements Identified {
     CALIBRATION,
     VALIDATION,
     CONTEXT;
-
-    /** The word the data files use. */
-    public String id() {
-      return name().toLowerCase(Locale.ROOT);
-    }
   }
 }

@@ -2,15 +2,15 @@ package kerfwright.catalogue.evidence;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import kerfwright.quantity.Identified;
 
 /**
  * Kinds of figures whose scatter is alike. Each is looked at on a scale on which scatter adds: the
  * logarithm for rates and roughness, the logarithm of the sharpness used up for wear, kelvin for
  * heat.
  */
-public enum Family {
+public enum Family implements Identified {
   ABRASIVE_RATE(Scale.LOGARITHM),
   BLADE_RATE(Scale.LOGARITHM),
   WEAR(Scale.LOGARITHM_OF_LOSS),
@@ -30,11 +30,6 @@ public enum Family {
     /** ln(-ln(1 - loss)): a loss of sharpness exp(-u) is ln u, whatever u is. */
     LOGARITHM_OF_LOSS,
     KELVIN
-  }
-
-  /** The word the data files use. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** Whether widths are told as a factor. */

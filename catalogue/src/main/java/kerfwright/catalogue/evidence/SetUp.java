@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kerfwright.quantity.Identified;
 
 /**
  * How a published test is set up for the models.
@@ -29,7 +30,7 @@ public record SetUp(
   }
 
   /** What cuts in a test. */
-  public enum Tool {
+  public enum Tool implements Identified {
     DIAMOND,
     CARBIDE,
     NONE

@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -25,7 +24,7 @@ final class SetUps {
   private static final List<String> CONDITIONS =
       List.of("set_up", "condition", "low", "typical", "high", "unit", "basis", "note");
   private static final List<String> TOOLS =
-      Arrays.stream(SetUp.Tool.values()).map(t -> t.name().toLowerCase(Locale.ROOT)).toList();
+      Arrays.stream(SetUp.Tool.values()).map(t -> t.id()).toList();
   private static final List<String> KINDS =
       Arrays.stream(ConditionKind.values()).map(ConditionKind::id).toList();
 
@@ -37,10 +36,6 @@ final class SetUps {
 
   Optional<SetUp> find(String id) {
     return Optional.ofNullable(byId.get(id));
-  }
-
-  Set<String> ids() {
-    return byId.keySet();
   }
 
   static SetUps load(Materials materials, Faults faults) {
@@ -89,7 +84,7 @@ final class SetUps {
   }
 
   private static String word(SetUp.Tool tool) {
-    return tool.name().toLowerCase(Locale.ROOT);
+    return tool.id();
   }
 
   private static String text(Row row, String column, String inherited) {

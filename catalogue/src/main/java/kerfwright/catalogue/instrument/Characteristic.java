@@ -2,6 +2,7 @@ package kerfwright.catalogue.instrument;
 
 import kerfwright.catalogue.Provenance;
 import kerfwright.quantity.Basis;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,23 +28,17 @@ public record Characteristic(
     boolean crossCut,
     Provenance provenance) {
   /** Kinds of instrument with a table of characteristics of their own. */
-  public enum AppliesTo {
-    DIAMOND("diamond", "diamond instruments"),
-    BUR("bur", "steel and carbide burs"),
-    CUTTER("cutter", "laboratory cutters"),
-    POLISHER("polisher", "bonded polishers"),
-    ROOT_CANAL("root-canal", "root-canal instruments");
+  public enum AppliesTo implements Identified {
+    DIAMOND("diamond instruments"),
+    BUR("steel and carbide burs"),
+    CUTTER("laboratory cutters"),
+    POLISHER("bonded polishers"),
+    ROOT_CANAL("root-canal instruments");
 
-    private final String id;
     private final String label;
 
-    AppliesTo(String id, String label) {
-      this.id = id;
+    AppliesTo(String label) {
       this.label = label;
-    }
-
-    public String id() {
-      return id;
     }
 
     public String label() {

@@ -1,5 +1,7 @@
 package kerfwright.catalogue.instrument;
 
+import kerfwright.quantity.Identified;
+
 /**
  * Families of head shapes.
  *
@@ -7,53 +9,46 @@ package kerfwright.catalogue.instrument;
  * share of the head length whose side is parallel or nearly parallel to the axis and so makes a
  * wall (project setting, from the geometry of the family).
  */
-public enum ShapeFamily {
-  ROUND("round", true, 0.7),
-  INVERTED_CONE("inverted cone", true, 0.5),
-  CUP("cup", true, 0.5),
-  WHEEL("wheel", false, 1.0),
-  LENS("lens", false, 0.5),
-  CYLINDER("cylinder", true, 1.0),
-  CYLINDER_POINTED("cylinder pointed", true, 0.8),
-  CYLINDER_ROUND_END("cylinder round end", true, 0.9),
-  CYLINDER_END_CUTTING("cylinder end cutting", true, 0.0),
-  CYLINDER_ROUNDED_EDGE("cylinder rounded edge", true, 1.0),
-  TAPER_POINTED("taper pointed", true, 0.9),
-  TAPER_FLAT_END("taper flat end", true, 1.0),
-  TAPER_ROUND_END("taper round end", true, 0.9),
+public enum ShapeFamily implements Identified {
+  ROUND(true, 0.7),
+  INVERTED_CONE(true, 0.5),
+  CUP(true, 0.5),
+  WHEEL(false, 1.0),
+  LENS(false, 0.5),
+  CYLINDER(true, 1.0),
+  CYLINDER_POINTED(true, 0.8),
+  CYLINDER_ROUND_END(true, 0.9),
+  CYLINDER_END_CUTTING(true, 0.0),
+  CYLINDER_ROUNDED_EDGE(true, 1.0),
+  TAPER_POINTED(true, 0.9),
+  TAPER_FLAT_END(true, 1.0),
+  TAPER_ROUND_END(true, 0.9),
   /** Cuts at the side only; the tip is smooth and may rest on a floor. */
-  TAPER_SAFE_END("taper safe end", false, 1.0),
-  TAPER_ROUNDED_EDGE("taper rounded edge", true, 1.0),
-  PEAR("pear", true, 0.6),
-  PEAR_ELONGATED("pear elongated", true, 0.85),
-  FLAME("flame", true, 0.8),
-  BUD("bud", true, 0.7),
-  EGG("egg", true, 0.6),
-  TORPEDO("torpedo", true, 0.9),
-  TORPEDO_TAPERED("torpedo tapered", true, 0.9),
-  SURGICAL("surgical", true, 0.9),
-  INTERDENTAL("interdental", false, 0.9),
-  NEEDLE("needle", true, 0.9),
-  DEPTH_MARKER("depth marker", false, 0.3),
-  DISC("disc", false, 1.0);
+  TAPER_SAFE_END(false, 1.0),
+  TAPER_ROUNDED_EDGE(true, 1.0),
+  PEAR(true, 0.6),
+  PEAR_ELONGATED(true, 0.85),
+  FLAME(true, 0.8),
+  BUD(true, 0.7),
+  EGG(true, 0.6),
+  TORPEDO(true, 0.9),
+  TORPEDO_TAPERED(true, 0.9),
+  SURGICAL(true, 0.9),
+  INTERDENTAL(false, 0.9),
+  NEEDLE(true, 0.9),
+  DEPTH_MARKER(false, 0.3),
+  DISC(false, 1.0);
 
-  private final String label;
   private final boolean cutsAtTip;
   private final double sideFraction;
 
-  ShapeFamily(String label, boolean cutsAtTip, double sideFraction) {
-    this.label = label;
+  ShapeFamily(boolean cutsAtTip, double sideFraction) {
     this.cutsAtTip = cutsAtTip;
     this.sideFraction = sideFraction;
   }
 
-  /** The word used in data files, e.g. taper-round-end. */
-  public String id() {
-    return label.replace(' ', '-');
-  }
-
   public String label() {
-    return label;
+    return id().replace('-', ' ');
   }
 
   public boolean cutsAtTip() {

@@ -3,6 +3,7 @@ package kerfwright.catalogue.material;
 import java.util.List;
 import java.util.Set;
 import kerfwright.physics.material.Substance;
+import kerfwright.quantity.Identified;
 
 /**
  * A material a layer may be made of.
@@ -37,7 +38,7 @@ public record Material(
   }
 
   /** Groups of materials. */
-  public enum Group {
+  public enum Group implements Identified {
     TOOTH,
     BONE,
     METAL,

@@ -15,6 +15,7 @@ import kerfwright.catalogue.source.Sources;
 import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.table.Row;
 import kerfwright.catalogue.table.Table;
+import kerfwright.quantity.Identified;
 
 /** The materials of the catalogue, each with every value known and what the models take. */
 public final class Materials {
@@ -77,7 +78,8 @@ public final class Materials {
       if (row.materialId().equals(id)) {
         byProperty
             .computeIfAbsent(
-                Property.of(row.value().property()).orElseThrow(), p -> new ArrayList<>())
+                Identified.of(Property.class, row.value().property()).orElseThrow(),
+                p -> new ArrayList<>())
             .add(row.value());
       }
     }

@@ -12,6 +12,7 @@ import kerfwright.catalogue.table.Numbers;
 import kerfwright.catalogue.table.Row;
 import kerfwright.catalogue.table.Table;
 import kerfwright.quantity.Basis;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.SourceKey;
 
 /**
@@ -146,7 +147,7 @@ record PropertyTables(List<PropertyTables.Published> published, List<ModelInput>
   }
 
   private static Optional<Property> property(Row row) {
-    Optional<Property> property = Property.of(row.text("quantity"));
+    Optional<Property> property = Identified.of(Property.class, row.text("quantity"));
     if (property.isEmpty()) {
       row.fault("quantity", "'" + row.text("quantity") + "' is no known property");
     } else if (!row.text("unit").equals(property.get().unit())) {
@@ -158,7 +159,7 @@ record PropertyTables(List<PropertyTables.Published> published, List<ModelInput>
   private static List<SourceKey> sourced(Row row, Sources sources, Basis basis) {
     List<SourceKey> keys = sources.keys(row, "source");
     if (keys.isEmpty() && basis != Basis.PROJECT_SETTING) {
-      row.fault("source", "must name a source, or the basis must be project_setting");
+      row.fault("source", "must name a source, or the basis must be project-setting");
     }
     return keys;
   }

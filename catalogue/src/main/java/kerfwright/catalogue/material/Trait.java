@@ -1,9 +1,9 @@
 package kerfwright.catalogue.material;
 
-import java.util.Locale;
+import kerfwright.quantity.Identified;
 
 /** Traits the program itself asks for; {@code traits.csv} tells what each means. */
-public enum Trait {
+public enum Trait implements Identified {
   TOOTH,
   ENAMEL,
   DENTINE,
@@ -22,9 +22,4 @@ public enum Trait {
   FILM,
   POST,
   CANAL_FILLING;
-
-  /** As the tables write it. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 }

@@ -1,6 +1,7 @@
 package kerfwright.catalogue.number;
 
 import kerfwright.catalogue.Provenance;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 public record NumberGroup(
     Role role, String digits, boolean known, String meaning, @Nullable Provenance provenance) {
   /** The groups of the number in their order. */
-  public enum Role {
+  public enum Role implements Identified {
     MATERIAL("material of the working part", "digits 1 to 3"),
     SHANK("shank and overall length", "digits 4 to 6"),
     SHAPE("shape", "digits 7 to 9"),

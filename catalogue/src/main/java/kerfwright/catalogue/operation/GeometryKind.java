@@ -1,6 +1,6 @@
 package kerfwright.catalogue.operation;
 
-import java.util.Locale;
+import kerfwright.quantity.Identified;
 
 /**
  * The few shapes of what is cut. Pocket: an opening with walls, area times depth. Slot: a path as
@@ -8,7 +8,7 @@ import java.util.Locale;
  * line, bevel, rim). Skin: a layer of even thickness off a surface. Sweep: a surface gone over, no
  * depth to speak of (finishing, polishing).
  */
-public enum GeometryKind {
+public enum GeometryKind implements Identified {
   NONE,
   POCKET,
   SLOT,
@@ -16,8 +16,4 @@ public enum GeometryKind {
   BAND,
   SKIN,
   SWEEP;
-
-  public String id() {
-    return name().toLowerCase(Locale.ROOT);
-  }
 }

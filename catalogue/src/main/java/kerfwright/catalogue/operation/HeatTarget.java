@@ -1,20 +1,12 @@
 package kerfwright.catalogue.operation;
 
+import kerfwright.quantity.Identified;
+
 /** Where the heat of an operation is judged. */
-public enum HeatTarget {
+public enum HeatTarget implements Identified {
   /** The pulp is to live: its wall. */
-  PULP_WALL("pulp-wall"),
+  PULP_WALL,
   /** The chamber is or will be open: the outer root surface. */
-  ROOT_SURFACE("root-surface"),
-  NONE("none");
-
-  private final String id;
-
-  HeatTarget(String id) {
-    this.id = id;
-  }
-
-  public String id() {
-    return id;
-  }
+  ROOT_SURFACE,
+  NONE;
 }

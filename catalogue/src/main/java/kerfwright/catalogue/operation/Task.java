@@ -1,9 +1,9 @@
 package kerfwright.catalogue.operation;
 
-import java.util.Locale;
+import kerfwright.quantity.Identified;
 
 /** What an operation does, in the trade's words. Inspecting ones cut nothing. */
-public enum Task {
+public enum Task implements Identified {
   INSPECT,
   OPEN,
   OUTLINE,
@@ -19,9 +19,4 @@ public enum Task {
   REFINE,
   FINISH,
   POLISH;
-
-  /** The word used in data files, e.g. finish-line. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 }

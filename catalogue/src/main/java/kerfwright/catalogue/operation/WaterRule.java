@@ -1,23 +1,15 @@
 package kerfwright.catalogue.operation;
 
+import kerfwright.quantity.Identified;
+
 /** What an operation asks of the water. */
-public enum WaterRule {
+public enum WaterRule implements Identified {
   /** Spray reaching the tip. */
-  SPRAY("spray"),
+  SPRAY,
   /** Spray or drops; moist is enough at low speed. */
-  MOIST("moist"),
+  MOIST,
   /** Dry to see, in touches of a few seconds. */
-  DRY_TOUCHES("dry-touches"),
+  DRY_TOUCHES,
   /** Paste or nothing. */
-  NONE("none");
-
-  private final String id;
-
-  WaterRule(String id) {
-    this.id = id;
-  }
-
-  public String id() {
-    return id;
-  }
+  NONE;
 }

@@ -1,5 +1,7 @@
 package kerfwright.catalogue.piece;
 
+import kerfwright.quantity.Identified;
+
 /**
  * A kind of piece that is no rotary instrument: it has neither geometry nor a wear model.
  *
@@ -11,20 +13,10 @@ package kerfwright.catalogue.piece;
  */
 public record PieceKind(String id, Sort sort, boolean hollow, boolean oiled) {
   /** Sorts of pieces. */
-  public enum Sort {
-    HANDPIECE("handpiece"),
-    HAND_INSTRUMENT("hand-instrument"),
-    TIP("tip"),
-    OTHER("other");
-
-    private final String id;
-
-    Sort(String id) {
-      this.id = id;
-    }
-
-    public String id() {
-      return id;
-    }
+  public enum Sort implements Identified {
+    HANDPIECE,
+    HAND_INSTRUMENT,
+    TIP,
+    OTHER;
   }
 }

@@ -66,7 +66,7 @@ public final class ReprocessingFigures {
       Basis basis = row.basis();
       List<SourceKey> keys = sources.keys(row, "source");
       if (keys.isEmpty() && basis != Basis.PROJECT_SETTING) {
-        row.fault("source", "must name a source, or the basis must be project_setting");
+        row.fault("source", "must name a source, or the basis must be project-setting");
       }
       if (row.sound()) {
         figures.add(

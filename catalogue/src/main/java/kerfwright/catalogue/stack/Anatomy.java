@@ -147,7 +147,7 @@ public final class Anatomy {
   private static List<SourceKey> sourced(Row row, Sources sources, Basis basis) {
     List<SourceKey> keys = sources.keys(row, "source");
     if (keys.isEmpty() && basis != Basis.PROJECT_SETTING) {
-      row.fault("source", "must name a source, or the basis must be project_setting");
+      row.fault("source", "must name a source, or the basis must be project-setting");
     }
     return keys;
   }

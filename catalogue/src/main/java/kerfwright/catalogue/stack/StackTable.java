@@ -158,7 +158,7 @@ final class StackTable {
       Basis basis = row.basis();
       List<SourceKey> keys = sources.keys(row, "source");
       if (keys.isEmpty() && basis != Basis.PROJECT_SETTING) {
-        row.fault("source", "must name a source, or the basis must be project_setting");
+        row.fault("source", "must name a source, or the basis must be project-setting");
       }
       List<String> takenFrom = row.list("taken_from");
       for (String from : takenFrom) {

@@ -2,7 +2,6 @@ package kerfwright.catalogue.table;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import kerfwright.quantity.Basis;
@@ -94,7 +93,7 @@ public final class Row {
   public Basis basis() {
     String text = text("basis");
     for (Basis basis : Basis.values()) {
-      if (basis.name().toLowerCase(Locale.ROOT).equals(text)) {
+      if (basis.id().equals(text)) {
         return basis;
       }
     }
@@ -103,9 +102,7 @@ public final class Row {
         "'"
             + text
             + "' must be one of "
-            + Arrays.stream(Basis.values())
-                .map(b -> b.name().toLowerCase(Locale.ROOT))
-                .collect(Collectors.joining(", ")));
+            + Arrays.stream(Basis.values()).map(b -> b.id()).collect(Collectors.joining(", ")));
     return Basis.PROJECT_SETTING;
   }
 

@@ -1,11 +1,9 @@
 package kerfwright.catalogue.tooth;
 
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Optional;
+import kerfwright.quantity.Identified;
 
 /** Systems of naming a tooth. */
-public enum ToothSystem {
+public enum ToothSystem implements Identified {
   FDI("FDI (ISO 3950)"),
   UNIVERSAL("Universal"),
   PALMER("Palmer");
@@ -14,15 +12,6 @@ public enum ToothSystem {
 
   ToothSystem(String label) {
     this.label = label;
-  }
-
-  /** The word used in files and settings: fdi, universal, palmer. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT);
-  }
-
-  public static Optional<ToothSystem> byId(String id) {
-    return Arrays.stream(values()).filter(one -> one.id().equals(id)).findFirst();
   }
 
   public String label() {

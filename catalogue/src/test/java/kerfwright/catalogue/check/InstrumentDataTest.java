@@ -76,7 +76,7 @@ class InstrumentDataTest {
       boolean onlyMemory =
           List.of(row.get("sources").split("; ")).stream().allMatch(key -> key.endsWith("-memory"));
       if (onlyMemory) {
-        assertEquals("from_memory", row.get("basis"), row.get("id"));
+        assertEquals("from-memory", row.get("basis"), row.get("id"));
       }
       assertFalse(row.get("locator").isBlank(), row.get("id"));
     }

@@ -30,7 +30,7 @@ class SafetyLimitsTest {
 
   @Test
   void aFigureFromMemoryIsRefused() {
-    Faults faults = read("pulp-rise,x,,5.5,,K,,zach-cohen-1965,,from_memory,");
+    Faults faults = read("pulp-rise,x,,5.5,,K,,zach-cohen-1965,,from-memory,");
     assertTrue(
         faults.found().stream()
             .anyMatch(f -> f.column().equals("basis") && f.expected().contains("was seen")));

@@ -40,8 +40,8 @@ class PropertyTablesTest {
 
   @Test
   void aValueWithoutSourceMustBeAProjectSettingWithAReason() {
-    inputs("a,enamel,hardness,1,2,3,GPa,,,,from_memory,");
-    inputs("a,enamel,hardness,1,2,3,GPa,,,,project_setting,");
+    inputs("a,enamel,hardness,1,2,3,GPa,,,,from-memory,");
+    inputs("a,enamel,hardness,1,2,3,GPa,,,,project-setting,");
     assertEquals(List.of("source", "note"), faults.found().stream().map(f -> f.column()).toList());
   }
 

@@ -75,7 +75,7 @@ class IsoNumberVectorTest {
   @Test
   void whatIsFromMemoryIsCalledSoInTheVectorsAndInTheExplanation() {
     for (Map<String, String> row : valid()) {
-      if (row.get("basis").equals("from_memory")) {
+      if (row.get("basis").equals("from-memory")) {
         assertTrue(
             IsoNumber.parse(row.get("input")).explain().groups().stream()
                 .map(NumberGroup::provenance)

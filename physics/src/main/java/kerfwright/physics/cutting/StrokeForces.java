@@ -56,9 +56,4 @@ public final class StrokeForces {
     double along = tangentialN * Math.cos(half);
     return againstRotation(side) ? -along : along;
   }
-
-  /** Greatest load at which a pull of this size stays controllable with this tool, N. */
-  public static double loadForPullN(double controllablePullN, double forceRatio) {
-    return controllablePullN / forceRatio;
-  }
 }

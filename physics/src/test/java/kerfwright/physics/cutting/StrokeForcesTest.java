@@ -75,9 +75,4 @@ class StrokeForcesTest {
     assertEquals(0, StrokeForces.alongTravelN(WorkSide.LEFT, 1, SLOT), 1e-12);
     assertEquals(0, StrokeForces.alongTravelN(WorkSide.RIGHT, 1, SLOT), 1e-12);
   }
-
-  @Test
-  void theLoadForAPullIsThePullOverTheForceRatio() {
-    assertEquals(0.5, StrokeForces.loadForPullN(0.25, 0.5), 1e-15);
-  }
 }

@@ -19,6 +19,7 @@ import kerfwright.physics.heat.field.HeatProbe;
 import kerfwright.physics.heat.field.HeatProblem;
 import kerfwright.physics.heat.field.HeatSeries;
 import kerfwright.physics.heat.field.HeatSolution;
+import kerfwright.physics.heat.field.RadialConduction;
 import kerfwright.physics.heat.field.Resolution;
 import org.junit.jupiter.api.Test;
 
@@ -46,6 +47,7 @@ class HeatPinnedTest {
     cavityInGradedMesh();
     dryBodyWithHeldSide();
     chosenMesh();
+    roundACanal();
     String now = String.join("\n", lines) + "\n";
     if (Boolean.getBoolean("pinned.write")) {
       Files.writeString(Path.of("src/test/resources/kerfwright/physics/heat", FILE), now);
@@ -194,5 +196,34 @@ class HeatPinnedTest {
             .solve();
     say("chosen.error", solution.errorEstimateK());
     axisymmetric("chosen", solution.series());
+  }
+
+  private void roundACanal() {
+    HeatLayer cementum = new HeatLayer(0.13, 0.5, 2000, 1200);
+    HeatLayer bone = new HeatLayer(2.3, 0.5, 1900, 1400);
+    List<HeatStretch> work =
+        List.of(
+            new HeatStretch(5.3, 4e4, 1.3, 0.6, new Coolant(60, 24), SPRAY, AIR, 0),
+            new HeatStretch(3.1, 7e4, 0.8, 0, Coolant.NONE, AIR, AIR, 0),
+            HeatStretch.pause(230, AIR));
+    bore("bore-blood", 0.55, List.of(DENTINE, cementum, bone), Face.perfused(0.4, 36), 2.0, work);
+    bore("bore-hot", 0.3, List.of(DENTINE, bone), Face.perfused(0.9, 37, 30), 1.93, work);
+    bore("bore-held", 0.8, List.of(DENTINE, cementum), Face.held(35), 0, work);
+    bore("bore-washed", 0.45, List.of(DENTINE), Face.washed(new Coolant(150, 33)), 1.9, work);
+  }
+
+  private void bore(
+      String name,
+      double radiusMm,
+      List<HeatLayer> layers,
+      Face outside,
+      double depthMm,
+      List<HeatStretch> work) {
+    HeatBody body = HeatBody.of(5, layers, 34, outside);
+    RadialConduction wall = new RadialConduction(radiusMm, body);
+    ColumnSeries series = wall.run(work, depthMm, 0.41);
+    say(name + ".steps", series.steps(), series.timesS().length, weighed(series.timesS()));
+    say(name + ".probe", weighed(series.probesC()[0]), series.peakProbesC()[0]);
+    say(name + ".wall", weighed(series.floorC()), series.peakFloorC(), wall.heatJPerM());
   }
 }

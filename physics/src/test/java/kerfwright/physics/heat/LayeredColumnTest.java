@@ -8,6 +8,7 @@ import java.util.List;
 import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.physics.heat.field.HeatMesh;
 import kerfwright.physics.heat.field.HeatSeries;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class LayeredColumnTest {
@@ -62,12 +63,14 @@ class LayeredColumnTest {
    * top). Other seeds than those used while the column was made.
    */
   @Test
+  @Tag("comparison")
   void atThePulpItStaysWithinTheStatedBoundOfTheAxisymmetricSolution() {
     withinTheBound(-1);
   }
 
   /** The same over a pulp that ends, without blood as on the bench and with it. */
   @Test
+  @Tag("comparison")
   void overPulpWithAndWithoutBloodItStaysWithinTheSameBound() {
     withinTheBound(0);
     withinTheBound(0.5);

@@ -38,6 +38,14 @@ class ThermalDoseLiteratureTest {
   void secondsAboveALimitAreCutAtTheCrossing() {
     double[] times = {0, 10, 20, 30, 40};
     double[] values = {37, 47, 47, 37, 30};
+    assertEquals(
+        10,
+        ThermalDose.secondsAbove(new double[] {0, 10, 20}, new double[] {42, 42, 43}, 42),
+        1e-12);
+    assertEquals(
+        10,
+        ThermalDose.secondsAbove(new double[] {0, 10, 20}, new double[] {43, 42, 41}, 42),
+        1e-12);
     assertEquals(5 + 10 + 5, ThermalDose.secondsAbove(times, values, 42), 1e-12);
     assertEquals(0, ThermalDose.secondsAbove(times, values, 47), 1e-12);
     assertEquals(0, ThermalDose.secondsAbove(times, values, 50), 1e-12);

@@ -1,6 +1,7 @@
 package kerfwright.planner.alike;
 
 import kerfwright.catalogue.Remark;
+import kerfwright.quantity.Identified;
 
 /**
  * One way in which a neighbour differs.
@@ -17,22 +18,12 @@ public record Difference(String code, Effect effect, Remark remark, double dista
   }
 
   /** Whether a difference matters for the cut. */
-  public enum Effect {
+  public enum Effect implements Identified {
     /** Something the wanted instrument can do cannot be done. */
-    STOPS("cannot do"),
+    STOPS,
     /** The cut comes out otherwise. */
-    CHANGES("cuts otherwise"),
+    CHANGES,
     /** Worth knowing, no effect on the cut. */
-    TOLD("good to know");
-
-    private final String label;
-
-    Effect(String label) {
-      this.label = label;
-    }
-
-    public String label() {
-      return label;
-    }
+    TOLD
   }
 }

@@ -43,11 +43,12 @@ public final class Contradictions {
     return teeth.isEmpty() || teeth.contains(tooth.toothClass().label())
         ? Optional.empty()
         : Optional.of(
-            new Contradiction(
+            Contradiction.of(
                 "procedure-for-other-teeth",
                 "procedure",
-                Message.of("fault.clash-procedure-for-other-teeth", label(procedure), label(tooth)),
-                new Fix("procedure", Procedure.CAVITY_PREPARATION.id())));
+                new Fix("procedure", Procedure.CAVITY_PREPARATION.id()),
+                label(procedure),
+                label(tooth)));
   }
 
   /** Every contradiction of a case; empty where it can be meant. */
@@ -83,24 +84,14 @@ public final class Contradictions {
     }
     Fix dead = new Fix("pulp", PulpState.NON_VITAL.id());
     if (usual.pulp().equals(PulpState.NON_VITAL.id())) {
-      add(
-          "pulp-and-procedure",
-          "pulp",
-          Message.of("fault.clash-pulp-and-procedure", procedure()),
-          dead);
+      add("pulp-and-procedure", "pulp", dead, procedure());
     }
     c.layers().stream()
         .map(Layer::material)
         .filter(m -> m.has(Trait.CANAL_FILLING) || m.has(Trait.POST))
         .findFirst()
         .filter(m -> !usual.pulp().equals(PulpState.NON_VITAL.id()))
-        .ifPresent(
-            m ->
-                add(
-                    "pulp-and-layers",
-                    "pulp",
-                    Message.of("fault.clash-pulp-and-layers", label(m)),
-                    dead));
+        .ifPresent(m -> add("pulp-and-layers", "pulp", dead, label(m)));
   }
 
   private void anUnknownCrownIsTouchedBeforeItsLayersAreKnown() {
@@ -113,14 +104,15 @@ public final class Contradictions {
       add(
           "layers-of-unknown-crown",
           "restoration",
-          Message.of("fault.clash-layers-of-unknown-crown", restoration(named)),
-          Fix.leaveOut("restoration"));
+          Fix.leaveOut("restoration"),
+          restoration(named));
     } else if (stacks.branches(named, c.procedure().id()).isEmpty()) {
       add(
           "unknown-crown-not-here",
           "restoration",
-          Message.of("fault.clash-unknown-crown-not-here", restoration(named), procedure()),
-          new Fix("restoration", stacks.firstBranch(named)));
+          new Fix("restoration", stacks.firstBranch(named)),
+          restoration(named),
+          procedure());
     }
   }
 
@@ -131,11 +123,7 @@ public final class Contradictions {
       int depth = depthOf(material);
       boolean over = material.has(Trait.CROWN) || material.has(Trait.ADHESIVE);
       if (depth >= 0 && depth < last || over && last >= 0) {
-        add(
-            "layers-not-inward",
-            "layers",
-            Message.of("fault.clash-layers-not-inward", label(material)),
-            Fix.leaveOut("layers"));
+        add("layers-not-inward", "layers", Fix.leaveOut("layers"), label(material));
         return;
       }
       last = Math.max(last, depth);
@@ -164,11 +152,9 @@ public final class Contradictions {
                 add(
                     "restoration-not-in-layers",
                     "layers",
-                    Message.of(
-                        "fault.clash-restoration-not-in-layers",
-                        restoration(named),
-                        label(Materials.packaged().get(id))),
-                    Fix.leaveOut("layers")));
+                    Fix.leaveOut("layers"),
+                    restoration(named),
+                    label(Materials.packaged().get(id))));
     if (named.equals(UsualStacks.NATURAL)) {
       c.layers().stream()
           .map(Layer::material)
@@ -179,8 +165,8 @@ public final class Contradictions {
                   add(
                       "natural-tooth-with-restoration",
                       "restoration",
-                      Message.of("fault.clash-natural-tooth-with-restoration", label(m)),
-                      Fix.leaveOut("restoration")));
+                      Fix.leaveOut("restoration"),
+                      label(m)));
     }
   }
 
@@ -188,28 +174,27 @@ public final class Contradictions {
     if (usual.fits(c.layers().stream().map(Layer::material).toList())) {
       return;
     }
-    boolean crowned =
-        c.procedure().equals(Procedure.CROWN_PREPARATION)
-            && c.layers().get(0).material().has(Trait.CROWN);
-    Fix fix =
-        crowned
-            ? new Fix("procedure", Procedure.CROWN_SECTIONING.id())
-            : c.stackFilledIn()
-                ? new Fix("restoration", usual.restoration())
-                : Fix.leaveOut("layers");
-    add(
-        "procedure-not-on-these-layers",
-        c.stackFilledIn() ? "restoration" : "layers",
-        crowned
-            ? Message.of(
-                "fault.clash-crown-still-on", procedure(), label(c.layers().get(0).material()))
-            : Message.of(
-                "fault.clash-procedure-not-on-these-layers",
-                procedure(),
-                Stream.concat(usual.holds().stream(), usual.outer().stream())
-                    .map(Contradictions::word)
-                    .toList()),
-        fix);
+    Material outer = c.layers().get(0).material();
+    if (c.procedure().equals(Procedure.CROWN_PREPARATION) && outer.has(Trait.CROWN)) {
+      add(
+          "crown-still-on",
+          c.stackFilledIn() ? "restoration" : "layers",
+          new Fix("procedure", Procedure.CROWN_SECTIONING.id()),
+          procedure(),
+          label(outer));
+      return;
+    }
+    List<Message> wanted =
+        Stream.concat(usual.holds().stream(), usual.outer().stream())
+            .map(Contradictions::word)
+            .toList();
+    if (c.stackFilledIn()) {
+      Fix fix = new Fix("restoration", usual.restoration());
+      add("procedure-not-on-these-layers", "restoration", fix, procedure(), wanted);
+    } else {
+      Fix fix = Fix.leaveOut("layers");
+      add("procedure-not-on-these-layers", "layers", fix, procedure(), wanted);
+    }
   }
 
   /** Deepest the pulp usually lies at the place of the procedure, or below a cusp. */
@@ -229,12 +214,10 @@ public final class Contradictions {
       add(
           "layers-too-thick",
           "layers",
-          Message.of(
-              "fault.clash-layers-too-thick",
-              Rounded.places(told, 1),
-              tooth(),
-              Rounded.places(most, 1)),
-          Fix.leaveOut("layers"));
+          Fix.leaveOut("layers"),
+          Rounded.places(told, 1),
+          tooth(),
+          Rounded.places(most, 1));
     }
   }
 
@@ -264,12 +247,10 @@ public final class Contradictions {
       add(
           "chamber-not-under-layers",
           "chamber",
-          Message.of(
-              "fault.clash-chamber-not-under-layers",
-              Rounded.places(chamber.below().typical().millimetres(), 1),
-              Rounded.places(low, 1),
-              Rounded.places(high, 1)),
-          Fix.leaveOut("chamber"));
+          Fix.leaveOut("chamber"),
+          Rounded.places(chamber.below().typical().millimetres(), 1),
+          Rounded.places(low, 1),
+          Rounded.places(high, 1));
     }
   }
 
@@ -281,8 +262,8 @@ public final class Contradictions {
         add(
             "bitewing-without-decay",
             "layers[" + i + "].known",
-            Message.of("fault.clash-bitewing-without-decay", label(layer.material())),
-            new Fix("layers[" + i + "].known", Known.FILM.id()));
+            new Fix("layers[" + i + "].known", Known.FILM.id()),
+            label(layer.material()));
       }
     }
   }
@@ -294,18 +275,13 @@ public final class Contradictions {
     }
     boolean there = c.layers().stream().anyMatch(l -> l.material().has(Trait.CARIOUS));
     if (!usual.lesion()) {
-      add(
-          "lesion-not-asked",
-          "lesion",
-          Message.of("fault.clash-lesion-not-asked", procedure()),
-          Fix.leaveOut("lesion"));
+      add("lesion-not-asked", "lesion", Fix.leaveOut("lesion"), procedure());
     } else if (!there && lesion.depth() != Lesion.Depth.SHALLOW) {
       add(
           "lesion-not-in-layers",
           "lesion",
-          Message.of(
-              "fault.clash-lesion-not-in-layers", Message.of("case.lesion-" + lesion.depth().id())),
-          c.stackFilledIn() ? new Fix("restoration", "carious") : Fix.leaveOut("layers"));
+          c.stackFilledIn() ? new Fix("restoration", "carious") : Fix.leaveOut("layers"),
+          Message.of("case.lesion-" + lesion.depth().id()));
     }
   }
 
@@ -315,10 +291,11 @@ public final class Contradictions {
       add(
           "intended-not-for-procedure",
           "intended",
-          Message.of("fault.clash-intended-not-for-procedure", procedure(), intended(intended)),
           usual.intended().isEmpty()
               ? Fix.leaveOut("intended")
-              : new Fix("intended", usual.intended().get(0)));
+              : new Fix("intended", usual.intended().get(0)),
+          procedure(),
+          intended(intended));
     }
   }
 
@@ -351,15 +328,13 @@ public final class Contradictions {
       add(
           "outline-larger-than-tooth",
           "outline",
-          Message.of(
-              "fault.clash-outline-larger-than-tooth",
-              Rounded.places(length, 1),
-              Rounded.places(width, 1),
-              tooth(),
-              Rounded.places(wide, 1),
-              Rounded.places(deep, 1),
-              Rounded.places(height, 1)),
-          Fix.leaveOut("outline"));
+          Fix.leaveOut("outline"),
+          Rounded.places(length, 1),
+          Rounded.places(width, 1),
+          tooth(),
+          Rounded.places(wide, 1),
+          Rounded.places(deep, 1),
+          Rounded.places(height, 1));
     }
   }
 
@@ -367,8 +342,8 @@ public final class Contradictions {
     return UsualOpening.crown(name, c.tooth()).map(Length::millimetres).orElse(0.0);
   }
 
-  private void add(String code, String field, Message message, Fix fix) {
-    found.add(new Contradiction(code, field, message, fix));
+  private void add(String what, String field, Fix fix, Object... values) {
+    found.add(Contradiction.of(what, field, fix, values));
   }
 
   private Message procedure() {

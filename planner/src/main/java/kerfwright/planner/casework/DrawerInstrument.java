@@ -1,6 +1,7 @@
 package kerfwright.planner.casework;
 
 import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.quantity.Identified;
 
 /**
  * One physical instrument of the practice as it stands now.
@@ -14,20 +15,10 @@ import kerfwright.catalogue.instrument.InstrumentProperties;
 public record DrawerInstrument(
     String id, InstrumentProperties properties, int uses, int sterilisations, State state) {
   /** Where an instrument is in its round. */
-  public enum State {
-    CLEAN("clean"),
-    USED("used"),
-    IN_REPROCESSING("in-reprocessing"),
-    WITHDRAWN("withdrawn");
-
-    private final String id;
-
-    State(String id) {
-      this.id = id;
-    }
-
-    public String id() {
-      return id;
-    }
+  public enum State implements Identified {
+    CLEAN,
+    USED,
+    IN_REPROCESSING,
+    WITHDRAWN;
   }
 }

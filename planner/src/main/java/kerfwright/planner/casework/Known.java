@@ -4,38 +4,29 @@ import java.util.Arrays;
 import java.util.List;
 import kerfwright.catalogue.stack.Readings;
 import kerfwright.catalogue.stack.Readings.Reading;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
 import org.jspecify.annotations.Nullable;
 
 /** How a thickness is known; it decides how far the true one may lie from it. */
-public enum Known {
+public enum Known implements Identified {
   /** Read between two clear edges on a parallel radiograph. */
-  FILM("film"),
+  FILM,
   /** Dentine left under proximal decay, read on a bitewing: the true one is thinner. */
-  BITEWING("bitewing"),
+  BITEWING,
   /** Measured on the piece, with a gauge. */
-  MEASURED("measured"),
+  MEASURED,
   /** The usual thickness as published. */
-  USUAL("usual"),
+  USUAL,
   /** Given with a low and a high end of its own. */
-  RANGE("range");
+  RANGE;
 
   /**
    * An error never takes more than half of a thickness away, nor doubles it: a film of cement is
    * thinner than the error of a radiograph (project setting).
    */
   private static final double MOST_OFF = 2;
-
-  private final String id;
-
-  Known(String id) {
-    this.id = id;
-  }
-
-  public String id() {
-    return id;
-  }
 
   /** Ids a case may give; a range says by itself that it is one. */
   public static List<String> ids() {
@@ -50,8 +41,8 @@ public enum Known {
    */
   public Range<Length> around(Length told, @Nullable Range<Length> published) {
     return switch (this) {
-      case FILM, MEASURED -> within(told, Readings.packaged().get(id).typical());
-      case BITEWING -> share(told, Readings.packaged().get(id));
+      case FILM, MEASURED -> within(told, Readings.packaged().get(id()).typical());
+      case BITEWING -> share(told, Readings.packaged().get(id()));
       case USUAL -> published == null ? FILM.around(told, null) : holding(told, published);
       case RANGE -> Range.exactly(told);
     };

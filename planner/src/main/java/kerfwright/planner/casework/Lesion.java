@@ -2,7 +2,7 @@ package kerfwright.planner.casework;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,14 +14,10 @@ import org.jspecify.annotations.Nullable;
  */
 public record Lesion(Depth depth, Activity activity, @Nullable Texture texture) {
   /** Outer, middle or inner third of the dentine. */
-  public enum Depth {
+  public enum Depth implements Identified {
     SHALLOW,
     MODERATE,
     DEEP;
-
-    public String id() {
-      return name().toLowerCase(Locale.ROOT);
-    }
 
     public static List<String> ids() {
       return Arrays.stream(values()).map(Depth::id).toList();
@@ -29,13 +25,9 @@ public record Lesion(Depth depth, Activity activity, @Nullable Texture texture) 
   }
 
   /** Whether decay goes on. */
-  public enum Activity {
+  public enum Activity implements Identified {
     ACTIVE,
     ARRESTED;
-
-    public String id() {
-      return name().toLowerCase(Locale.ROOT);
-    }
 
     public static List<String> ids() {
       return Arrays.stream(values()).map(Activity::id).toList();
@@ -43,15 +35,11 @@ public record Lesion(Depth depth, Activity activity, @Nullable Texture texture) 
   }
 
   /** Hardness of the dentine as the trade grades it by feel. */
-  public enum Texture {
+  public enum Texture implements Identified {
     SOFT,
     LEATHERY,
     FIRM,
     HARD;
-
-    public String id() {
-      return name().toLowerCase(Locale.ROOT);
-    }
 
     public static List<String> ids() {
       return Arrays.stream(values()).map(Texture::id).toList();

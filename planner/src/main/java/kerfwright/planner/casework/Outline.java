@@ -1,5 +1,6 @@
 package kerfwright.planner.casework;
 
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.Length;
 
 /**
@@ -12,24 +13,18 @@ import kerfwright.quantity.Length;
  */
 public record Outline(Shape shape, Length length, Length width) {
   /** Shapes of an outline. */
-  public enum Shape {
-    ELLIPSE("ellipse", true),
-    CIRCLE("circle", true),
-    RECTANGLE("rectangle", true),
-    SLOT("slot", true),
-    BAND("band", false),
-    PATCH("patch", false);
+  public enum Shape implements Identified {
+    ELLIPSE(true),
+    CIRCLE(true),
+    RECTANGLE(true),
+    SLOT(true),
+    BAND(false),
+    PATCH(false);
 
-    private final String id;
     private final boolean walled;
 
-    Shape(String id, boolean walled) {
-      this.id = id;
+    Shape(boolean walled) {
       this.walled = walled;
-    }
-
-    public String id() {
-      return id;
     }
 
     /** True where the head has to fit between walls. */

@@ -1,6 +1,5 @@
 package kerfwright.planner.casework;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import kerfwright.catalogue.operation.Asked;
@@ -12,6 +11,7 @@ import kerfwright.catalogue.size.UsualOutline;
 import kerfwright.catalogue.size.UsualSizes;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.quantity.Basis;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
@@ -54,11 +54,7 @@ final class UsualOpening {
   }
 
   private static Outline outline(UsualOutline usual) {
-    Outline.Shape shape =
-        Arrays.stream(Outline.Shape.values())
-            .filter(one -> one.id().equals(usual.shape()))
-            .findFirst()
-            .orElseThrow();
+    Outline.Shape shape = Identified.of(Outline.Shape.class, usual.shape()).orElseThrow();
     return new Outline(shape, usual.length(), usual.width());
   }
 

@@ -1,14 +1,14 @@
 package kerfwright.planner.evidence;
 
-import java.util.Locale;
 import kerfwright.catalogue.evidence.CaseLists;
 import kerfwright.catalogue.evidence.ConditionKind;
 import kerfwright.catalogue.evidence.EvidenceCase;
 import kerfwright.catalogue.evidence.EvidenceRow;
 import kerfwright.catalogue.evidence.SetUp;
+import kerfwright.quantity.Identified;
 
 /** Whether a case counts, and why not. */
-public enum Standing {
+public enum Standing implements Identified {
   /** No constant rests on its source, and it could fail. */
   COUNTED,
   /** A constant rests on its source. */
@@ -17,11 +17,6 @@ public enum Standing {
   BY_CONSTRUCTION,
   /** Load or time is neither told nor drawn: the figure is compared, and counts for nothing. */
   CONDITIONS_UNTOLD;
-
-  /** The word the answers use. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 
   static Standing of(EvidenceCase asked) {
     if (CaseLists.packaged().byConstruction().containsKey(asked.id())) {

@@ -150,9 +150,4 @@ public record Summary(
   public double scatterShare() {
     return byStudy.stream().mapToDouble(Study::scatterInside).average().orElse(Double.NaN);
   }
-
-  /** Share of counted figures inside their intervals, directions left out. */
-  public double intervalShare() {
-    return intervals == 0 ? Double.NaN : (double) intervalsMet / intervals;
-  }
 }

@@ -49,7 +49,7 @@ public final class Words {
 
   /** "friction grip carbide bur with 4 to 8 blades": what to ask for in a shop. */
   public static Message ordinary(InstrumentProperties what) {
-    Message shank = Message.of("label.shank-" + what.shank().name().toLowerCase(Locale.ROOT));
+    Message shank = Message.of("label.shank-" + what.shank().id());
     Message kind = kind(what.kind());
     Integer blades = what.blades();
     if (what.grit() != null) {

@@ -2,6 +2,7 @@ package kerfwright.planner.heat;
 
 import kerfwright.catalogue.limit.SafetyLimits;
 import kerfwright.planner.plan.Estimate;
+import kerfwright.quantity.Identified;
 
 /** The heat at the outer surface of a root: computed, or not computed with the reason. */
 public sealed interface RootHeat {
@@ -12,7 +13,7 @@ public sealed interface RootHeat {
   double LIMIT_K = SafetyLimits.packaged().boneTemperature().celsius() - BODY_C;
 
   /** Why there is no figure. */
-  enum Reason {
+  enum Reason implements Identified {
     /** Neither was the wall told nor does the catalogue know a usual one for the tooth. */
     WALL_NOT_KNOWN,
     /** Nothing is cut. */

@@ -1,9 +1,9 @@
 package kerfwright.planner.plan;
 
-import java.util.Locale;
+import kerfwright.quantity.Identified;
 
 /** How the rise at the pulp wall stands against the screening limit; none of it means harmless. */
-public enum PulpBand {
+public enum PulpBand implements Identified {
   /** The whole band stays below the screen. */
   BELOW,
   /** Its upper end passes the screen. */
@@ -17,10 +17,5 @@ public enum PulpBand {
       return PASSES;
     }
     return riseK.high() >= limitK ? MAY_PASS : BELOW;
-  }
-
-  /** The word the answers use. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -1,19 +1,14 @@
 package kerfwright.planner.plan;
 
 import kerfwright.catalogue.operation.Task;
+import kerfwright.quantity.Identified;
 
 /** What a step is for, in the four words of the contract. */
-public enum Purpose {
-  BULK("bulk"),
-  APPROACH("approach"),
-  FINISH("finish"),
-  POLISH("polish");
-
-  private final String id;
-
-  Purpose(String id) {
-    this.id = id;
-  }
+public enum Purpose implements Identified {
+  BULK,
+  APPROACH,
+  FINISH,
+  POLISH;
 
   /** The word for a task. */
   public static Purpose of(Task task) {
@@ -24,9 +19,5 @@ public enum Purpose {
       case INSPECT, OPEN, OUTLINE, BULK, SLOT, GROOVE, REDUCE, PLANE, FINISH_LINE, DEROOF, REFINE ->
           BULK;
     };
-  }
-
-  public String id() {
-    return id;
   }
 }

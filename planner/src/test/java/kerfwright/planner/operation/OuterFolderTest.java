@@ -26,22 +26,22 @@ class OuterFolderTest {
           + "least_seconds,least_chair_s,most_chair_s,says,sources,locator,basis,confidence,note\n";
   private static final String LOOK =
       "fissure-sealing.look,1,inspect,any,,none,,,,,,,,,,,,,,,,,,,none,,,,,none,,,,,,,,"
-          + "common-practice,,common_practice,medium,\n";
+          + "common-practice,,common-practice,medium,\n";
   private static final String OPEN =
       "fissure-sealing.open-fissure,2,outline,enamel,enamel,groove,occlusal,"
           + "from = 0; to = 0.3; volume = n*L*0.5*(to - from); n = 2; length = n*L,"
           + "diamond,needle,fine,,,,0.4,0.8,,,,speed-increasing,40000,160000,0.1,0.5,spray,50,,,,"
-          + "pulp-wall,,,,,,,to,common-practice,,common_practice,medium,\n";
+          + "pulp-wall,,,,,,,to,common-practice,,common-practice,medium,\n";
   private static final String SMOOTH =
       "fissure-sealing.smooth-fissure,3,finish,enamel,enamel,sweep,occlusal,"
           + "area = 2*L*0.5; passes = 2,diamond,flame,extra-fine,,,,0.8,1.2,,,,speed-increasing,"
-          + "20000,100000,0.1,0.3,spray,,,,,pulp-wall,,,,,,,,common-practice,,common_practice,"
+          + "20000,100000,0.1,0.3,spray,,,,,pulp-wall,,,,,,,,common-practice,,common-practice,"
           + "medium,\n";
   private static final String VARIANTS =
       "id,variant,procedure,teeth,restorations,outer,holds,intended,lesion,pulp,sources,locator,"
           + "basis,confidence,note\n"
           + "sealing,fissure-sealing,fissure-sealing,premolar; molar,,enamel,,,,,common-practice,,"
-          + "common_practice,medium,\n";
+          + "common-practice,medium,\n";
 
   @TempDir Path folder;
 

@@ -1,9 +1,8 @@
 package kerfwright.practice.chairside;
 
 import java.time.Instant;
-import java.util.Arrays;
-import java.util.Optional;
 import java.util.UUID;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,32 +28,18 @@ public record RunEvent(
     String by,
     Instant at) {
   /** What may happen. */
-  public enum What {
-    BLUNT("blunt"),
-    BROKEN("broken"),
-    PIECES_MISSING("pieces-missing"),
-    DROPPED("dropped"),
-    NOT_HERE("not-here"),
-    SEEN("seen"),
-    BLEEDING("bleeding"),
-    EXPOSURE("exposure"),
-    PERFORATION("perforation"),
-    FRACTURE("fracture"),
-    FINISHED("finished");
-
-    private final String id;
-
-    What(String id) {
-      this.id = id;
-    }
-
-    public String id() {
-      return id;
-    }
-
-    public static Optional<What> byId(String id) {
-      return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
-    }
+  public enum What implements Identified {
+    BLUNT,
+    BROKEN,
+    PIECES_MISSING,
+    DROPPED,
+    NOT_HERE,
+    SEEN,
+    BLEEDING,
+    EXPOSURE,
+    PERFORATION,
+    FRACTURE,
+    FINISHED;
   }
 
   public RunEvent {

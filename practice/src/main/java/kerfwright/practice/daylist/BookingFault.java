@@ -2,6 +2,7 @@ package kerfwright.practice.daylist;
 
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.quantity.Identified;
 
 /**
  * Why a day list cannot be as it is.
@@ -13,21 +14,11 @@ import java.util.List;
 public record BookingFault(Kind kind, Booking booking, String other) {
 
   /** What can be wrong with a list. */
-  public enum Kind {
-    OVERLAPS("overlaps"),
-    OUTSIDE_HOURS("outside-hours"),
-    NO_LENGTH("no-length"),
-    NO_CHAIR("no-chair");
-
-    private final String id;
-
-    Kind(String id) {
-      this.id = id;
-    }
-
-    public String id() {
-      return id;
-    }
+  public enum Kind implements Identified {
+    OVERLAPS,
+    OUTSIDE_HOURS,
+    NO_LENGTH,
+    NO_CHAIR;
   }
 
   /** Every fault of a list. */

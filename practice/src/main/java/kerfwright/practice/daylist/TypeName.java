@@ -28,7 +28,7 @@ public final class TypeName {
     String words =
         String.join(" ", p.kind().id(), how, p.shape().label())
             + String.format(Locale.ROOT, " %03.0f", p.headDiameter().millimetres() * 10)
-            + (p.shank() == ShankType.FG ? "" : " " + p.shank().name().toLowerCase(Locale.ROOT))
+            + (p.shank() == ShankType.FG ? "" : " " + p.shank().id())
             + (p.overallLength().millimetres() > usualMm(p.shank()) ? " long" : "");
     return words.trim().replaceAll("[^a-z0-9]+", "-");
   }

@@ -1,13 +1,14 @@
 package kerfwright.practice.drawer;
 
 import java.util.UUID;
+import kerfwright.quantity.Identified;
 
 /** Someone else was quicker; nothing was written. */
 public final class DrawerConflict extends Exception {
   private static final long serialVersionUID = 1L;
 
   /** What stood in the way. */
-  public enum Kind {
+  public enum Kind implements Identified {
     CHANGED_MEANWHILE,
     LABEL_TAKEN
   }

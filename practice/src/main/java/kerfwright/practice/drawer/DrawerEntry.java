@@ -2,6 +2,7 @@ package kerfwright.practice.drawer;
 
 import java.time.Instant;
 import java.util.UUID;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,7 +28,7 @@ public record DrawerEntry(
     @Nullable UUID undoes) {
 
   /** Kinds of change; those by record and loads are taken back there, not in the drawer. */
-  public enum What {
+  public enum What implements Identified {
     ADDED,
     MOVED,
     EDITED,

@@ -1,44 +1,23 @@
 package kerfwright.practice.drawer;
 
-import java.util.Arrays;
 import java.util.EnumSet;
-import java.util.Optional;
 import java.util.Set;
+import kerfwright.quantity.Identified;
 
 /**
  * Where an instrument is in its round. The moves follow common practice of reprocessing: nothing
  * used becomes clean but through cleaning and a released load.
  */
-public enum InstrumentState {
-  CLEAN("clean", "clean"),
-  ON_TRAY("on-tray", "on tray"),
-  USED("used", "used"),
-  CLEANING("cleaning", "cleaning"),
-  IN_LOAD("in-load", "in load"),
-  QUARANTINE("quarantine", "quarantine"),
-  WITHDRAWN("withdrawn", "withdrawn");
+public enum InstrumentState implements Identified {
+  CLEAN,
+  ON_TRAY,
+  USED,
+  CLEANING,
+  IN_LOAD,
+  QUARANTINE,
+  WITHDRAWN;
 
   private static final Set<InstrumentState> REPROCESSING = EnumSet.of(CLEANING, IN_LOAD);
-
-  private final String id;
-  private final String label;
-
-  InstrumentState(String id, String label) {
-    this.id = id;
-    this.label = label;
-  }
-
-  public String id() {
-    return id;
-  }
-
-  public String label() {
-    return label;
-  }
-
-  public static Optional<InstrumentState> byId(String id) {
-    return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
-  }
 
   /** True where it may be used on a patient. */
   public boolean ready() {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.quantity.Identified;
 
 /**
  * What the practice's own labels carry: KFW, one letter for the kind, and the id in 26 signs of
@@ -20,7 +21,7 @@ public record OwnCode(Kind kind, UUID id) {
   private static final int LENGTH = 26;
 
   /** Kinds of things with a label. */
-  public enum Kind {
+  public enum Kind implements Identified {
     INSTRUMENT('A'),
     POUCH('P'),
     TRAY('T'),

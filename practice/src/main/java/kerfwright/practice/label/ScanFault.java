@@ -1,5 +1,7 @@
 package kerfwright.practice.label;
 
+import kerfwright.quantity.Identified;
+
 /**
  * Why a scanned text cannot be read.
  *
@@ -12,7 +14,7 @@ package kerfwright.practice.label;
 public record ScanFault(Kind kind, int at, String element, String found, String expected) {
 
   /** What may be wrong. */
-  public enum Kind {
+  public enum Kind implements Identified {
     EMPTY,
     TOO_MUCH,
     SYMBOLOGY,

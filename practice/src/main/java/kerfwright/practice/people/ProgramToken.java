@@ -1,9 +1,8 @@
 package kerfwright.practice.people;
 
 import java.time.Instant;
-import java.util.Arrays;
-import java.util.Optional;
 import java.util.UUID;
+import kerfwright.quantity.Identified;
 
 /**
  * What a program shows instead of a sign-in.
@@ -20,24 +19,10 @@ public record ProgramToken(
     UUID id, String name, Scope scope, String hash, String madeBy, Instant made, Instant ends) {
 
   /** What a token opens; nothing else. */
-  public enum Scope {
+  public enum Scope implements Identified {
     /** Plans computed from a case. */
-    PLAN("plan"),
+    PLAN,
     /** The list of what is to be ordered. */
-    ORDER("order");
-
-    private final String id;
-
-    Scope(String id) {
-      this.id = id;
-    }
-
-    public String id() {
-      return id;
-    }
-
-    public static Optional<Scope> byId(String id) {
-      return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
-    }
+    ORDER;
   }
 }

@@ -1,11 +1,10 @@
 package kerfwright.practice.people;
 
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import kerfwright.practice.record.ChainCheck;
+import kerfwright.quantity.Identified;
 
 /** Who saw, exported and changed what: one chain, only ever added to. */
 public interface Trail {
@@ -22,28 +21,14 @@ public interface Trail {
   ChainCheck check();
 
   /** What somebody did. */
-  enum Act {
-    SIGNED_IN("signed-in"),
-    SWITCHED("switched"),
-    SIGN_IN_REFUSED("sign-in-refused"),
-    SAW("saw"),
-    EXPORTED("exported"),
-    CHANGED("changed"),
-    REFUSED("refused");
-
-    private final String id;
-
-    Act(String id) {
-      this.id = id;
-    }
-
-    public String id() {
-      return id;
-    }
-
-    public static Optional<Act> byId(String id) {
-      return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
-    }
+  enum Act implements Identified {
+    SIGNED_IN,
+    SWITCHED,
+    SIGN_IN_REFUSED,
+    SAW,
+    EXPORTED,
+    CHANGED,
+    REFUSED;
   }
 
   /**

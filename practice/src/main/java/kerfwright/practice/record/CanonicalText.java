@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
 import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -140,7 +141,8 @@ public final class CanonicalText {
     List<Remark> remarks = new ArrayList<>();
     for (String one : lines.getOrDefault("remark", List.of())) {
       List<String> words = List.of(one.split(" ", -1));
-      Remark.Kind kind = Remark.Kind.byId(words.get(0)).orElseThrow(() -> broken("remark " + one));
+      Remark.Kind kind =
+          Identified.of(Remark.Kind.class, words.get(0)).orElseThrow(() -> broken("remark " + one));
       remarks.add(new Remark(kind, words.subList(1, words.size())));
     }
     return new RecordEntry(

@@ -1,6 +1,7 @@
 package kerfwright.practice.record;
 
 import java.util.function.LongConsumer;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,7 +14,7 @@ public record ChainCheck(Chain sound, @Nullable Break broken) {
   private static final int TOLD_EVERY = 1000;
 
   /** In what way a chain breaks. */
-  public enum Kind {
+  public enum Kind implements Identified {
     /** An entry is missing here. */
     MISSING,
     /** The text of this entry, or its hash, was changed. */

@@ -1,6 +1,7 @@
 package kerfwright.practice.record;
 
 import java.util.Optional;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Logged(@Nullable RecordEntry entry, @Nullable Refusal refusal, boolean before) {
   /** Why nothing was written. */
-  public enum Refusal {
+  public enum Refusal implements Identified {
     /** The drawer knows no such instrument. */
     UNKNOWN_INSTRUMENT,
     /** This id stands for another statement. */

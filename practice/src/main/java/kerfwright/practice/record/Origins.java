@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /** Tells which steriliser load an instrument came out of. */
@@ -29,7 +30,7 @@ public interface Origins {
   Optional<Pouched> pouch(String code, UUID item);
 
   /** How a load stands. */
-  enum Standing {
+  enum Standing implements Identified {
     RUNNING,
     RELEASED,
     FAILED

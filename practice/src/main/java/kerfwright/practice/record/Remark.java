@@ -1,9 +1,8 @@
 package kerfwright.practice.record;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
+import kerfwright.quantity.Identified;
 
 /**
  * Something that should not have been so, written beside a use: the record tells what happened and
@@ -14,47 +13,33 @@ import java.util.Optional;
  */
 public record Remark(Kind kind, List<String> arguments) {
   /** Kinds of remark. */
-  public enum Kind {
+  public enum Kind implements Identified {
     /** The instrument was not ready; argument: id of its state. */
-    NOT_READY("not-ready"),
+    NOT_READY,
     /** It was used on another case and not reprocessed since; argument: that case. */
-    ANOTHER_CASE("another-case"),
+    ANOTHER_CASE,
     /** It is for single use and was used before. */
-    SINGLE_USE_AGAIN("single-use-again"),
+    SINGLE_USE_AGAIN,
     /** It had been taken out of the drawer as an entry by mistake. */
-    NOT_IN_DRAWER("not-in-drawer"),
+    NOT_IN_DRAWER,
     /** Its load was not released when it was used; argument: name of the load. */
-    LOAD_NOT_RELEASED("load-not-released"),
+    LOAD_NOT_RELEASED,
     /** Its load failed; argument: name of the load. */
-    LOAD_FAILED("load-failed"),
+    LOAD_FAILED,
     /** The shelf life of its pouch was over; argument: last day. */
-    POUCH_EXPIRED("pouch-expired"),
+    POUCH_EXPIRED,
     /** The pouch named is not known; argument: its code. */
-    POUCH_UNKNOWN("pouch-unknown"),
+    POUCH_UNKNOWN,
     /** It is not among the contents of the pouch named; argument: its code. */
-    NOT_IN_POUCH("not-in-pouch"),
+    NOT_IN_POUCH,
     /** Set faster than the maker allows; arguments: set and greatest speed, per minute. */
-    TOO_FAST("too-fast"),
+    TOO_FAST,
     /** Whoever reported it is none of the practice's people; argument: initials. */
-    UNKNOWN_PERSON("unknown-person"),
+    UNKNOWN_PERSON,
     /** Something of the handpiece, not the instrument; arguments: id of the kind, its arguments. */
-    HANDPIECE("handpiece"),
+    HANDPIECE,
     /** The device's clock is ahead of this machine's. */
-    CLOCK_AHEAD("clock-ahead");
-
-    private final String id;
-
-    Kind(String id) {
-      this.id = id;
-    }
-
-    public String id() {
-      return id;
-    }
-
-    static Optional<Kind> byId(String id) {
-      return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
-    }
+    CLOCK_AHEAD;
   }
 
   public Remark {
@@ -76,7 +61,7 @@ public record Remark(Kind kind, List<String> arguments) {
     return kind != Kind.HANDPIECE
         ? this
         : new Remark(
-            Kind.byId(arguments.get(0)).orElseThrow(), arguments.subList(1, arguments.size()));
+            Identified.of(Kind.class, arguments.get(0)).orElseThrow(), arguments.subList(1, arguments.size()));
   }
 
   static Remark of(Kind kind, String... arguments) {

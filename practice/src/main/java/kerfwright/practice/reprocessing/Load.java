@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Stream;
+import kerfwright.quantity.Identified;
 
 /**
  * One load of a steriliser.
@@ -35,20 +36,10 @@ public record Load(
     List<Pouch> pouches,
     List<LoadEvent> events) {
   /** Where a load stands. It is released or failed by a person, and a released one may fail yet. */
-  public enum State {
-    RUNNING("running"),
-    RELEASED("released"),
-    FAILED("failed");
-
-    private final String id;
-
-    State(String id) {
-      this.id = id;
-    }
-
-    public String id() {
-      return id;
-    }
+  public enum State implements Identified {
+    RUNNING,
+    RELEASED,
+    FAILED;
   }
 
   public Load {

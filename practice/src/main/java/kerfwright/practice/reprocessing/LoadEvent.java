@@ -1,6 +1,7 @@
 package kerfwright.practice.reprocessing;
 
 import java.time.Instant;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,7 +22,7 @@ public record LoadEvent(
     Indicator.@Nullable Result result,
     String note) {
   /** Kinds of events. */
-  public enum What {
+  public enum What implements Identified {
     STARTED,
     READ,
     RELEASED,

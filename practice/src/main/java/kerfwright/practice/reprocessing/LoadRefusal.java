@@ -1,6 +1,7 @@
 package kerfwright.practice.reprocessing;
 
 import java.util.List;
+import kerfwright.quantity.Identified;
 
 /**
  * Why something is not done with a load.
@@ -10,7 +11,7 @@ import java.util.List;
  */
 public record LoadRefusal(Kind kind, List<String> arguments) {
   /** Kinds of refusal. */
-  public enum Kind {
+  public enum Kind implements Identified {
     /** Nothing was put into it. */
     EMPTY,
     /** The steriliser is none of the practice's; argument: its name. */

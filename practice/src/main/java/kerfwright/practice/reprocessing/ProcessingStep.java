@@ -4,34 +4,29 @@ import java.util.List;
 import java.util.stream.Stream;
 import kerfwright.catalogue.reprocessing.ReprocessingFigure;
 import kerfwright.catalogue.reprocessing.ReprocessingFigures;
+import kerfwright.quantity.Identified;
 
 /**
  * A step of reprocessing, in its order. Minutes the practice has not set come from the figure of
  * that step, its high end, because nothing is ready too late by it; a step left out has 0 minutes.
  */
-public enum ProcessingStep {
-  SOAK("soak", "step-minutes-1", true),
-  ULTRASONIC("ultrasonic", "step-minutes-8", true),
-  WASHER("washer", "step-minutes-2", false),
-  RINSE("rinse", "step-minutes-3", true),
-  DRY("dry", "step-minutes-4", true),
-  INSPECT("inspect", "step-minutes-5", true),
-  POUCH("pouch", "step-minutes-6", true),
-  CYCLE("cycle", "step-minutes-10", true),
-  COOL("cool", "step-minutes-7", true);
+public enum ProcessingStep implements Identified {
+  SOAK("step-minutes-1", true),
+  ULTRASONIC("step-minutes-8", true),
+  WASHER("step-minutes-2", false),
+  RINSE("step-minutes-3", true),
+  DRY("step-minutes-4", true),
+  INSPECT("step-minutes-5", true),
+  POUCH("step-minutes-6", true),
+  CYCLE("step-minutes-10", true),
+  COOL("step-minutes-7", true);
 
-  private final String id;
   private final String figure;
   private final boolean usual;
 
-  ProcessingStep(String id, String figure, boolean usual) {
-    this.id = id;
+  ProcessingStep(String figure, boolean usual) {
     this.figure = figure;
     this.usual = usual;
-  }
-
-  public String id() {
-    return id;
   }
 
   /** True for a step before the load. */
@@ -63,6 +58,6 @@ public enum ProcessingStep {
    * not given its cycles apart.
    */
   public String setting() {
-    return "reprocessing." + id + "-min";
+    return "reprocessing." + id() + "-min";
   }
 }

@@ -13,6 +13,7 @@ import kerfwright.practice.setting.Person;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.StaffRole;
 import kerfwright.practice.setting.SteriliserSetting;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -99,7 +100,7 @@ public record ReprocessingSetting(
     }
     Set<StaffRole> roles = EnumSet.noneOf(StaffRole.class);
     for (String one : named.split(" ")) {
-      StaffRole.byId(one).ifPresent(roles::add);
+      Identified.of(StaffRole.class, one).ifPresent(roles::add);
     }
     return roles;
   }

@@ -3,6 +3,7 @@ package kerfwright.practice.restock;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,7 +51,7 @@ public record ArticleNeed(
   }
 
   /** Why something should be bought, or should be looked at. */
-  public enum Reason {
+  public enum Reason implements Identified {
     /** A planned day lacks it, and somebody put it on the list. */
     WISHED,
     /** Fewer uses are left than the weeks ahead take. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kerfwright.quantity.Identified;
 
 /**
  * Somebody of the practice, by initials alone.
@@ -31,7 +32,7 @@ public record Person(String initials, StaffRole role) {
     List<Person> people = new ArrayList<>();
     for (Map.Entry<String, String> one : settings.values().entrySet()) {
       if (one.getKey().startsWith(PREFIX)) {
-        StaffRole.byId(one.getValue())
+        Identified.of(StaffRole.class, one.getValue())
             .ifPresent(
                 role -> people.add(new Person(one.getKey().substring(PREFIX.length()), role)));
       }

@@ -1,11 +1,11 @@
 package kerfwright.practice.teaching;
 
-import java.util.Locale;
 import java.util.Random;
 import java.util.function.Function;
+import kerfwright.quantity.Identified;
 
 /** Kinds of questions, each with what makes its puzzles. */
-public enum Kind {
+public enum Kind implements Identified {
   SHAPE(Topic.INSTRUMENTS, LookPuzzles::shape),
   GRIT_RING(Topic.INSTRUMENTS, LookPuzzles::ring),
   GRIT_GRAIN(Topic.INSTRUMENTS, LookPuzzles::grain),
@@ -38,10 +38,6 @@ public enum Kind {
 
   public Topic topic() {
     return topic;
-  }
-
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   Puzzle.Posed pose(Level level, Random random) {

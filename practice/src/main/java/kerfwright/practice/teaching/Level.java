@@ -1,15 +1,13 @@
 package kerfwright.practice.teaching;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.Random;
+import kerfwright.quantity.Identified;
 
 /** How hard a question is: how near the wrong answers lie to the right one. */
-public enum Level {
+public enum Level implements Identified {
   EASY(2.0 / 3, 1),
   MEDIUM(1.0 / 4, 3.0 / 4),
   HARD(0, 1.0 / 3);
@@ -20,14 +18,6 @@ public enum Level {
   Level(double from, double to) {
     this.from = from;
     this.to = to;
-  }
-
-  public String id() {
-    return name().toLowerCase(Locale.ROOT);
-  }
-
-  public static Optional<Level> byId(String id) {
-    return Arrays.stream(values()).filter(level -> level.id().equals(id)).findFirst();
   }
 
   /** Some of those sorted from near to far: the nearest third, the middle half, the far third. */

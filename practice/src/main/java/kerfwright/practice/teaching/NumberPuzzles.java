@@ -142,7 +142,7 @@ final class NumberPuzzles {
   }
 
   private static Message shankWords(ShankType type) {
-    return Message.of("label.shank-" + type.name().toLowerCase(java.util.Locale.ROOT));
+    return Message.of("label.shank-" + type.id());
   }
 
   /** Which shank a group of three digits names. */

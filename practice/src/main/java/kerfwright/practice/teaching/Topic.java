@@ -1,9 +1,9 @@
 package kerfwright.practice.teaching;
 
-import java.util.Locale;
+import kerfwright.quantity.Identified;
 
 /** What a question is about; results are told by it. */
-public enum Topic {
+public enum Topic implements Identified {
   INSTRUMENTS,
   NUMBERS,
   LAYERS,
@@ -12,8 +12,4 @@ public enum Topic {
   HEAT,
   REPROCESSING,
   OWN;
-
-  public String id() {
-    return name().toLowerCase(Locale.ROOT);
-  }
 }

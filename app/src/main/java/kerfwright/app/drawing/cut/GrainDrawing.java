@@ -11,6 +11,7 @@ import kerfwright.app.drawing.Type;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.material.Material;
 import kerfwright.physics.cutting.GrainMark;
+import kerfwright.quantity.Identified;
 
 /**
  * One grain in section to scale: its tip is the cone the model's load law means, its depth, the
@@ -20,7 +21,7 @@ import kerfwright.physics.cutting.GrainMark;
  */
 public final class GrainDrawing {
   /** What is seen. */
-  public enum Phase {
+  public enum Phase implements Identified {
     TOUCHES,
     PRESSED,
     CRACKED,
@@ -61,7 +62,7 @@ public final class GrainDrawing {
 
   public static String draw(
       Say say, String id, Material layer, GrainMark mark, double windowUm, Phase phase) {
-    String about = "drawn.grain-" + phase.name().toLowerCase(java.util.Locale.ROOT);
+    String about = "drawn.grain-" + phase.id();
     Svg svg = Svg.image(id, WIDTH, HEIGHT, say.at("drawn.grain-title"), say.at(about));
     GrainDrawing drawing = new GrainDrawing(say, svg, mark, WIDTH / windowUm);
     drawing.layer(layer);

@@ -81,12 +81,7 @@ record LayerKey(Say say, StripScale scale, double width, boolean sized) {
       names.add(
           new Name(
               scale.bottom() + StripScale.PULP / 2,
-              Lines.of(
-                  say,
-                  say.at(
-                      "drawn.section-pulp-"
-                          + state.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')),
-                  LETTERS),
+              Lines.of(say, say.at("drawn.section-pulp-" + state.id()), LETTERS),
               ""));
     }
     return names;

@@ -1,7 +1,6 @@
 package kerfwright.app.drawing.strip;
 
 import java.util.List;
-import java.util.Locale;
 import kerfwright.app.drawing.Anchor;
 import kerfwright.app.drawing.Figures;
 import kerfwright.app.drawing.Hatch;
@@ -107,7 +106,7 @@ record StageDrawing(Say say, StripScale scale, AtWork work) {
         double y = scale.side() ? StripScale.HEAD : from;
         double wide = scale.side() ? thick : scale.width() - 1;
         double high = scale.side() ? scale.bottom() - y : thick;
-        String group = material.group().name().toLowerCase(Locale.ROOT);
+        String group = material.group().id();
         svg.rect(x, y, wide, high, Hatch.ground(material), "layer", group);
         String lines = hatch.path(x, y, wide, high, turned);
         if (!lines.isEmpty()) {

@@ -12,6 +12,7 @@ import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.chairside.CutRun;
 import kerfwright.practice.chairside.CutRuns;
 import kerfwright.practice.chairside.RunEvent;
+import kerfwright.quantity.Identified;
 import org.jdbi.v3.core.Jdbi;
 
 /** The runs in a database. */
@@ -137,7 +138,7 @@ public final class StoredRuns implements CutRuns {
         UUID.fromString(row.getString("id")),
         UUID.fromString(row.getString("run_id")),
         row.getInt("step"),
-        RunEvent.What.byId(row.getString("what")).orElseThrow(),
+        Identified.of(RunEvent.What.class, row.getString("what")).orElseThrow(),
         row.getString("label"),
         depth > 0 ? depth : null,
         row.getString("by_initials"),

@@ -11,6 +11,7 @@ import kerfwright.app.storage.Database;
 import kerfwright.practice.people.Account;
 import kerfwright.practice.people.Accounts;
 import kerfwright.practice.people.Role;
+import kerfwright.quantity.Identified;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jspecify.annotations.Nullable;
@@ -141,7 +142,7 @@ public final class StoredAccounts implements Accounts {
         UUID.fromString(row.getString("id")),
         row.getInt("version"),
         row.getString("initials"),
-        Role.byId(row.getString("role")).orElse(Role.READ_ONLY),
+        Identified.of(Role.class, row.getString("role")).orElse(Role.READ_ONLY),
         row.getInt("active") == 1,
         row.getString("password"),
         row.getString("pin"),

@@ -8,6 +8,7 @@ import java.util.UUID;
 import kerfwright.app.storage.Database;
 import kerfwright.practice.people.ProgramToken;
 import kerfwright.practice.people.ProgramTokens;
+import kerfwright.quantity.Identified;
 import org.jdbi.v3.core.Jdbi;
 
 /** The tokens of programs in a database. */
@@ -72,7 +73,7 @@ public final class StoredTokens implements ProgramTokens {
     return new ProgramToken(
         UUID.fromString(row.getString("id")),
         row.getString("name"),
-        ProgramToken.Scope.byId(scope)
+        Identified.of(ProgramToken.Scope.class, scope)
             .orElseThrow(() -> new SQLException("No scope of a token: " + scope)),
         row.getString("hash"),
         row.getString("made_by"),

@@ -10,6 +10,7 @@ import kerfwright.app.storage.Database;
 import kerfwright.practice.people.Trail;
 import kerfwright.practice.record.Chain;
 import kerfwright.practice.record.ChainCheck;
+import kerfwright.quantity.Identified;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jspecify.annotations.Nullable;
@@ -153,7 +154,7 @@ public final class StoredTrail implements Trail {
         new Entry(
             StoredAccounts.instant(row.getLong("at_micros")),
             row.getString("who"),
-            Act.byId(row.getString("act")).orElse(Act.REFUSED),
+            Identified.of(Act.class, row.getString("act")).orElse(Act.REFUSED),
             row.getString("what"));
     return new Line(row.getLong("number"), entry, row.getString("hash"));
   }

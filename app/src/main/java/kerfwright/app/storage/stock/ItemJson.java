@@ -16,6 +16,7 @@ import kerfwright.catalogue.number.InstrumentResolver;
 import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /** Items and their parts as JSON text, the way they stand in columns. */
@@ -66,7 +67,7 @@ public final class ItemJson {
   }
 
   static InstrumentState state(@Nullable String id) {
-    return InstrumentState.byId(String.valueOf(id))
+    return Identified.of(InstrumentState.class, String.valueOf(id))
         .orElseThrow(() -> new IllegalStateException("No state is called " + id));
   }
 

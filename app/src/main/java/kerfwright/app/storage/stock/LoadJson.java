@@ -15,6 +15,7 @@ import kerfwright.practice.reprocessing.Indicator;
 import kerfwright.practice.reprocessing.Load;
 import kerfwright.practice.reprocessing.LoadEvent;
 import kerfwright.practice.reprocessing.Pouch;
+import kerfwright.quantity.Identified;
 
 /** Loads as JSON text, the way they stand in their column. */
 final class LoadJson {
@@ -91,10 +92,12 @@ final class LoadJson {
               Instant.parse(one.get("at").asText()),
               one.get("by").asText(),
               LoadEvent.What.valueOf(one.get("what").asText()),
-              indicator == null ? null : Indicator.byId(indicator.asText()).orElseThrow(),
               indicator == null
                   ? null
-                  : Indicator.Result.byId(one.get("result").asText()).orElseThrow(),
+                  : Identified.of(Indicator.class, indicator.asText()).orElseThrow(),
+              indicator == null
+                  ? null
+                  : Identified.of(Indicator.Result.class, one.get("result").asText()).orElseThrow(),
               one.get("note").asText()));
     }
     return new Load(

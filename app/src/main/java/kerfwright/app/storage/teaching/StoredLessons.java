@@ -20,6 +20,7 @@ import kerfwright.practice.teaching.Level;
 import kerfwright.practice.teaching.OwnQuestion;
 import kerfwright.practice.teaching.QuestionSet;
 import kerfwright.practice.teaching.Topic;
+import kerfwright.quantity.Identified;
 import org.jdbi.v3.core.Jdbi;
 
 /**
@@ -211,7 +212,7 @@ public final class StoredLessons implements Lessons {
         UUID.fromString(id),
         at(row),
         json.path("seed").asLong(),
-        Level.byId(json.path("level").asText()).orElse(Level.MEDIUM),
+        Identified.of(Level.class, json.path("level").asText()).orElse(Level.MEDIUM),
         topics,
         json.path("count").asInt(),
         own);
