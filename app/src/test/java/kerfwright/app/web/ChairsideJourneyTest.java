@@ -208,11 +208,11 @@ class ChairsideJourneyTest {
     page.keyboard().type(labels.get(0));
     page.keyboard().press("Enter");
     PlaywrightAssertions.assertThat(page.locator("#which")).hasText(labels.get(0));
+    everythingIsInTheRecord(page);
     page.reload();
     ready(page);
     page.locator("#dots button").first().click();
     PlaywrightAssertions.assertThat(page.locator("#which")).hasText(labels.get(0));
-    everythingIsInTheRecord(page);
     assertEquals(labels.get(1), handpieceOf(entries("K-7116").get(0)));
     assertEquals(InstrumentState.CLEAN, state(labels.get(0)));
   }

@@ -61,7 +61,8 @@ public record Remark(Kind kind, List<String> arguments) {
     return kind != Kind.HANDPIECE
         ? this
         : new Remark(
-            Identified.of(Kind.class, arguments.get(0)).orElseThrow(), arguments.subList(1, arguments.size()));
+            Identified.of(Kind.class, arguments.get(0)).orElseThrow(),
+            arguments.subList(1, arguments.size()));
   }
 
   static Remark of(Kind kind, String... arguments) {
