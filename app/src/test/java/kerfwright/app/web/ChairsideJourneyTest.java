@@ -199,6 +199,8 @@ class ChairsideJourneyTest {
     ready(page);
     PlaywrightAssertions.assertThat(page.locator("#which")).hasText(labels.get(1));
     page.locator("#log").click();
+    // before the look for barriers, which stops the clock of the page
+    everythingIsInTheRecord(page);
     page.locator("#dots button").first().click();
     page.locator("#which").click();
     Browser.shoot(page, "journey-04-chair-handpieces");
@@ -208,7 +210,6 @@ class ChairsideJourneyTest {
     page.keyboard().type(labels.get(0));
     page.keyboard().press("Enter");
     PlaywrightAssertions.assertThat(page.locator("#which")).hasText(labels.get(0));
-    everythingIsInTheRecord(page);
     page.reload();
     ready(page);
     page.locator("#dots button").first().click();
