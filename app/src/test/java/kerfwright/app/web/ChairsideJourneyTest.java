@@ -185,7 +185,6 @@ class ChairsideJourneyTest {
   void anotherHandpieceIsOneTapBeforeBeginAndTwoOrAScanDuringTheRun() {
     Page page = browser.page(820, 1180, true, ColorScheme.LIGHT);
     page.navigate(app.address("/chairside?" + example.replaceFirst("K-\\d+", "K-7116")));
-    assertEquals("", Browser.barriers(page));
     Locator choices = page.locator("fieldset:has(input[name^=handpiece-])").first();
     assertTrue(choices.locator("input").first().isChecked());
     List<String> labels = choices.locator(".pick span").allInnerTexts();
