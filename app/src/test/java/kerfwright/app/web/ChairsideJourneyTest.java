@@ -198,7 +198,8 @@ class ChairsideJourneyTest {
     ready(page);
     PlaywrightAssertions.assertThat(page.locator("#which")).hasText(labels.get(1));
     page.locator("#log").click();
-    // before the look for barriers, which stops the clock of the page
+    // the next step begins: from now on the first is not taken back, and is sent
+    forward(page);
     everythingIsInTheRecord(page);
     page.locator("#dots button").first().click();
     page.locator("#which").click();
