@@ -170,6 +170,7 @@ public final class ManyUses {
             tooth(i),
             null,
             instrument,
+            null,
             new Origin(loadOf(i), load, load + "." + i % PER_LOAD, ""),
             cut,
             "AB",

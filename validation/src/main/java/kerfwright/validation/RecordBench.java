@@ -231,6 +231,7 @@ public final class RecordBench {
               ManyUses.tooth(any(chance)),
               null,
               instrument,
+              null,
               "",
               "",
               Cut.UNTOLD,

@@ -104,6 +104,7 @@ public final class ChairReports {
         new Tooth(one.path("tooth").asInt()),
         new PlanStep("run:" + one.path("run").asText(), one.path("step").asInt()),
         UUID.fromString(one.path("item").asText()),
+        one.path("handpiece").isTextual() ? UUID.fromString(one.path("handpiece").asText()) : null,
         "",
         "",
         new Cut(number(one, "setRpm"), null, number(one, "totalSeconds"), null, null, mm3),

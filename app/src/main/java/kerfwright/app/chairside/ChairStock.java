@@ -36,16 +36,18 @@ final class ChairStock {
   static ChairStock of(Drawer drawer, Set<UUID> ofThisRun) {
     ChairStock stock = new ChairStock(StockForPlanning.of(drawer), drawer);
     for (UUID id : ofThisRun) {
-      drawer.find(id).filter(ChairStock::onTheTray).ifPresent(stock::add);
+      drawer
+          .find(id)
+          .filter(StockItem::isRotary)
+          .filter(ChairStock::onTheTray)
+          .ifPresent(stock::add);
     }
     return stock;
   }
 
   /** Used in this run, or laid out for it: still at hand. */
-  private static boolean onTheTray(StockItem item) {
-    return !item.removed()
-        && item.isRotary()
-        && (item.state().ready() || item.state() == InstrumentState.USED);
+  static boolean onTheTray(StockItem item) {
+    return !item.removed() && (item.state().ready() || item.state() == InstrumentState.USED);
   }
 
   private void add(StockItem item) {

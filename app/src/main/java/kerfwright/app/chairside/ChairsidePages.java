@@ -13,6 +13,7 @@ import io.javalin.http.NotFoundResponse;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -28,6 +29,7 @@ import kerfwright.app.security.Access;
 import kerfwright.app.security.Signed;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
+import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.chairside.CutRun;
 import kerfwright.practice.chairside.CutRuns;
@@ -56,6 +58,7 @@ public final class ChairsidePages {
    * @param settings people of the practice
    * @param ids fresh ids
    * @param clock the time
+   * @param laidOut ids of the pieces that lie on the trays of a case
    * @param drawings draws instruments and strokes
    */
   public record Parts(
@@ -67,6 +70,7 @@ public final class ChairsidePages {
       Settings settings,
       Supplier<UUID> ids,
       Clock clock,
+      Function<String, Set<UUID>> laidOut,
       PlanDrawings drawings) {}
 
   private final Parts with;
@@ -103,6 +107,8 @@ public final class ChairsidePages {
           "chairside/start.jte",
           Map.of(
               "plan", plan,
+              "handpieces", handpieces(plan),
+              "asked", asked(call, plan),
               "query", query,
               "people", Sent.people(call, Person.all(with.settings().read())),
               "by", Signed.initials(call).orElse(Remembered.of(call, BY)),
@@ -110,6 +116,21 @@ public final class ChairsidePages {
     } catch (BadInput bad) {
       call.redirect("/case?" + query);
     }
+  }
+
+  private ChairHandpieces handpieces(CutPlan plan) {
+    CutCase c = plan.cutCase();
+    return ChairHandpieces.of(c.handpieces(), with.drawer(), with.laidOut().apply(c.reference()));
+  }
+
+  private static String askedFor(Context call, String kind) {
+    return Sent.text(call, "handpiece-" + kind);
+  }
+
+  private static Map<String, String> asked(Context call, CutPlan plan) {
+    Map<String, String> asked = new HashMap<>();
+    ChairHandpieces.kinds(plan).forEach(kind -> asked.put(kind, askedFor(call, kind)));
+    return asked;
   }
 
   private void begin(Context call) {
@@ -143,7 +164,7 @@ public final class ChairsidePages {
     Say say = templates.say(call);
     ObjectNode sheet =
         new RunSheet(say, with.drawings(), ChairStock.of(with.drawer(), Set.of()))
-            .json(plan, query);
+            .json(plan, query, handpieces(plan).json(kind -> askedFor(call, kind)));
     CutRun run =
         new CutRun(
             with.ids().get(),
@@ -181,10 +202,18 @@ public final class ChairsidePages {
             .put("order", step.order())
             .put("entry", entry.id().toString())
             .put("item", String.valueOf(entry.use().instrument().id()))
+            .put("handpiece", handpiece(entry.use()))
             .put("spentMs", seconds == null ? 0 : Math.round(seconds * 1000));
       }
     }
     return all.toString();
+  }
+
+  /** As the sheet names it: a piece given off a lot by its lot. */
+  private static String handpiece(CutUse use) {
+    CutUse.Piece piece = use.handpiece();
+    UUID lot = piece == null ? null : piece.used().pieceOf();
+    return piece == null ? "" : (lot == null ? piece.used().id() : lot).toString();
   }
 
   /** Plans the rest with another instrument in a step; the client keeps what it has done. */

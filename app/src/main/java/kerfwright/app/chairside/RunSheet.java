@@ -47,7 +47,7 @@ public final class RunSheet {
   }
 
   /** The sheet of a plan that is not refused. */
-  ObjectNode json(CutPlan plan, String query) {
+  ObjectNode json(CutPlan plan, String query, ObjectNode handpieces) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("case", plan.cutCase().reference());
     json.put("tooth", plan.cutCase().tooth().fdi());
@@ -73,6 +73,7 @@ public final class RunSheet {
       others(open, plan, step).forEach(others::add);
       steps.add(sheet);
     }
+    json.set("handpieces", handpieces);
     borders(json.putArray("borders"), plan.cutCase());
     json.put("entersPulp", plan.cutCase().procedure().equals(Procedure.ACCESS_CAVITY));
     var cues = json.putArray("cues");

@@ -63,7 +63,10 @@ final class SwapService {
               .toArray(String[]::new));
     }
     ObjectNode answer = JsonNodeFactory.instance.objectNode();
-    ObjectNode sheet = new RunSheet(say, with.drawings(), stock).json(plan, query);
+    // what is chosen at the chair stays chosen there
+    ObjectNode handpieces =
+        ChairHandpieces.of(cutCase.handpieces(), with.drawer(), swap.items()).json(kind -> "");
+    ObjectNode sheet = new RunSheet(say, with.drawings(), stock).json(plan, query, handpieces);
     CutRun changed = run.with(sheet.toString());
     // somebody swapped on another device: what is planned here counts for this one all the same
     with.runs().change(changed);

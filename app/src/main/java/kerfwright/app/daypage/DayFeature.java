@@ -2,9 +2,13 @@ package kerfwright.app.daypage;
 
 import io.javalin.config.JavalinConfig;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
 import kerfwright.app.template.Templates;
 import kerfwright.app.today.Visit;
 import kerfwright.app.words.Say;
@@ -15,6 +19,7 @@ import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.daylist.TrayService;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerService;
+import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.kept.KeptCases;
 import kerfwright.practice.record.CutRecord;
 import kerfwright.practice.reprocessing.Loads;
@@ -30,6 +35,7 @@ public final class DayFeature {
   private final BookingPages bookings;
   private final WeekPages week;
   private final DaySettingPages setting;
+  private final TrayService trays;
   private final Clock clock;
 
   public DayFeature(
@@ -45,7 +51,8 @@ public final class DayFeature {
       Clock clock) {
     this.clock = clock;
     Drawer drawer = drawerService.drawer();
-    DayMoves round = new DayMoves(books, new TrayService(drawerService), loads, settings, clock);
+    trays = new TrayService(drawerService);
+    DayMoves round = new DayMoves(books, trays, loads, settings, clock);
     service = new DayService(books, drawer, settings, needs, round, clock);
     TypeWords types = new TypeWords(drawer);
     pages = new DayPages(service, requests, types, cases, templates);
@@ -64,6 +71,16 @@ public final class DayFeature {
   /** A load was started or failed: today's plan follows. */
   public void loadsChanged() {
     service.loadsChanged();
+  }
+
+  /** Handpieces, hand instruments and tips on the trays of a case today. */
+  public Set<UUID> laidOut(String caseReference) {
+    LocalDate today = service.today();
+    return service.books().read(today).bookings().stream()
+        .filter(one -> one.caseReference().equalsIgnoreCase(caseReference))
+        .flatMap(one -> trays.laidBeside(today, one).stream())
+        .map(StockItem::id)
+        .collect(Collectors.toSet());
   }
 
   /** The next appointments of today, for the first page. */

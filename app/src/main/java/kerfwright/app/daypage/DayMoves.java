@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.daylist.DayLoaded;
@@ -59,8 +60,8 @@ final class DayMoves {
   }
 
   /** Lays the tray of an appointment, in the day and in the drawer. */
-  Done lay(DayBook book, PlannedDay planned, String appointment) {
-    TrayService.Laid laid = trays.lay(book.date(), planned, appointment);
+  Done lay(DayBook book, PlannedDay planned, Booking booking) {
+    TrayService.Laid laid = trays.lay(book.date(), planned, booking);
     if (!laid.obstacles().isEmpty()) {
       return new Done(false, laid.obstacles());
     }
@@ -88,8 +89,11 @@ final class DayMoves {
     }
     PlannedDay next = was;
     for (String appointment : laidOnlyIn(before, now)) {
-      if (planned != null && trays.wasTakenBack(now.date(), planned, appointment)) {
-        TrayService.Laid again = trays.lay(now.date(), planned, appointment);
+      Booking booking = before.booking(appointment).orElse(null);
+      if (booking != null
+          && planned != null
+          && trays.wasTakenBack(now.date(), planned, appointment)) {
+        TrayService.Laid again = trays.lay(now.date(), planned, booking);
         if (!again.obstacles().isEmpty()) {
           return new Done(false, again.obstacles());
         }

@@ -109,13 +109,26 @@ public final class DayPages {
     values.put("notice", notice);
     values.put("lines", lines);
     values.put("today", service.today());
-    values.put("beside", beside(service.books().read(date).bookings()));
+    values.put("beside", beside(service.books().read(date)));
     templates.html(call, "day/day.jte", values);
   }
 
-  /** What is needed beside rotary instruments. */
-  private List<PieceCount> beside(List<Booking> bookings) {
-    return PieceCount.of(bookings.stream().map(Booking::pieces).toList(), service.drawer());
+  /** What is needed beside what the plan of the day finds. */
+  private List<PieceCount> beside(DayBook book) {
+    return beside(book, book.bookings());
+  }
+
+  private List<PieceCount> beside(DayBook book, List<Booking> bookings) {
+    PlannedDay planned = book.planned();
+    return PieceCount.of(
+        bookings.stream()
+            .map(
+                one ->
+                    one.pieces().stream()
+                        .filter(need -> planned == null || !need.scheduledOn(planned, one.id()))
+                        .toList())
+            .toList(),
+        service.drawer());
   }
 
   private void tray(Context call) {
@@ -152,7 +165,7 @@ public final class DayPages {
             "planned",
             board.planned(),
             "beside",
-            beside(List.of(booking)),
+            beside(board.book(), List.of(booking)),
             "labels",
             TrayLabels.sheet(date, List.of(booking))));
   }
@@ -239,11 +252,12 @@ public final class DayPages {
     DayBook book = service.books().read(date);
     PlannedDay planned = book.planned();
     String id = sent(call.formParam("booking"));
-    if (planned == null || book.booking(id).isEmpty()) {
+    Optional<Booking> booking = book.booking(id);
+    if (planned == null || booking.isEmpty()) {
       refuse(call, date, "day.changed-meanwhile");
       return;
     }
-    answer(call, date, service.lay(book, planned, id), "day.not-laid");
+    answer(call, date, service.lay(book, planned, booking.get()), "day.not-laid");
   }
 
   private void answer(Context call, LocalDate date, DayMoves.Done done, String refused) {

@@ -189,9 +189,9 @@ final class DayService {
   }
 
   /** Lays the tray of one appointment. */
-  DayMoves.Done lay(DayBook book, PlannedDay planned, String appointment) {
+  DayMoves.Done lay(DayBook book, PlannedDay planned, Booking booking) {
     forget(book.date());
-    return round.lay(book, planned, appointment);
+    return round.lay(book, planned, booking);
   }
 
   /** Follows the loads really started today. */

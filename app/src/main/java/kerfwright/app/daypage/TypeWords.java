@@ -4,8 +4,10 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeMap;
 import kerfwright.app.plan.Words;
+import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.practice.daylist.TypeName;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.InstrumentState;
@@ -28,21 +30,27 @@ final class TypeWords {
     return words;
   }
 
-  /** A type nobody has keeps its plain name. */
   String of(Say say, String type) {
     InstrumentProperties what = known().get(type);
     if (what == null) {
-      return type.replace('-', ' ');
+      return other(say, type);
     }
     String words = Words.instrument(say, what);
     return type.endsWith("-long") ? say.at("day.long-one", words) : words;
+  }
+
+  /** A kind that is no rotary instrument has its own; a type nobody has keeps its plain name. */
+  private static String other(Say say, String type) {
+    return PieceKinds.byId(type)
+        .map(kind -> Labels.piece(say, kind))
+        .orElseGet(() -> type.replace('-', ' '));
   }
 
   /** A type in few words. */
   String brief(Say say, String type) {
     InstrumentProperties what = known().get(type);
     if (what == null) {
-      return type.replace('-', ' ');
+      return other(say, type);
     }
     String size = String.format(java.util.Locale.ROOT, "%.1f", what.headDiameter().millimetres());
     String words = Words.shortInstrument(say, what) + ", " + say.figures(size) + " mm";

@@ -181,7 +181,8 @@ public final class DemoHistory {
 
   private UseReport report(StockItem item, String reference, int fdi, Cut cut, Instant at) {
     UUID id = record.newId();
-    return new UseReport(id, reference, new Tooth(fdi), null, item.id(), "", "", cut, DENTIST, at);
+    return new UseReport(
+        id, reference, new Tooth(fdi), null, item.id(), null, "", "", cut, DENTIST, at);
   }
 
   private RecordEntry use(StockItem item, String reference, int fdi, Cut cut) {

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import kerfwright.app.stocklist.RowProblem;
 import kerfwright.app.words.Say;
+import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import org.jspecify.annotations.Nullable;
@@ -46,7 +47,16 @@ public record ItemForm(Map<String, String> values, List<RowProblem> problems) {
         values.put(name, value == null ? "" : value.strip());
       }
     }
+    if (PieceKinds.byId(values.getOrDefault("kind", "")).isPresent()) {
+      // such a piece has none of them: what was typed before the kind was chosen is let go
+      WHAT.stream().filter(ItemForm::rotaryOnly).forEach(name -> values.put(name, ""));
+    }
     return new ItemForm(values, List.of());
+  }
+
+  /** True of a field that only a rotary instrument has. */
+  public static boolean rotaryOnly(String name) {
+    return WHAT.contains(name) && !name.equals("kind");
   }
 
   static ItemForm of(StockItem item) {

@@ -170,6 +170,21 @@ public final class Words {
 
   /** The same one by one, none to be broken within. */
   public static List<String> settings(Say say, PlannedStep step) {
+    List<String> all = new ArrayList<>(handled(say, step));
+    if (!reach(say, step).isEmpty()) {
+      all.add(reach(say, step));
+    }
+    return List.copyOf(all);
+  }
+
+  /** How deep the step reaches, mm; empty where it takes nothing away. */
+  public static String reach(Say say, PlannedStep step) {
+    double mm = step.toMm().typical();
+    return mm > 0 ? Figures.tenth(say, mm) + "\u00a0mm" : "";
+  }
+
+  /** The settings and the stroke, without the depth. */
+  public static List<String> handled(Say say, PlannedStep step) {
     List<String> all = new ArrayList<>();
     all.add(speed(say, step).replace(' ', '\u00a0'));
     all.add(Figures.plain(say, step.loadN().typical()) + "\u00a0N");
@@ -178,9 +193,6 @@ public final class Words {
             ? say.at("plan.dry")
             : Figures.plain(say, step.coolantMlPerMin().typical()) + "\u00a0mL/min");
     all.add(Labels.stroke(say, step.stroke()));
-    if (step.toMm().typical() > 0) {
-      all.add(Figures.tenth(say, step.toMm().typical()) + "\u00a0mm");
-    }
     return List.copyOf(all);
   }
 

@@ -15,6 +15,7 @@ import java.util.function.Function;
 import kerfwright.app.form.Sent;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.piece.PieceKind;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.catalogue.tooth.ToothNotation;
 import kerfwright.practice.drawer.Drawer;
@@ -25,6 +26,7 @@ import kerfwright.practice.record.CutUse;
 import kerfwright.practice.record.PlanStep;
 import kerfwright.practice.record.RecordEntry;
 import kerfwright.practice.record.UseReport;
+import kerfwright.practice.record.UsedInstrument;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,6 +42,7 @@ public record EntryForm(Map<String, String> values, Map<String, String> faults) 
           "case",
           "tooth",
           "instrument",
+          "handpiece",
           "pouch",
           "lot",
           "rpm",
@@ -85,6 +88,8 @@ public record EntryForm(Map<String, String> values, Map<String, String> faults) 
     values.put("case", use.caseReference());
     values.put("tooth", say.tooth(use.tooth()));
     values.put("instrument", use.instrument().label());
+    CutUse.Piece handpiece = use.handpiece();
+    values.put("handpiece", handpiece == null ? "" : handpiece.used().label());
     values.put("pouch", use.origin().pouch());
     values.put("lot", use.origin().lot());
     figure(values, "rpm", use.cut().setSpeedRpm(), say);
@@ -163,7 +168,9 @@ public record EntryForm(Map<String, String> values, Map<String, String> faults) 
       wrong.put(UseReport.isCode(at("pouch")) ? "lot" : "pouch", "record.fault-code");
     }
     Tooth tooth = typed.tooth(say);
-    StockItem item = typed.item(drawer, before);
+    UsedInstrument usedBefore = before == null ? null : before.use().instrument();
+    StockItem item = typed.item("instrument", drawer, usedBefore);
+    StockItem handpiece = typed.handpiece(drawer, item, before);
     Instant at = typed.time(zone, before);
     Cut cut = typed.cut();
     if (!wrong.isEmpty() || id == null || tooth == null || item == null || at == null) {
@@ -172,7 +179,17 @@ public record EntryForm(Map<String, String> values, Map<String, String> faults) 
     PlanStep step = before == null ? null : before.use().step();
     return Optional.of(
         new UseReport(
-            id, at("case"), tooth, step, item.id(), at("pouch"), at("lot"), cut, at("by"), at));
+            id,
+            at("case"),
+            tooth,
+            step,
+            item.id(),
+            handpiece == null ? null : handpiece.id(),
+            at("pouch"),
+            at("lot"),
+            cut,
+            at("by"),
+            at));
   }
 
   /** Takes fields for what they mean. */
@@ -187,19 +204,36 @@ public record EntryForm(Map<String, String> values, Map<String, String> faults) 
       }
     }
 
-    @Nullable StockItem item(Drawer drawer, @Nullable RecordEntry before) {
-      String label = form.at("instrument");
+    @Nullable StockItem handpiece(
+        Drawer drawer, @Nullable StockItem instrument, @Nullable RecordEntry before) {
+      if (form.at("handpiece").isEmpty()) {
+        return null;
+      }
+      CutUse.Piece was = before == null ? null : before.use().handpiece();
+      StockItem found = item("handpiece", drawer, was == null ? null : was.used());
+      boolean one =
+          found != null
+              && !found.equals(instrument)
+              && found.pieceKind().filter(k -> k.sort() == PieceKind.Sort.HANDPIECE).isPresent();
+      if (!one) {
+        wrong.put("handpiece", "record.fault-handpiece");
+      }
+      return found;
+    }
+
+    @Nullable StockItem item(String field, Drawer drawer, @Nullable UsedInstrument before) {
+      String label = form.at(field);
       Optional<StockItem> found =
           OwnCode.read(label)
               .filter(code -> code.kind() == OwnCode.Kind.INSTRUMENT)
               .flatMap(code -> drawer.find(code.id()))
               .or(() -> drawer.labelled(label));
-      if (found.isEmpty() && before != null && before.use().instrument().label().equals(label)) {
+      if (found.isEmpty() && before != null && before.label().equals(label)) {
         // renamed or taken out since
-        found = drawer.find(before.use().instrument().id());
+        found = drawer.find(before.id());
       }
       if (found.isEmpty()) {
-        wrong.put("instrument", "record.fault-instrument");
+        wrong.put(field, "record.fault-instrument");
       }
       return found.orElse(null);
     }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.UUID;
 import kerfwright.practice.record.CutRecord;
+import kerfwright.practice.record.CutUse;
 import kerfwright.practice.record.RecordEntry;
 import kerfwright.practice.record.RecordQuery;
 import org.jspecify.annotations.Nullable;
@@ -38,10 +39,12 @@ public record Found(
     return entries.stream().filter(one -> !corrected(one) && !one.strikes()).toList();
   }
 
-  /** Instruments on this page, by id, with their labels. */
+  /** Instruments and handpieces on this page, by id, with their labels. */
   public Map<UUID, String> instruments() {
     Map<UUID, String> all = new LinkedHashMap<>();
-    holding().forEach(o -> all.put(o.use().instrument().id(), o.use().instrument().label()));
+    holding()
+        .forEach(
+            one -> one.use().pieces().forEach(of -> all.put(of.used().id(), of.used().label())));
     return all;
   }
 
@@ -49,9 +52,11 @@ public record Found(
   public Map<UUID, String> loads() {
     Map<UUID, String> all = new LinkedHashMap<>();
     for (RecordEntry one : holding()) {
-      UUID load = one.use().origin().load();
-      if (load != null) {
-        all.put(load, one.use().origin().loadName());
+      for (CutUse.Piece piece : one.use().pieces()) {
+        UUID load = piece.origin().load();
+        if (load != null) {
+          all.put(load, piece.origin().loadName());
+        }
       }
     }
     return all;

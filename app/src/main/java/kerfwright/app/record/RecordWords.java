@@ -20,6 +20,9 @@ public final class RecordWords {
   private RecordWords() {}
 
   public static String remark(Say say, Remark remark) {
+    if (remark.kind() == Remark.Kind.HANDPIECE) {
+      return say.at("record.remark-handpiece", remark(say, remark.plain()));
+    }
     Object[] told = remark.arguments().toArray();
     if (remark.kind() == Remark.Kind.NOT_READY) {
       told =

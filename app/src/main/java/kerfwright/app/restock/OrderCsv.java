@@ -39,7 +39,7 @@ final class OrderCsv {
         csv.printRecord(
             request.pieces(),
             "",
-            CellText.of(RestockWords.type(request)),
+            CellText.of(RestockWords.type(say, request)),
             "",
             "",
             0,

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import kerfwright.app.plan.Words;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
+import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.practice.restock.Article;
 import kerfwright.practice.restock.ArticleNeed;
 import kerfwright.practice.restock.PurchaseRequest;
@@ -56,8 +57,15 @@ public final class RestockWords {
   }
 
   /** What is wished for and nothing here is like, by its plain name. */
-  public static String type(PurchaseRequest request) {
-    return request.type().replace('-', ' ');
+  public static String type(Say say, PurchaseRequest request) {
+    return PieceKinds.byId(request.type())
+        .map(kind -> Labels.piece(say, kind))
+        .orElseGet(() -> request.type().replace('-', ' '));
+  }
+
+  /** True where nothing of the sort is here; of handpieces and the like the drawer tells. */
+  public static boolean nothingHere(PurchaseRequest request) {
+    return PieceKinds.byId(request.type()).isEmpty();
   }
 
   public static String left(Say say, ArticleNeed need) {

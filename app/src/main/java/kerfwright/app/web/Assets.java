@@ -43,6 +43,7 @@ final class Assets {
           script("chair-pace.js"),
           script("chair-show.js"),
           script("chair-differs.js"),
+          script("chair-handpiece.js"),
           script("chair-swap.js"),
           script("chair-worker.js"),
           script("switch.js"),

@@ -160,6 +160,7 @@ public final class WebServer {
                 open.settings(),
                 open.service()::newId,
                 Clock.systemUTC(),
+                day::laidOut,
                 wiring.drawings()),
             templates);
   }

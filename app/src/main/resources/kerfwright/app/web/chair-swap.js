@@ -15,7 +15,8 @@ export function swaps(chair) {
   }
 
   function items(state) {
-    return Object.values(state.steps).filter((of) => of.entry).map((of) => of.item);
+    return Object.values(state.steps).filter((of) => of.entry)
+      .flatMap((of) => (of.handpiece ? [of.item, of.handpiece] : [of.item]));
   }
 
   /** The sheet with the other instrument in this step, as far as it is known without planning. */

@@ -5,6 +5,7 @@ import { listen } from "./chair-keys.js";
 import { beep, soundOff, soundOn } from "./chair-pace.js";
 import * as show from "./chair-show.js";
 import { differs } from "./chair-differs.js";
+import { handpieces } from "./chair-handpiece.js";
 import { swaps } from "./chair-swap.js";
 
 const HOLD_MS = 6000;
@@ -40,7 +41,10 @@ if (signed) {
 // what another device has logged of this run stands here as logged
 for (const done of JSON.parse(one("done").value)) {
   const of = state.steps[done.order] || (state.steps[done.order] = {});
-  if (!of.entry) Object.assign(of, { entry: done.entry, item: done.item, spentMs: done.spentMs });
+  if (of.entry) continue;
+  Object.assign(of, { entry: done.entry, item: done.item, handpiece: done.handpiece, spentMs: done.spentMs });
+  const step = state.sheet.steps.find((each) => each.order === done.order);
+  if (step) state.handpieces = { ...state.handpieces, [step.handpieceId]: done.handpiece };
 }
 const open = state.sheet.steps.findIndex((step) => !(state.steps[step.order] || {}).entry);
 if (state.steps[now().order]?.entry && open > state.at) state.at = open;
@@ -133,6 +137,7 @@ async function log() {
     tooth: state.sheet.tooth,
     step: step.order,
     item: step.item,
+    handpiece: which.chosen(step),
     setRpm: step.setRpm,
     totalSeconds: seconds > 0 ? seconds : null,
     mm3: step.mm3,
@@ -143,6 +148,7 @@ async function log() {
   logging = true;
   of.entry = entry.id;
   of.item = step.item;
+  of.handpiece = entry.handpiece;
   of.loggedAt = state.at;
   state.last = { id: entry.id, order: step.order };
   if (state.at + 1 < state.sheet.steps.length) state.at += 1;
@@ -263,11 +269,11 @@ function finish() {
 
 /** A scanned label that is the instrument wanted next moves on; a wrong one is told. */
 function scanned(code) {
-  if (document.querySelector("dialog[open]:not(#swap)")) return;
+  if (document.querySelector("dialog[open]:not(#swap, #handpieces)")) return;
   const is = (step) => step.codes.some((known) => known.toUpperCase() === code.toUpperCase());
   const next = state.sheet.steps[state.at + 1];
   const of = mine();
-  if (swap.scanned(code)) return;
+  if (swap.scanned(code) || which.scanned(code)) return;
   if (is(now()) && !of.begunAt && !of.entry) {
     of.inHand = true;
     alarm("");
@@ -286,6 +292,7 @@ function scanned(code) {
 function draw() {
   const of = mine();
   show.step(state.sheet, state);
+  which.draw();
   const at = state.at;
   const end = at + 1 >= state.sheet.steps.length;
   one("forward-words").textContent = of.blocked
@@ -319,6 +326,15 @@ function frame() {
   else setTimeout(frame, 200);
 }
 
+const which = handpieces({
+  state: () => state,
+  now,
+  alarm,
+  kept() {
+    keep();
+    draw();
+  },
+});
 const swap = swaps({
   run,
   state: () => state,

@@ -96,6 +96,7 @@ class LearningServiceTest {
             run.tooth(),
             new PlanStep(run.planName(), step),
             item.id(),
+            null,
             "",
             "",
             cut,

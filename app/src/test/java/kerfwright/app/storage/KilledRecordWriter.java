@@ -64,6 +64,7 @@ final class KilledRecordWriter {
               new Tooth(16),
               null,
               used.id(),
+              null,
               "",
               "",
               Cut.UNTOLD,

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.SplittableRandom;
+import java.util.UUID;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -46,6 +47,7 @@ import kerfwright.practice.reprocessing.LoadService;
 import kerfwright.practice.reprocessing.NewLoad;
 import kerfwright.practice.reprocessing.Reach;
 import kerfwright.practice.reprocessing.Recall;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -161,6 +163,11 @@ abstract class LoadContractTest {
   }
 
   private RecordEntry use(StockItem item, String caseReference, String pouch) {
+    return use(item, null, caseReference, pouch);
+  }
+
+  private RecordEntry use(
+      StockItem item, @Nullable UUID handpiece, String caseReference, String pouch) {
     clock.pass(Duration.ofMinutes(1));
     UseReport report =
         new UseReport(
@@ -169,6 +176,7 @@ abstract class LoadContractTest {
             new Tooth(26),
             null,
             item.id(),
+            handpiece,
             pouch,
             "",
             Cut.UNTOLD,
@@ -322,6 +330,33 @@ abstract class LoadContractTest {
         List.of(Remark.Kind.NOT_READY, Remark.Kind.LOAD_FAILED),
         remarks(use(items.get(0), "K-0414", "")));
     assertEquals(List.of("K-0412", "K-0413", "K-0414"), service.recall(failed).cases());
+  }
+
+  @Test
+  void aRecallReachesTheCasesAHandpieceOutOfTheLoadWasUsedOn() {
+    StockItem turbine =
+        StockItem.fresh(drawer.newId(), "T1", DrawerFields.of(Map.of("kind", "turbine")));
+    assertTrue(drawer.add(List.of(turbine), "").done());
+    toCleaning(List.of(turbine));
+    Load load =
+        passed(
+            done(
+                service.start(
+                    new NewLoad(
+                        "S1",
+                        Cycle.B134,
+                        "AS",
+                        List.of(new NewLoad.Packed("", picks(List.of(turbine))))))));
+    done(service.release(load.id(), load.version(), "RP"));
+    StockItem item = StockItem.fresh(drawer.newId(), "D1", DIAMOND);
+    assertTrue(drawer.add(List.of(item), "").done());
+    RecordEntry entry = use(item, turbine.id(), "K-0412", "");
+    assertEquals(List.of(), entry.remarks());
+    Recall recall = service.recall(load);
+    assertEquals(List.of("K-0412"), recall.cases());
+    assertEquals(
+        List.of("T1"), recall.pieces(entry).stream().map(one -> one.used().label()).toList());
+    assertEquals(List.of("T1"), recall.elsewhere().stream().map(StockItem::label).toList());
   }
 
   @Test

@@ -126,7 +126,98 @@ abstract class RecordContractTest {
 
   private UseReport report(String caseReference, StockItem item, PlanStep step, Instant at) {
     return new UseReport(
-        ids.next(), caseReference, TOOTH, step, item.id(), "", "L-22", CUT, "AB", at);
+        ids.next(), caseReference, TOOTH, step, item.id(), null, "", "L-22", CUT, "AB", at);
+  }
+
+  private StockItem handpiece(String label, int pieces) {
+    StockItem one =
+        StockItem.fresh(drawer.newId(), label, DrawerFields.of(Map.of("kind", "turbine")));
+    StockItem item = one.next(draft -> draft.pieces = pieces).asNew();
+    assertTrue(drawer.add(List.of(item), "").done());
+    return item;
+  }
+
+  private UseReport inHandpiece(String caseReference, StockItem item, int step, UUID handpiece) {
+    return new UseReport(
+        ids.next(),
+        caseReference,
+        TOOTH,
+        new PlanStep("run:" + caseReference, step),
+        item.id(),
+        handpiece,
+        "",
+        "",
+        CUT,
+        "AB",
+        clock.instant());
+  }
+
+  private List<Long> numbersOf(UUID piece) {
+    return numbers(RecordQuery.ofInstrument(piece, 10));
+  }
+
+  @Test
+  void aHandpieceIsUsedWithTheInstrumentFoundByItAndCountedOnceACase() {
+    StockItem turbine = handpiece("T1", 1);
+    log("K-0", added("D0"));
+    UseReport first = inHandpiece("K-1", added("D1"), 1, turbine.id());
+    RecordEntry entry = written(service.log(first));
+    written(service.log(inHandpiece("K-1", added("D2"), 2, turbine.id())));
+    assertEquals(entry, record.find(first.id()).orElseThrow());
+    assertEquals("T1", Objects.requireNonNull(entry.use().handpiece()).used().label());
+    assertEquals("turbine", Objects.requireNonNull(entry.use().handpiece()).used().what());
+    assertTrue(service.log(first).before());
+    assertEquals(InstrumentState.USED, now(turbine.id()).state());
+    assertEquals(1, now(turbine.id()).uses());
+    assertEquals(Map.of(), now(turbine.id()).cutMm3ByMaterial());
+    assertEquals(List.of(3L, 2L), numbersOf(turbine.id()));
+    RecordEntry other = written(service.log(inHandpiece("K-2", added("D3"), 1, turbine.id())));
+    assertEquals(List.of(Remark.Kind.HANDPIECE), kinds(other));
+    assertEquals(Remark.Kind.ANOTHER_CASE, other.remarks().get(0).plain().kind());
+    assertTrue(ChainCheck.of(record).holds());
+  }
+
+  @Test
+  void ofALotOfHandpiecesOneIsGivenOffAndKeptForTheWholeRun() {
+    StockItem lot = handpiece("T", 2);
+    RecordEntry first = written(service.log(inHandpiece("K-1", added("D1"), 1, lot.id())));
+    RecordEntry second = written(service.log(inHandpiece("K-1", added("D2"), 2, lot.id())));
+    UUID piece = Objects.requireNonNull(first.use().handpiece()).used().id();
+    assertEquals(piece, Objects.requireNonNull(second.use().handpiece()).used().id());
+    assertEquals(lot.id(), Objects.requireNonNull(first.use().handpiece()).used().pieceOf());
+    assertEquals(1, now(lot.id()).pieces());
+    assertEquals(InstrumentState.CLEAN, now(lot.id()).state());
+    assertEquals(InstrumentState.USED, now(piece).state());
+  }
+
+  @Test
+  void aCorrectedHandpieceIsCountedWhereItTurnedAndNotWhereItDidNot() {
+    StockItem wrong = handpiece("T1", 1);
+    StockItem right = handpiece("T2", 1);
+    StockItem item = added("D1");
+    RecordEntry entry = written(service.log(inHandpiece("K-1", item, 1, wrong.id())));
+    UseReport corrected = inHandpiece("K-1", item, 1, right.id());
+    RecordEntry correction =
+        written(service.correct(entry.id(), corrected, "AB", "another handpiece"));
+    assertEquals("T2", Objects.requireNonNull(correction.use().handpiece()).used().label());
+    assertEquals(0, now(wrong.id()).uses());
+    assertEquals(InstrumentState.USED, now(wrong.id()).state());
+    assertEquals(1, now(right.id()).uses());
+    assertEquals(1, now(item.id()).uses());
+    written(service.strike(correction.id(), ids.next(), "AB", "did not happen"));
+    assertEquals(0, now(right.id()).uses());
+    assertTrue(ChainCheck.of(record).holds());
+  }
+
+  @Test
+  void onlyAHandpieceOfTheDrawerIsOne() {
+    StockItem item = added("D1");
+    for (UUID none : List.of(ids.next(), added("D2").id())) {
+      assertEquals(
+          Logged.Refusal.UNKNOWN_INSTRUMENT,
+          service.log(inHandpiece("K-1", item, 1, none)).refusal());
+    }
+    assertEquals(0, now(item.id()).uses());
   }
 
   private static RecordEntry written(Logged logged) {
@@ -170,7 +261,8 @@ abstract class RecordContractTest {
     assertEquals(1, now(item.id()).uses());
     assertEquals(1, record.end().number());
     UseReport other =
-        new UseReport(report.id(), "K-2", TOOTH, null, item.id(), "", "", CUT, "AB", report.at());
+        new UseReport(
+            report.id(), "K-2", TOOTH, null, item.id(), null, "", "", CUT, "AB", report.at());
     assertEquals(Logged.Refusal.ID_TAKEN, service.log(other).refusal());
   }
 
@@ -359,7 +451,17 @@ abstract class RecordContractTest {
     Cut fast = new Cut(400_000.0, null, null, null, null, Map.of());
     UseReport tooFast =
         new UseReport(
-            ids.next(), "K-1", TOOTH, null, added("D3").id(), "", "", fast, "AB", clock.instant());
+            ids.next(),
+            "K-1",
+            TOOTH,
+            null,
+            added("D3").id(),
+            null,
+            "",
+            "",
+            fast,
+            "AB",
+            clock.instant());
     Remark remark = written(service.log(tooFast)).remarks().get(0);
     assertEquals(List.of("400000", "300000"), remark.arguments());
   }
@@ -427,6 +529,7 @@ abstract class RecordContractTest {
             new Tooth(17),
             null,
             piece.id(),
+            null,
             "",
             "",
             CUT,

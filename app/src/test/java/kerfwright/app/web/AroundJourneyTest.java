@@ -71,6 +71,7 @@ class AroundJourneyTest {
               new Tooth(16),
               null,
               item.id(),
+              null,
               "",
               "",
               new Cut(null, null, 60.0, null, null, Map.of("enamel", 5.0)),

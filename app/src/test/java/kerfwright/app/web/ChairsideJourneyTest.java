@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.microsoft.playwright.Clock;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
@@ -17,6 +18,7 @@ import kerfwright.practice.chairside.RunEvent;
 import kerfwright.practice.drawer.DrawerQuery;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.label.OwnCode;
+import kerfwright.practice.record.CutUse;
 import kerfwright.practice.record.RecordEntry;
 import kerfwright.practice.record.RecordQuery;
 import org.junit.jupiter.api.AfterAll;
@@ -61,7 +63,7 @@ class ChairsideJourneyTest {
   /** Opens the example under another case reference and begins to run it. */
   private Page begun(String reference, int width, int height, ColorScheme scheme) {
     Page page = browser.page(width, height, true, scheme);
-    page.clock().install();
+    page.clock().install(new Clock.InstallOptions().setTime(new java.util.Date()));
     String query = example.replaceFirst("K-\\d+", reference);
     page.navigate(app.address("/plan?" + query));
     page.locator("a[href^='/chairside?']").click();
@@ -151,6 +153,70 @@ class ChairsideJourneyTest {
       assertTrue(seconds != null && seconds > 1 && seconds < all, seconds + " of " + all);
       assertTrue(entry.use().cut().mm3ByMaterial().values().stream().allMatch(v -> v > 0));
     }
+  }
+
+  private static String handpieceOf(RecordEntry entry) {
+    CutUse.Piece piece = entry.use().handpiece();
+    return piece == null ? "" : piece.used().label();
+  }
+
+  @Test
+  void theHandpieceIsChosenByItselfChangedByATapAndStandsInEveryEntry() {
+    Page page = begun("K-7115", 1180, 820, ColorScheme.LIGHT);
+    List<String> chosen = new ArrayList<>();
+    int steps = steps(page);
+    for (int i = 0; i < steps; i++) {
+      chosen.add(page.locator("#which").innerText());
+      assertFalse(chosen.get(i).isEmpty());
+      page.locator("#log").click();
+      PlaywrightAssertions.assertThat(page.locator("#dots button.done")).hasCount(i + 1);
+    }
+    forward(page);
+    everythingIsInTheRecord(page);
+    List<RecordEntry> entries = entries("K-7115");
+    assertEquals(chosen, entries.stream().map(ChairsideJourneyTest::handpieceOf).toList());
+    chosen.forEach(label -> assertEquals(InstrumentState.USED, state(label), label));
+    page.navigate(app.address("/records?instrument=" + chosen.get(0)));
+    PlaywrightAssertions.assertThat(page.locator("tbody tr"))
+        .hasCount((int) chosen.stream().filter(chosen.get(0)::equals).count());
+    PlaywrightAssertions.assertThat(page.locator("tbody tr").first()).containsText(chosen.get(0));
+  }
+
+  @Test
+  void anotherHandpieceIsOneTapBeforeBeginAndTwoOrAScanDuringTheRun() {
+    Page page = browser.page(820, 1180, true, ColorScheme.LIGHT);
+    page.navigate(app.address("/chairside?" + example.replaceFirst("K-\\d+", "K-7116")));
+    Locator choices = page.locator("fieldset:has(input[name^=handpiece-])").first();
+    assertTrue(choices.locator("input").first().isChecked());
+    List<String> labels = choices.locator(".pick span").allInnerTexts();
+    assertTrue(labels.size() > 2, labels.toString());
+    choices.locator(".pick").nth(1).click();
+    Browser.shoot(page, "journey-04-chair-handpiece");
+    initials(page);
+    page.locator("input[name=read]").check();
+    page.locator("form.begin button.main").click();
+    page.waitForURL("**/chairside/run/*");
+    ready(page);
+    PlaywrightAssertions.assertThat(page.locator("#which")).hasText(labels.get(1));
+    page.locator("#log").click();
+    // the next step begins: from now on the first is not taken back, and is sent
+    forward(page);
+    everythingIsInTheRecord(page);
+    page.locator("#dots button").first().click();
+    page.locator("#which").click();
+    Browser.shoot(page, "journey-04-chair-handpieces");
+    assertEquals("", Browser.barriers(page));
+    page.locator("#handpiece-list button").last().click();
+    PlaywrightAssertions.assertThat(page.locator("#which")).hasText("not noted");
+    page.keyboard().type(labels.get(0));
+    page.keyboard().press("Enter");
+    PlaywrightAssertions.assertThat(page.locator("#which")).hasText(labels.get(0));
+    page.reload();
+    ready(page);
+    page.locator("#dots button").first().click();
+    PlaywrightAssertions.assertThat(page.locator("#which")).hasText(labels.get(0));
+    assertEquals(labels.get(1), handpieceOf(entries("K-7116").get(0)));
+    assertEquals(InstrumentState.CLEAN, state(labels.get(0)));
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DayBook;
+import kerfwright.practice.daylist.PieceNeed;
 import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.InstrumentState;
@@ -18,6 +19,7 @@ import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.schedule.DayPlan;
 import kerfwright.schedule.Need;
+import kerfwright.schedule.remedy.Remedy;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
@@ -39,8 +41,12 @@ class DayMovesTest {
     Map<String, String> open =
         Map.of("day.opens", "00:00", "day.length-min", "1440", "steriliser.count", "2");
     app.practice().settings().write(app.practice().settings().read().version(), open);
+    aDayOf(2, List.of());
+  }
+
+  private void aDayOf(int appointments, List<PieceNeed> pieces) throws Exception {
     List<Booking> late = new ArrayList<>();
-    for (int n = 0; n < 2; n++) {
+    for (int n = 0; n < appointments; n++) {
       late.add(
           new Booking(
               "A" + (n + 1),
@@ -51,14 +57,100 @@ class DayMovesTest {
               "",
               "cavity",
               null,
-              List.of(new Need(TYPE, 0.1, List.of()))));
+              List.of(new Need(TYPE, 0.1, List.of())),
+              pieces));
     }
     DayBook book = app.practice().days().read(TODAY);
     assertTrue(app.practice().days().write(book.with(late, null), "test"));
     assertEquals(303, app.post(DAY + "/plan").statusCode());
-    for (int tries = 0; planned() == null && tries < 600; tries++) {
+    for (int tries = 0; (planned() == null || searching()) && tries < 600; tries++) {
       Thread.sleep(50);
     }
+  }
+
+  private boolean searching() throws Exception {
+    return app.get(DAY + "/board").body().contains("hx-trigger=\"every");
+  }
+
+  private static PieceNeed need(boolean ifNeeded, String... kinds) {
+    return new PieceNeed(List.of(kinds), ifNeeded);
+  }
+
+  private List<String> onTray() {
+    return app.practice().service().drawer().in(InstrumentState.ON_TRAY).stream()
+        .filter(item -> !item.isRotary())
+        .map(item -> item.fields().kind())
+        .sorted()
+        .toList();
+  }
+
+  @Test
+  void theOtherPiecesAreLaidWithTheirTrayAndUndoneWithIt() throws Exception {
+    aDayOf(
+        2,
+        List.of(
+            need(false, "turbine"),
+            need(false, "excavator", "spoon"),
+            need(true, "ultrasonic-tip"),
+            need(true, "vibrator-tip")));
+    assertEquals(303, app.post(DAY + "/laid", "booking", "A1").statusCode());
+    List<String> laid = onTray();
+    assertTrue(laid.contains("turbine") && laid.contains("ultrasonic-tip"), laid.toString());
+    assertEquals(3, laid.size(), laid.toString());
+    assertTrue(laid.contains("spoon"), "the excavator is being cleaned");
+    assertEquals(303, app.post(DAY + "/laid", "booking", "A1").statusCode());
+    assertEquals(laid, onTray(), "twice is once");
+    assertEquals(303, app.post(DAY + "/undo").statusCode());
+    assertEquals(List.of(), onTray());
+    assertEquals(303, app.post(DAY + "/undo").statusCode());
+    assertEquals(laid, onTray());
+    String tray = app.get(DAY + "/tray?id=A1").body();
+    assertTrue(tray.contains("TU0"), tray);
+  }
+
+  @Test
+  void aHandpieceThatIsShortIsToldCountedTodayAndHasARemedy() throws Exception {
+    List<StockItem> turbines = new ArrayList<>();
+    for (InstrumentState state : InstrumentState.values()) {
+      app.practice().service().drawer().in(state).stream()
+          .filter(item -> item.is("turbine"))
+          .forEach(turbines::add);
+    }
+    assertTrue(
+        app.practice()
+            .service()
+            .move(
+                turbines.stream().map(one -> new Pick(one.id(), one.version())).toList(),
+                InstrumentState.WITHDRAWN,
+                "")
+            .done());
+    aDayOf(1, List.of(need(false, "turbine")));
+    for (int tries = 0; planned().remedies().isEmpty() && tries < 600; tries++) {
+      Thread.sleep(50);
+    }
+    String day = app.get(DAY).body();
+    assertTrue(day.contains("One instrument is short"), day);
+    assertTrue(day.contains("air turbine handpiece"), day);
+    assertTrue(planned().remedies().get(0).remedy() instanceof Remedy.BuyMore, day);
+    assertTrue(app.get("/").body().contains("1 missing"), "counted on the first page");
+    assertEquals(303, app.post(DAY + "/buy", "remedy", "0").statusCode());
+    assertTrue(app.get("/restock").body().contains("air turbine handpiece"));
+  }
+
+  @Test
+  void aHandpieceStillToBeReprocessedIsPutIntoALoadForItsTray() throws Exception {
+    List<Pick> clean =
+        app.practice().service().drawer().in(InstrumentState.CLEAN).stream()
+            .filter(item -> item.is("turbine"))
+            .map(one -> new Pick(one.id(), one.version()))
+            .toList();
+    assertTrue(app.practice().service().move(clean, InstrumentState.WITHDRAWN, "").done());
+    aDayOf(1, List.of(need(false, "turbine")));
+    assertEquals(List.of(), planned().plan().shortages());
+    assertTrue(
+        planned().plan().loads().stream()
+            .flatMap(load -> load.instruments().stream())
+            .anyMatch(ref -> planned().label(ref).equals("TU03")));
   }
 
   @AfterEach

@@ -165,6 +165,25 @@ class DrawerJourneyTest {
   }
 
   @Test
+  void aHandpieceIsAddedByItsKindAloneWhateverWasTypedBefore() throws Exception {
+    String page =
+        followed(
+            post(
+                "/drawer/new",
+                "id",
+                "T9",
+                "kind",
+                "turbine",
+                "head_mm",
+                "1.4",
+                "grit",
+                "coarse",
+                "state",
+                "clean"));
+    assertTrue(page.contains("air turbine handpiece"), page);
+  }
+
+  @Test
   void aListIsLookedAtTakenOverAndTakenBack() throws Exception {
     StringBuilder list = new StringBuilder("name,number,len,rpm\n");
     for (int i = 0; i < 3000; i++) {

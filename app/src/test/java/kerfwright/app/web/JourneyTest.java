@@ -64,6 +64,20 @@ class JourneyTest {
   }
 
   @Test
+  void theDrawersFormShowsOnlyWhatTheChosenKindHas() {
+    Page page = browser.page(820, 1180, false, com.microsoft.playwright.options.ColorScheme.LIGHT);
+    page.navigate(app.address("/drawer/new"));
+    for (String kind : java.util.List.of("diamond", "turbine", "spoon", "diamond")) {
+      page.locator("#f-kind").selectOption(kind);
+      for (String field : java.util.List.of("iso", "head_mm", "grit", "blades", "max_rpm")) {
+        assertEquals(
+            kind.equals("diamond"), page.locator("#f-" + field).isVisible(), kind + " " + field);
+      }
+      assertTrue(page.locator("#f-place").isVisible() && page.locator("#f-kind").isVisible());
+    }
+  }
+
+  @Test
   void aCaseIsEnteredAndItsPlanSeen() {
     Page page = browser.page();
     page.navigate(app.address("/"));

@@ -10,7 +10,9 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import kerfwright.app.Thorough;
 import kerfwright.app.Wiring;
 import kerfwright.app.casefile.CaseReader;
@@ -184,27 +186,48 @@ class PlanPageTest {
     Page upright = browser.page(820, 1180, true, ColorScheme.LIGHT);
     Page lying = browser.page(1180, 820, true, ColorScheme.LIGHT);
     Page phone = browser.page(390, 844, true, ColorScheme.LIGHT);
+    List<String> misses = new ArrayList<>();
     for (String name : LOOKED_AT) {
       SourceText file = SourceText.of(Path.of("../examples/" + name + ".yaml"));
       CutCase cutCase = reader.read(TreeReader.yaml(file), "case");
       String address = app.address("/plan?" + FilledForm.of(cutCase).query());
-      shown(service, address, "section.step", 5, 900, name);
-      shown(upright, address, "section.step", 5, 1180, name);
-      shown(lying, address, "section.step", 4, 820, name);
-      shown(phone, address, "section.step .until", 1, 844, name);
-      assertEquals("", smallText(phone), name);
+      for (String language : List.of("en", "de")) {
+        String of = name + " " + language;
+        misses.addAll(shown(service, address, language, "section.step", 5, of));
+        misses.addAll(shown(upright, address, language, "section.step", 5, of));
+        misses.addAll(shown(lying, address, language, "section.step", 5, of));
+        misses.addAll(shown(phone, address, language, "section.step .until", 1, of));
+        assertEquals("", smallText(phone), name);
+      }
     }
+    assertEquals("", String.join("\n", misses));
   }
 
-  private static void shown(
-      Page page, String address, String what, int most, int height, String name) {
+  private static List<String> shown(
+      Page page, String address, String language, String what, int most, String name) {
+    page.setExtraHTTPHeaders(Map.of("Accept-Language", language));
     page.navigate(address);
+    assertEquals(language, page.locator("html").getAttribute("lang"));
     Locator all = page.locator(what);
     int last = Math.min(most, all.count());
     var box = all.nth(last - 1).boundingBox();
-    assertTrue(
-        box.y + box.height <= height,
-        name + ": " + what + " " + last + " ends at " + (box.y + box.height) + " of " + height);
+    var screen = page.viewportSize();
+    double over = box.y + box.height - screen.height;
+    return over <= 0
+        ? List.of()
+        : List.of(
+            name
+                + " on "
+                + screen.width
+                + " x "
+                + screen.height
+                + ": "
+                + what
+                + " "
+                + last
+                + " ends "
+                + Math.round(over)
+                + " px below");
   }
 
   /** Words of the picture, the verdict and the steps that are smaller than 16 pixels. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Cookie;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.security.Doors;
@@ -35,6 +36,64 @@ class SignInPagesAccessibilityTest {
       look(browser, app, "kerfwright-start=" + Staffed.START, "/first");
       look(browser, app, "a=b", "/");
     }
+  }
+
+  /** What is cut off: a link of the top that does not show whole, a choice wider than its menu. */
+  private static final String CUT =
+      """
+      () => {
+        const cut = [];
+        const nav = document.querySelector('.top nav');
+        const room = nav.getBoundingClientRect();
+        for (const link of nav.querySelectorAll('a')) {
+          const box = link.getBoundingClientRect();
+          if (box.right > Math.min(room.right, innerWidth) + 1 || link.scrollWidth > link.clientWidth + 1) {
+            cut.push(link.textContent);
+          }
+        }
+        const pen = document.createElement('canvas').getContext('2d');
+        for (const menu of document.querySelectorAll('select')) {
+          const style = getComputedStyle(menu);
+          pen.font = style.font;
+          const arrow = 20;
+          const wide = menu.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight) - arrow;
+          for (const one of menu.options) {
+            if (pen.measureText(one.text).width > wide) cut.push(one.text);
+          }
+        }
+        return cut.join('; ');
+      }
+      """;
+
+  @Test
+  void noLabelOfAMenuIsCutOnATablet() throws Exception {
+    List<String> cut = new ArrayList<>();
+    try (Browser browser = Browser.start();
+        Staffed practice = new Staffed()) {
+      for (Role role : Role.values()) {
+        String[] cookie = practice.device(role).split("=", 2);
+        for (String language : List.of("en", "de")) {
+          for (int width : List.of(820, 1180)) {
+            Page page = browser.page(width, width == 820 ? 1180 : 820, true, ColorScheme.LIGHT);
+            page.context()
+                .addCookies(
+                    List.of(new Cookie(cookie[0], cookie[1]).setUrl(practice.app.address("/"))));
+            page.setExtraHTTPHeaders(Map.of("Accept-Language", language));
+            for (String path : role == Role.OWNER ? List.of("/", "/people") : List.of("/")) {
+              page.navigate(practice.app.address(path));
+              assertEquals(language, page.locator("html").getAttribute("lang"));
+              String told = (String) page.evaluate(CUT);
+              if (!told.isEmpty()) {
+                cut.add(String.join(" ", role.id(), language, path, width + ":", told));
+              }
+              Browser.shoot(page, "menus-" + role.id() + path.replace('/', '-') + language + width);
+            }
+            page.context().close();
+          }
+        }
+      }
+    }
+    assertEquals("", String.join("\n", cut));
   }
 
   private static void look(Browser browser, Served app, String cookie, String path) {

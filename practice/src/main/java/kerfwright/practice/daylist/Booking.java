@@ -1,7 +1,11 @@
 package kerfwright.practice.daylist;
 
 import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.schedule.Need;
 import org.jspecify.annotations.Nullable;
 
@@ -56,9 +60,36 @@ public record Booking(
         id, newChair, newStart, newEnd, caseReference, tooth, work, caseText, needs, pieces);
   }
 
-  /** The same appointment with other needs. */
-  public Booking needing(List<Need> others) {
-    return needing(others, pieces);
+  /**
+   * What the plan of a day has to find: rotary instruments, and of the other pieces those that are
+   * needed for certain.
+   *
+   * @param ready kinds of which a piece is ready
+   * @param there kinds of pieces the drawer has
+   */
+  List<Need> scheduled(Set<String> ready, Set<String> there) {
+    List<Need> all = new ArrayList<>(needs);
+    for (PieceNeed piece : pieces) {
+      Need need = piece.need(ready, there);
+      if (!piece.ifNeeded() && all.stream().noneMatch(one -> one.type().equals(need.type()))) {
+        all.add(need);
+      }
+    }
+    return all;
+  }
+
+  /** The same appointment with other needs of those the plan of a day has to find. */
+  public Booking needing(List<Need> scheduled) {
+    List<Need> rotary = new ArrayList<>();
+    Set<String> kinds = new HashSet<>();
+    for (Need need : scheduled) {
+      if (PieceKinds.byId(need.type()).isPresent()) {
+        kinds.add(need.type());
+      } else {
+        rotary.add(need);
+      }
+    }
+    return needing(rotary, pieces.stream().map(one -> one.preferring(kinds)).toList());
   }
 
   /** The same appointment with other needs of both sorts. */

@@ -59,8 +59,8 @@ public record DayFollowed(
         old.withFacts(FixedFacts.NONE)
             .withAppointments(List.of())
             .withStock(stock)
-            .withAppointments(DrawerDay.appointments(bookings, setting))
-            .withFacts(kept(facts(old, before.plan(), nowMin), bookings));
+            .withAppointments(fresh.problem().appointments())
+            .withFacts(kept(facts(old, before.plan(), nowMin), fresh.problem()));
     Replanner.Replan again =
         Replanner.replan(changed, before.plan(), SearchLimits.ofSeconds(REPAIR_S));
     DayPlan plan = again.plan();
@@ -86,9 +86,9 @@ public record DayFollowed(
   }
 
   /** Facts without the trays of appointments that are gone. */
-  private static FixedFacts kept(FixedFacts facts, List<Booking> bookings) {
+  private static FixedFacts kept(FixedFacts facts, Day day) {
     Set<String> ids = new LinkedHashSet<>();
-    bookings.forEach(b -> b.needs().forEach(need -> ids.add(b.id() + "\n" + need.type())));
+    day.appointments().forEach(a -> a.needs().forEach(type -> ids.add(a.id() + "\n" + type)));
     return new FixedFacts(
         facts.nowMin(),
         facts.loads(),

@@ -1,6 +1,7 @@
 package kerfwright.practice.daylist;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,6 +9,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kerfwright.catalogue.piece.PieceKind;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
@@ -35,6 +39,9 @@ public record DrawerDay(Day problem, Map<String, List<String>> pieces) {
           InstrumentState.CLEANING,
           InstrumentState.IN_LOAD);
 
+  /** A piece with no wear model outlasts any day. */
+  private static final int ENDLESS = 1000;
+
   private static final class Pieces {
     private int life = 1;
     private final List<Integer> uses = new ArrayList<>();
@@ -48,7 +55,10 @@ public record DrawerDay(Day problem, Map<String, List<String>> pieces) {
    * @throws kerfwright.schedule.InvalidDayException with every fault of the list
    */
   public static DrawerDay of(List<Booking> bookings, Drawer drawer, DaySetting setting) {
-    Map<String, Pieces> stock = stock(wanted(bookings), drawer, setting);
+    Map<InstrumentState, List<StockItem>> there = new EnumMap<>(InstrumentState.class);
+    COUNTED.forEach(state -> there.put(state, drawer.in(state)));
+    List<Appointment> appointments = appointments(bookings, there, setting);
+    Map<String, Pieces> stock = stock(wanted(appointments), there, setting);
     List<Stock> all = new ArrayList<>();
     Map<String, List<String>> labels = new HashMap<>();
     stock.forEach(
@@ -66,13 +76,20 @@ public record DrawerDay(Day problem, Map<String, List<String>> pieces) {
             setting.sterilisers().sterilisers(),
             setting.sterilisers().pouches(),
             all,
-            appointments(bookings, setting),
+            appointments,
             FixedFacts.NONE);
     return new DrawerDay(problem, labels);
   }
 
   /** The day list as appointments in minutes from opening. */
-  public static List<Appointment> appointments(List<Booking> bookings, DaySetting setting) {
+  private static List<Appointment> appointments(
+      List<Booking> bookings, Map<InstrumentState, List<StockItem>> there, DaySetting setting) {
+    Set<String> ready =
+        kinds(
+            there.entrySet().stream()
+                .filter(one -> one.getKey().ready())
+                .flatMap(one -> one.getValue().stream()));
+    Set<String> all = kinds(there.values().stream().flatMap(List::stream));
     return bookings.stream()
         .map(
             b ->
@@ -81,14 +98,22 @@ public record DrawerDay(Day problem, Map<String, List<String>> pieces) {
                     setting.minute(b.start()),
                     setting.minute(b.end()),
                     b.chair(),
-                    b.needs()))
+                    b.scheduled(ready, all)))
         .toList();
   }
 
-  private static Set<String> wanted(List<Booking> bookings) {
+  /** Kinds of pieces that are no rotary instruments, of which there is one. */
+  private static Set<String> kinds(Stream<StockItem> items) {
+    return items
+        .flatMap(item -> item.pieceKind().stream())
+        .map(PieceKind::id)
+        .collect(Collectors.toSet());
+  }
+
+  private static Set<String> wanted(List<Appointment> appointments) {
     Set<String> types = new LinkedHashSet<>();
-    for (Booking b : bookings) {
-      for (Need need : b.needs()) {
+    for (Appointment one : appointments) {
+      for (Need need : one.needs().stream().map(one::detail).toList()) {
         types.add(need.type());
         need.substitutes().stream().map(Substitute::type).forEach(types::add);
       }
@@ -96,16 +121,17 @@ public record DrawerDay(Day problem, Map<String, List<String>> pieces) {
     return types;
   }
 
-  private static Map<String, Pieces> stock(Set<String> wanted, Drawer drawer, DaySetting setting) {
+  private static Map<String, Pieces> stock(
+      Set<String> wanted, Map<InstrumentState, List<StockItem>> there, DaySetting setting) {
     Map<String, Pieces> stock = new TreeMap<>();
     wanted.forEach(type -> stock.put(type, new Pieces()));
     for (InstrumentState state : COUNTED) {
-      for (StockItem item : drawer.in(state)) {
-        Pieces pieces = item.isRotary() ? stock.get(TypeName.of(item.properties())) : null;
+      for (StockItem item : there.getOrDefault(state, List.of())) {
+        Pieces pieces = stock.get(type(item));
         if (pieces == null) {
           continue;
         }
-        int life = setting.lifeUses(item.properties().kind(), item.singleUse());
+        int life = life(item, setting);
         pieces.life = Math.max(pieces.life, life);
         for (int n = 1; n <= item.pieces(); n++) {
           boolean clean = state == InstrumentState.CLEAN || state == InstrumentState.ON_TRAY;
@@ -113,12 +139,22 @@ public record DrawerDay(Day problem, Map<String, List<String>> pieces) {
             pieces.dirty.add(pieces.uses.size());
           }
           // a worn one and a single-use one keep only what is left of their own life
-          pieces.uses.add(Math.min(life, item.uses()) - life);
+          pieces.uses.add(Math.min(life, item.isRotary() ? item.uses() : 0) - life);
           pieces.labels.add(item.lot() ? item.label() + " (" + n + ")" : item.label());
         }
       }
     }
     stock.values().forEach(p -> p.uses.replaceAll(below -> p.life + below));
     return stock;
+  }
+
+  private static String type(StockItem item) {
+    return item.isRotary() ? TypeName.of(item.properties()) : item.fields().kind();
+  }
+
+  private static int life(StockItem item, DaySetting setting) {
+    return item.isRotary()
+        ? setting.lifeUses(item.properties().kind(), item.singleUse())
+        : item.singleUse() ? 1 : ENDLESS;
   }
 }

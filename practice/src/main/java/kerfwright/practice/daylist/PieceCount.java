@@ -32,10 +32,7 @@ public record PieceCount(PieceNeed need, int needed, int clean) {
   }
 
   private static int clean(PieceNeed need, List<StockItem> ready) {
-    return ready.stream()
-        .filter(item -> item.pieceKind().filter(k -> need.anyOf().contains(k.id())).isPresent())
-        .mapToInt(StockItem::pieces)
-        .sum();
+    return ready.stream().filter(need::servedBy).mapToInt(StockItem::pieces).sum();
   }
 
   /** True where not one is ready and the case cannot do without. */

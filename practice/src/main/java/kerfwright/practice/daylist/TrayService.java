@@ -2,10 +2,13 @@ package kerfwright.practice.daylist;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.DrawerService;
@@ -47,8 +50,12 @@ public final class TrayService {
     return date + " " + appointment;
   }
 
-  /** Lays the tray of one appointment; all of it or nothing. */
-  public Laid lay(LocalDate date, PlannedDay day, String appointment) {
+  /**
+   * Lays the tray of one appointment, with its handpieces, hand instruments and tips as far as they
+   * are clean; all of it or nothing.
+   */
+  public Laid lay(LocalDate date, PlannedDay day, Booking booking) {
+    String appointment = booking.id();
     List<Pick> picks = new ArrayList<>();
     List<Obstacle> obstacles = new ArrayList<>();
     for (TrayPlace place : places(day, appointment)) {
@@ -68,6 +75,8 @@ public final class TrayService {
     if (!obstacles.isEmpty()) {
       return new Laid(day, null, obstacles);
     }
+    beside(day, booking, laidBeside(date, booking))
+        .forEach(item -> picks.add(new Pick(item.id(), item.version())));
     if (picks.isEmpty()) {
       return new Laid(DayFollowed.laid(day, appointment), null, List.of());
     }
@@ -77,6 +86,49 @@ public final class TrayService {
         ? new Laid(day, null, outcome.obstacles())
         : new Laid(
             DayFollowed.laid(renamed(day, appointment, batch), appointment), batch, List.of());
+  }
+
+  /**
+   * A clean piece for each need the plan does not place, as one that only the mouth shows: the
+   * preferred kind first, and none the plan means for another tray.
+   */
+  private List<StockItem> beside(PlannedDay day, Booking booking, List<StockItem> laid) {
+    Set<String> placed = new HashSet<>();
+    day.plan()
+        .trays()
+        .forEach(one -> placed.add(PlannedDay.itemLabel(day.label(one.instrument()))));
+    List<StockItem> clean =
+        service.drawer().in(InstrumentState.CLEAN).stream()
+            .filter(item -> !placed.contains(item.label()))
+            .sorted(Comparator.comparing(StockItem::label))
+            .toList();
+    List<StockItem> more = new ArrayList<>();
+    for (PieceNeed need : booking.pieces()) {
+      if (!need.scheduledOn(day, booking.id()) && laid.stream().noneMatch(need::servedBy)) {
+        need.anyOf().stream()
+            .flatMap(kind -> clean.stream().filter(item -> item.is(kind)))
+            .filter(item -> !more.contains(item))
+            .findFirst()
+            .ifPresent(more::add);
+      }
+    }
+    return more;
+  }
+
+  /** The handpieces, hand instruments and tips that lie on the tray of this appointment now. */
+  public List<StockItem> laidBeside(LocalDate date, Booking booking) {
+    if (booking.pieces().isEmpty()) {
+      return List.of();
+    }
+    String note = note(date, booking.id());
+    return service.drawer().in(InstrumentState.ON_TRAY).stream()
+        .filter(item -> booking.pieces().stream().anyMatch(need -> need.servedBy(item)))
+        .filter(
+            item -> {
+              List<DrawerEntry> history = service.drawer().history(item.id());
+              return history.get(history.size() - 1).note().equals(note);
+            })
+        .toList();
   }
 
   /** Takes the tray of an appointment back; what stands against it, or nothing. */

@@ -112,6 +112,11 @@ public record StockItem(
     return rotary == null ? PieceKinds.byId(fields.kind()) : Optional.empty();
   }
 
+  /** True where it is a piece of this kind, which no rotary instrument is. */
+  public boolean is(String kind) {
+    return pieceKind().filter(one -> one.id().equals(kind)).isPresent();
+  }
+
   /**
    * What the rotary instrument is.
    *

@@ -47,6 +47,16 @@ public final class CanonicalText {
     line(text, "load-name", use.origin().loadName());
     line(text, "pouch", use.origin().pouch());
     line(text, "lot", use.origin().lot());
+    CutUse.Piece handpiece = use.handpiece();
+    if (handpiece != null) {
+      line(text, "handpiece", handpiece.used().id());
+      line(text, "handpiece-label", handpiece.used().label());
+      line(text, "handpiece-what", handpiece.used().what());
+      line(text, "handpiece-of", handpiece.used().pieceOf());
+      line(text, "handpiece-load", handpiece.origin().load());
+      line(text, "handpiece-load-name", handpiece.origin().loadName());
+      line(text, "handpiece-pouch", handpiece.origin().pouch());
+    }
     line(text, "set-rpm", use.cut().setSpeedRpm());
     line(text, "cut-s", use.cut().cutSeconds());
     line(text, "total-s", use.cut().totalSeconds());
@@ -104,6 +114,7 @@ public final class CanonicalText {
                 one(lines, "label"),
                 told(lines, "what"),
                 id(lines, "piece-of")),
+            handpiece(lines),
             new Origin(
                 id(lines, "load"),
                 told(lines, "load-name"),
@@ -139,6 +150,23 @@ public final class CanonicalText {
         Instant.parse(one(lines, "recorded")),
         new Statement(UUID.fromString(one(lines, "id")), use, correction, remarks),
         hash);
+  }
+
+  private static CutUse.@Nullable Piece handpiece(Map<String, List<String>> lines) {
+    UUID id = id(lines, "handpiece");
+    return id == null
+        ? null
+        : new CutUse.Piece(
+            new UsedInstrument(
+                id,
+                one(lines, "handpiece-label"),
+                told(lines, "handpiece-what"),
+                id(lines, "handpiece-of")),
+            new Origin(
+                id(lines, "handpiece-load"),
+                told(lines, "handpiece-load-name"),
+                told(lines, "handpiece-pouch"),
+                ""));
   }
 
   private static Map<String, List<String>> lines(String text) {

@@ -16,16 +16,24 @@ import java.util.UUID;
 record OriginOfUse(Origin origin, List<Remark> remarks) {
 
   static OriginOfUse of(UseReport report, UUID item, Origins origins, ZoneId zone) {
-    String code = report.pouch();
+    return of(item, report.pouch(), report.lot(), report.at(), origins, zone);
+  }
+
+  /** Nobody reads the pouch of a handpiece at the chair: it came out of its last one. */
+  static OriginOfUse ofHandpiece(UseReport report, UUID item, Origins origins, ZoneId zone) {
+    return of(item, "", "", report.at(), origins, zone);
+  }
+
+  private static OriginOfUse of(
+      UUID item, String code, String lot, Instant at, Origins origins, ZoneId zone) {
     Origins.Pouched pouch =
-        (code.isEmpty() ? origins.lastOf(item, report.at()) : origins.pouch(code, item))
-            .orElse(null);
+        (code.isEmpty() ? origins.lastOf(item, at) : origins.pouch(code, item)).orElse(null);
     List<Remark> remarks = new ArrayList<>();
     if (pouch == null) {
       if (!code.isEmpty()) {
         remarks.add(Remark.of(Remark.Kind.POUCH_UNKNOWN, code));
       }
-      return new OriginOfUse(new Origin(null, "", code, report.lot()), remarks);
+      return new OriginOfUse(new Origin(null, "", code, lot), remarks);
     }
     if (!pouch.holds()) {
       remarks.add(Remark.of(Remark.Kind.NOT_IN_POUCH, pouch.pouch()));
@@ -33,14 +41,14 @@ record OriginOfUse(Origin origin, List<Remark> remarks) {
     Instant decided = pouch.decided();
     if (pouch.standing() == Origins.Standing.FAILED) {
       remarks.add(Remark.of(Remark.Kind.LOAD_FAILED, pouch.loadName()));
-    } else if (decided == null || decided.isAfter(report.at())) {
+    } else if (decided == null || decided.isAfter(at)) {
       remarks.add(Remark.of(Remark.Kind.LOAD_NOT_RELEASED, pouch.loadName()));
     }
     LocalDate last = pouch.lastDay();
-    if (last != null && report.at().atZone(zone).toLocalDate().isAfter(last)) {
+    if (last != null && at.atZone(zone).toLocalDate().isAfter(last)) {
       remarks.add(Remark.of(Remark.Kind.POUCH_EXPIRED, last.toString()));
     }
-    Origin origin = new Origin(pouch.load(), pouch.loadName(), pouch.pouch(), report.lot());
+    Origin origin = new Origin(pouch.load(), pouch.loadName(), pouch.pouch(), lot);
     return new OriginOfUse(origin, remarks);
   }
 }

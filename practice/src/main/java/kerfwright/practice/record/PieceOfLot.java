@@ -11,10 +11,10 @@ import kerfwright.practice.drawer.StockItem;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The one physical instrument a report means. A counted lot gives off one piece, which becomes an
- * item of its own; a later step of the same plan goes on with the same piece.
+ * The one physical piece a report means. A counted lot gives off one piece, which becomes an item
+ * of its own; a later step of the same plan goes on with the same piece.
  *
- * @param piece the instrument
+ * @param piece the instrument or handpiece
  * @param pieceOf the lot it comes from, or null
  * @param rest the lot without it where it is given off now, else null
  */
@@ -28,9 +28,12 @@ record PieceOfLot(StockItem piece, @Nullable UUID pieceOf, @Nullable StockItem r
       // asked for the last piece of a lot too: the lot is that piece now, or was it before
       Optional<StockItem> before =
           record.list(RecordQuery.ofCase(report.caseReference(), 200)).stream()
-              .filter(one -> sameWork(one.use(), item.id(), step.plan()))
+              .filter(one -> sameWork(one.use(), step.plan()))
+              .flatMap(one -> one.use().pieces().stream())
+              .map(CutUse.Piece::used)
+              .filter(one -> item.id().equals(one.pieceOf()))
               .findFirst()
-              .flatMap(one -> drawer.find(one.use().instrument().id()));
+              .flatMap(one -> drawer.find(one.id()));
       if (before.isPresent()) {
         return new PieceOfLot(before.get(), item.id(), null);
       }
@@ -42,9 +45,9 @@ record PieceOfLot(StockItem piece, @Nullable UUID pieceOf, @Nullable StockItem r
     return new PieceOfLot(piece, item.id(), item.next(rest -> rest.pieces = item.pieces() - 1));
   }
 
-  private static boolean sameWork(CutUse use, UUID lot, String plan) {
+  private static boolean sameWork(CutUse use, String plan) {
     PlanStep step = use.step();
-    return step != null && step.plan().equals(plan) && lot.equals(use.instrument().pieceOf());
+    return step != null && step.plan().equals(plan);
   }
 
   /** The lot's label, a full stop, and the first free number. */

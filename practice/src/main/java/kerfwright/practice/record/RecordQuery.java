@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param caseReference of this case, letters large or small
  * @param tooth on this tooth
- * @param instrument with this instrument
- * @param load with instruments out of this load
+ * @param instrument with this instrument, or in this handpiece
+ * @param load with instruments or a handpiece out of this load
  * @param from cut at or after
  * @param until cut before
  * @param older only what was written before the entry with this number, the last of the page before

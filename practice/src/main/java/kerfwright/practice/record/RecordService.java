@@ -4,8 +4,10 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -64,12 +66,11 @@ public final class RecordService {
                 ? Logged.as(before.get(), true)
                 : Logged.refused(Logged.Refusal.ID_TAKEN);
           }
-          Optional<StockItem> item = drawer.find(report.item());
-          if (item.isEmpty()) {
+          if (unknownPiece(report)) {
             return Logged.refused(Logged.Refusal.UNKNOWN_INSTRUMENT);
           }
           Writing writing = new Writing(report.caseReference());
-          CutUse use = writing.use(item.get(), report, null);
+          CutUse use = writing.use(report, null);
           RecordEntry entry =
               record.append(
                   new Statement(report.id(), use, null, writing.remarks),
@@ -116,23 +117,24 @@ public final class RecordService {
           if (unknown(correction.by())) {
             return Logged.refused(Logged.Refusal.UNKNOWN_PERSON);
           }
-          Optional<StockItem> named =
-              drawer.find(right == null ? old.use().instrument().id() : right.item());
-          if (named.isEmpty()) {
+          if (right != null && unknownPiece(right)) {
             return Logged.refused(Logged.Refusal.UNKNOWN_INSTRUMENT);
           }
           Writing writing = new Writing(old.use().caseReference());
-          StockItem back = writing.takeBack(old);
-          CutUse use = old.use();
-          if (right != null) {
-            StockItem item = named.get().id().equals(back.id()) ? back : named.get();
-            use = writing.use(item, right, old);
-          }
+          writing.takeBack(old);
+          CutUse use = right == null ? old.use() : writing.use(right, old);
           return Logged.as(
               record.append(
                   new Statement(id, use, correction, writing.remarks), writing.at, writing.lines),
               false);
         });
+  }
+
+  /** True where the drawer does not know what was used, or what it turned in as a handpiece. */
+  private boolean unknownPiece(UseReport report) {
+    UUID handpiece = report.handpiece();
+    return drawer.find(report.item()).isEmpty()
+        || (handpiece != null && drawer.find(handpiece).filter(UsedAs::isHandpiece).isEmpty());
   }
 
   /** A practice that has named nobody yet takes all initials. */
@@ -168,6 +170,7 @@ public final class RecordService {
     private final String note;
     private final List<DrawerEntry> lines = new ArrayList<>();
     private final List<Remark> remarks = new ArrayList<>();
+    private final Map<UUID, StockItem> changed = new HashMap<>();
 
     Writing(String note) {
       this.note = note;
@@ -177,25 +180,22 @@ public final class RecordService {
       lines.add(
           new DrawerEntry(
               ids.next(), batch, at, DrawerEntry.What.RECORDED, note, before, after, null));
+      changed.put(after.id(), after);
     }
 
-    CutUse use(StockItem item, UseReport report, @Nullable RecordEntry instead) {
-      PieceOfLot found = PieceOfLot.of(item, report, record, drawer, ids.next());
-      StockItem piece = found.piece();
-      StockItem rest = found.rest();
-      UUID known = rest == null ? piece.id() : item.id();
-      UseOfItem judged = judged(piece, known, report.caseReference(), report.at(), instead);
-      StockItem after = judged.after(report.cut().mm3ByMaterial());
-      if (rest == null) {
-        line(piece, after);
-      } else {
-        line(item, rest);
-        line(null, after.asNew());
-      }
-      OriginOfUse origin = OriginOfUse.of(report, item.id(), origins, clock.getZone());
-      remarks.addAll(judged.remarks());
+    /** The item as it is after the lines so far. */
+    private StockItem now(UUID item) {
+      StockItem after = changed.get(item);
+      return after == null ? drawer.find(item).orElseThrow() : after;
+    }
+
+    CutUse use(UseReport report, @Nullable RecordEntry instead) {
+      UsedInstrument instrument =
+          count(report.item(), report.cut().mm3ByMaterial(), report, instead, remarks);
+      OriginOfUse origin = OriginOfUse.of(report, report.item(), origins, clock.getZone());
       remarks.addAll(origin.remarks());
-      remarks.addAll(UsedAs.remarks(piece, report, at));
+      remarks.addAll(UsedAs.remarks(now(instrument.id()), report, at));
+      CutUse.Piece handpiece = handpiece(report, instead);
       boolean asBefore = instead != null && instead.use().by().equals(report.by());
       if (!asBefore && unknown(report.by())) {
         remarks.add(Remark.of(Remark.Kind.UNKNOWN_PERSON, report.by()));
@@ -204,22 +204,64 @@ public final class RecordService {
           report.caseReference(),
           report.tooth(),
           report.step(),
-          UsedAs.instrument(piece, found.pieceOf()),
+          instrument,
+          handpiece,
           origin.origin(),
           report.cut(),
           report.by(),
           report.at());
     }
 
-    /** Takes counts and volumes of that entry back; gives the item as it is then. */
-    StockItem takeBack(RecordEntry old) {
+    private CutUse.@Nullable Piece handpiece(UseReport report, @Nullable RecordEntry instead) {
+      UUID item = report.handpiece();
+      if (item == null) {
+        return null;
+      }
+      List<Remark> its = new ArrayList<>();
+      UsedInstrument piece = count(item, Map.of(), report, instead, its);
+      OriginOfUse origin = OriginOfUse.ofHandpiece(report, item, origins, clock.getZone());
+      its.addAll(origin.remarks());
+      its.forEach(one -> remarks.add(one.ofHandpiece()));
+      return new CutUse.Piece(piece, origin.origin());
+    }
+
+    /** Counts the use for a piece and moves it on; of a lot one piece is given off. */
+    private UsedInstrument count(
+        UUID id,
+        Map<String, Double> mm3,
+        UseReport report,
+        @Nullable RecordEntry instead,
+        List<Remark> told) {
+      StockItem item = now(id);
+      PieceOfLot found = PieceOfLot.of(item, report, record, drawer, ids.next());
+      StockItem rest = found.rest();
+      StockItem piece = rest == null ? now(found.piece().id()) : found.piece();
+      UUID known = rest == null ? piece.id() : item.id();
+      UseOfItem judged = judged(piece, known, report.caseReference(), report.at(), instead);
+      StockItem after = judged.after(mm3);
+      if (rest == null) {
+        line(piece, after);
+      } else {
+        line(item, rest);
+        line(null, after.asNew());
+      }
+      told.addAll(judged.remarks());
+      return UsedAs.instrument(piece, found.pieceOf());
+    }
+
+    /** Takes counts and volumes of that entry back. */
+    void takeBack(RecordEntry old) {
       CutUse use = old.use();
-      StockItem item = drawer.find(use.instrument().id()).orElseThrow();
-      StockItem back =
-          judged(item, item.id(), use.caseReference(), use.at(), old)
-              .takenBack(use.cut().mm3ByMaterial());
-      line(item, back);
-      return back;
+      takeBack(use.instrument().id(), use.cut().mm3ByMaterial(), old);
+      CutUse.Piece handpiece = use.handpiece();
+      if (handpiece != null) {
+        takeBack(handpiece.used().id(), Map.of(), old);
+      }
+    }
+
+    private void takeBack(UUID id, Map<String, Double> mm3, RecordEntry old) {
+      StockItem item = now(id);
+      line(item, judged(item, id, old.use().caseReference(), old.use().at(), old).takenBack(mm3));
     }
 
     /**

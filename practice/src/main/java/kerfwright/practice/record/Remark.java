@@ -1,5 +1,6 @@
 package kerfwright.practice.record;
 
+import java.util.ArrayList;
 import java.util.List;
 import kerfwright.quantity.Identified;
 
@@ -35,6 +36,8 @@ public record Remark(Kind kind, List<String> arguments) {
     TOO_FAST,
     /** Whoever reported it is none of the practice's people; argument: initials. */
     UNKNOWN_PERSON,
+    /** Something of the handpiece, not the instrument; arguments: id of the kind, its arguments. */
+    HANDPIECE,
     /** The device's clock is ahead of this machine's. */
     CLOCK_AHEAD;
   }
@@ -44,6 +47,22 @@ public record Remark(Kind kind, List<String> arguments) {
     if (arguments.stream().anyMatch(one -> one.isEmpty() || one.matches(".*\\s.*"))) {
       throw new IllegalArgumentException("Arguments hold no spaces: " + arguments);
     }
+  }
+
+  /** The same, said of the handpiece. */
+  Remark ofHandpiece() {
+    List<String> words = new ArrayList<>(List.of(kind.id()));
+    words.addAll(arguments);
+    return new Remark(Kind.HANDPIECE, words);
+  }
+
+  /** What a remark of the handpiece says of it; this one where it is none. */
+  public Remark plain() {
+    return kind != Kind.HANDPIECE
+        ? this
+        : new Remark(
+            Identified.of(Kind.class, arguments.get(0)).orElseThrow(),
+            arguments.subList(1, arguments.size()));
   }
 
   static Remark of(Kind kind, String... arguments) {

@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param tooth the tooth
  * @param step the step of a plan, or null
  * @param item the item of the drawer; of a counted lot one piece is given off
+ * @param handpiece the handpiece of the drawer it turned in, or null where that is not told; of a
+ *     lot one piece is given off
  * @param pouch code of the pouch it was taken out of, empty to take the item's last one
  * @param lot the maker's lot, may be empty
  * @param cut how
@@ -25,6 +27,7 @@ public record UseReport(
     Tooth tooth,
     @Nullable PlanStep step,
     UUID item,
+    @Nullable UUID handpiece,
     String pouch,
     String lot,
     Cut cut,
@@ -36,7 +39,8 @@ public record UseReport(
     if (!CutUse.isReference(caseReference)
         || !CutUse.areInitials(by)
         || !isCode(pouch)
-        || !isCode(lot)) {
+        || !isCode(lot)
+        || item.equals(handpiece)) {
       throw new IllegalArgumentException(
           "Not a report: " + String.join(", ", caseReference, by, pouch, lot));
     }
@@ -50,12 +54,14 @@ public record UseReport(
   /** True where an entry says the same, so that this report was sent before. */
   boolean saidBy(RecordEntry entry) {
     CutUse use = entry.use();
-    UsedInstrument instrument = use.instrument();
     return entry.correction() == null
         && use.caseReference().equals(caseReference)
         && use.tooth().equals(tooth)
         && java.util.Objects.equals(use.step(), step)
-        && (item.equals(instrument.id()) || item.equals(instrument.pieceOf()))
+        && use.instrument().stoodFor(item)
+        && (handpiece == null
+            ? use.handpiece() == null
+            : use.handpiece() != null && use.handpiece().used().stoodFor(handpiece))
         && use.cut().equals(cut)
         && use.by().equals(by)
         && use.at().equals(at.truncatedTo(java.time.temporal.ChronoUnit.MICROS));

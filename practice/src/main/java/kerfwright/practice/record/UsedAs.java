@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.catalogue.piece.PieceKind;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.quantity.RotationalSpeed;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +32,10 @@ final class UsedAs {
                     what.shapeName(),
                     what.headDiameter().millimetres());
     return new UsedInstrument(item.id(), item.label(), words, pieceOf);
+  }
+
+  static boolean isHandpiece(StockItem item) {
+    return item.pieceKind().filter(kind -> kind.sort() == PieceKind.Sort.HANDPIECE).isPresent();
   }
 
   static List<Remark> remarks(StockItem item, UseReport report, Instant now) {

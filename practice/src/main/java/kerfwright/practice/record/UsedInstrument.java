@@ -11,4 +11,9 @@ import org.jspecify.annotations.Nullable;
  * @param what its number or size
  * @param pieceOf the counted lot it was taken out of for this use, or null
  */
-public record UsedInstrument(UUID id, String label, String what, @Nullable UUID pieceOf) {}
+public record UsedInstrument(UUID id, String label, String what, @Nullable UUID pieceOf) {
+  /** True where it is this item, or was one piece of it. */
+  boolean stoodFor(UUID item) {
+    return item.equals(id) || item.equals(pieceOf);
+  }
+}

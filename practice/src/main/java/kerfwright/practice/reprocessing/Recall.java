@@ -2,6 +2,7 @@ package kerfwright.practice.reprocessing;
 
 import java.util.List;
 import kerfwright.practice.drawer.StockItem;
+import kerfwright.practice.record.CutUse;
 import kerfwright.practice.record.RecordEntry;
 
 /**
@@ -10,7 +11,7 @@ import kerfwright.practice.record.RecordEntry;
  * @param load the load
  * @param held instruments it sent to quarantine, as they are now
  * @param elsewhere instruments that had moved on: used, being cleaned, withdrawn, in another load
- * @param uses entries of the record of instruments used out of it, newest first
+ * @param uses entries of the record of instruments and handpieces used out of it, newest first
  * @param suspect loads of the same steriliser since the last passed spore test, newest first
  */
 public record Recall(
@@ -24,6 +25,13 @@ public record Recall(
     elsewhere = List.copyOf(elsewhere);
     uses = List.copyOf(uses);
     suspect = List.copyOf(suspect);
+  }
+
+  /** What came out of this load, of the pieces an entry tells of. */
+  public List<CutUse.Piece> pieces(RecordEntry entry) {
+    return entry.use().pieces().stream()
+        .filter(one -> load.id().equals(one.origin().load()))
+        .toList();
   }
 
   /** The cases it reaches. */

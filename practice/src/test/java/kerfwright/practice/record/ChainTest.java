@@ -1,7 +1,9 @@
 package kerfwright.practice.record;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import java.util.List;
@@ -23,6 +25,7 @@ class ChainTest {
               new Tooth(16),
               new PlanStep("K-0412/a", 2),
               new UsedInstrument(new UUID(3, 4), "D1", "806 314 197 534 014", new UUID(5, 6)),
+              null,
               new Origin(new UUID(7, 8), "S1-20260302-1", "S1-20260302-1.2", "L-22"),
               new Cut(200_000.0, 12.5, 20.0, 1.2, 50.0, Map.of("enamel", 3.25, "dentine", 1.0 / 3)),
               "AB",
@@ -79,6 +82,53 @@ class ChainTest {
     assertEquals("5f447b96d1a998655624cd22501f839e147adb5dd34fcc82b62dcdca13221e14", first.hash());
     RecordEntry second = Chain.EMPTY.after(first).link(STATEMENT, RECORDED);
     assertEquals("c3dfc11d3765a5b5e6a1718a188bd1e0d52585e68c42beb78a5579f41b1fc2ac", second.hash());
+  }
+
+  @Test
+  void aHandpieceStandsInTheTextAndAnEntryWithoutOneReadsAsBefore() {
+    CutUse old = STATEMENT.use();
+    CutUse.Piece turbine =
+        new CutUse.Piece(
+            new UsedInstrument(new UUID(11, 12), "T1", "turbine", new UUID(13, 14)),
+            new Origin(new UUID(15, 16), "S1-20260301-2", "S1-20260301-2.1", ""));
+    CutUse use =
+        new CutUse(
+            old.caseReference(),
+            old.tooth(),
+            old.step(),
+            old.instrument(),
+            turbine,
+            old.origin(),
+            old.cut(),
+            old.by(),
+            old.at());
+    RecordEntry entry =
+        Chain.EMPTY.link(
+            new Statement(
+                STATEMENT.id(),
+                use,
+                STATEMENT.correction(),
+                List.of(new Remark(Remark.Kind.NOT_READY, List.of("used")).ofHandpiece())),
+            RECORDED);
+    String text = CanonicalText.of(entry);
+    assertTrue(
+        text.contains(
+            """
+            lot: L-22
+            handpiece: 00000000-0000-000b-0000-00000000000c
+            handpiece-label: T1
+            handpiece-what: turbine
+            handpiece-of: 00000000-0000-000d-0000-00000000000e
+            handpiece-load: 00000000-0000-000f-0000-000000000010
+            handpiece-load-name: S1-20260301-2
+            handpiece-pouch: S1-20260301-2.1
+            set-rpm: 200000.0
+            """),
+        text);
+    assertTrue(text.endsWith("remark: handpiece not-ready used\n"), text);
+    assertEquals(entry, CanonicalText.entry(text, entry.hash()));
+    assertEquals(Remark.Kind.NOT_READY, entry.remarks().get(0).plain().kind());
+    assertNull(CanonicalText.entry(TEXT, "").use().handpiece());
   }
 
   @Test

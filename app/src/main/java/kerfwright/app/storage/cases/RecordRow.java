@@ -20,9 +20,10 @@ import org.jspecify.annotations.Nullable;
 /** One entry of the record as a row of its table, both ways. */
 public final class RecordRow {
   static final String INSERT =
-      "INSERT INTO cut_record (number, id, case_key, tooth, instrument_id, load_id, at_micros,"
-          + " corrects, entry, hash) VALUES (:number, :id, :case_key, :tooth, :instrument_id,"
-          + " :load_id, :at_micros, :corrects, :entry, :hash)";
+      "INSERT INTO cut_record (number, id, case_key, tooth, instrument_id, load_id,"
+          + " handpiece_id, handpiece_load_id, at_micros, corrects, entry, hash) VALUES (:number,"
+          + " :id, :case_key, :tooth, :instrument_id, :load_id, :handpiece_id,"
+          + " :handpiece_load_id, :at_micros, :corrects, :entry, :hash)";
 
   private RecordRow() {}
 
@@ -47,6 +48,8 @@ public final class RecordRow {
               row.getInt("tooth"),
               row.getString("instrument_id"),
               row.getString("load_id"),
+              row.getString("handpiece_id"),
+              row.getString("handpiece_load_id"),
               row.getLong("at_micros"),
               row.getString("corrects")));
     } catch (IllegalArgumentException | DateTimeException unreadable) {
@@ -58,6 +61,7 @@ public final class RecordRow {
   private static List<@Nullable Object> keys(RecordEntry entry) {
     CutUse use = entry.use();
     Correction correction = entry.correction();
+    CutUse.Piece handpiece = use.handpiece();
     return Arrays.asList(
         entry.number(),
         entry.id().toString(),
@@ -65,13 +69,24 @@ public final class RecordRow {
         use.tooth().fdi(),
         use.instrument().id().toString(),
         text(use.origin().load()),
+        handpiece == null ? null : handpiece.used().id().toString(),
+        handpiece == null ? null : text(handpiece.origin().load()),
         micros(use.at()),
         correction == null ? null : correction.corrects().toString());
   }
 
   static <S extends SqlStatement<S>> S bind(S statement, RecordEntry entry) {
     String[] names = {
-      "number", "id", "case_key", "tooth", "instrument_id", "load_id", "at_micros", "corrects"
+      "number",
+      "id",
+      "case_key",
+      "tooth",
+      "instrument_id",
+      "load_id",
+      "handpiece_id",
+      "handpiece_load_id",
+      "at_micros",
+      "corrects"
     };
     List<@Nullable Object> keys = keys(entry);
     for (int i = 0; i < names.length; i++) {

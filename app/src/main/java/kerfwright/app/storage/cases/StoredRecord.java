@@ -154,12 +154,8 @@ public final class StoredRecord implements CutRecord {
         values,
         "case_key",
         query.caseReference() == null ? null : RecordRow.caseKey(query.caseReference()));
-    equal(
-        all,
-        values,
-        "instrument_id",
-        query.instrument() == null ? null : query.instrument().toString());
-    equal(all, values, "load_id", query.load() == null ? null : query.load().toString());
+    either(all, values, "instrument_id", "handpiece_id", query.instrument());
+    either(all, values, "load_id", "handpiece_load_id", query.load());
     equal(all, values, "tooth", query.tooth() == null ? null : query.tooth().fdi());
     boolean byIndex = query.until() != null || !all.isEmpty();
     if (query.from() != null) {
@@ -192,6 +188,26 @@ public final class StoredRecord implements CutRecord {
     String sifted = column.equals("tooth") ? column + " + 0" : column + " || ''";
     all.add((all.isEmpty() ? column : sifted) + " = :" + column);
     values.put(column, value);
+  }
+
+  /** The same of the instrument's column or the handpiece's, each with an index of its own. */
+  private static void either(
+      List<String> all,
+      Map<String, Object> values,
+      String instrument,
+      String handpiece,
+      @Nullable UUID value) {
+    if (value == null) {
+      return;
+    }
+    String sifted = all.isEmpty() ? "" : " || ''";
+    all.add(
+        "("
+            + String.join(" OR ", instrument + sifted + " = :" + instrument, handpiece + sifted)
+            + " = :"
+            + instrument
+            + ")");
+    values.put(instrument, value.toString());
   }
 
   @Override
