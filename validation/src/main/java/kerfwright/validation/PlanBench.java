@@ -62,7 +62,7 @@ public final class PlanBench {
     line(json, "warm", figures(cutCase, usual, options));
     line(json, "firstLook", figures(cutCase, usual, new PlanOptions(64, 1, true)));
     line(json, "whatIf", whatIf(cutCase, usual));
-    line(json, "byCase", byCase(wiring, Path.of(arguments[0]).toAbsolutePath().getParent(), usual));
+    line(json, "byCase", byCase(wiring, Path.of(arguments[0]).resolveSibling("."), usual));
     json.append("  \"byDrawer\": [\n");
     for (int i = 0; i < DRAWERS.length; i++) {
       row(json, figures(cutCase, drawerOf(demo, DRAWERS[i]), options), i + 1 < DRAWERS.length);

@@ -36,7 +36,8 @@ class SentencesTest {
   private static final Pattern SENTENCE =
       Pattern.compile("(?:\\b(?:a|[a-z][a-z']+)[,;:]?(?: |\\\\n)+){2,}[a-z']{2,}");
 
-  private static final Pattern SQL = Pattern.compile("\\b(SELECT|INSERT|UPDATE|DELETE|GRANT|ORDER BY)\\b");
+  private static final Pattern SQL =
+      Pattern.compile("\\b(SELECT|INSERT|UPDATE|DELETE|GRANT|ORDER BY)\\b");
 
   /** Whatever stands in a call of these is told to programmers, in the log or to programs. */
   private static final Pattern FOR_PROGRAMMERS =
