@@ -1,6 +1,7 @@
 package kerfwright.app.storage.cases;
 
 import java.sql.ResultSet;
+import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -48,13 +49,24 @@ public final class RecordRow {
               row.getInt("tooth"),
               row.getString("instrument_id"),
               row.getString("load_id"),
-              row.getString("handpiece_id"),
-              row.getString("handpiece_load_id"),
+              ofHandpiece(row, "handpiece_id"),
+              ofHandpiece(row, "handpiece_load_id"),
               row.getLong("at_micros"),
               row.getString("corrects")));
     } catch (IllegalArgumentException | DateTimeException unreadable) {
       return false;
     }
+  }
+
+  /** Null too in a database of before schema 100, which is backed up as it is. */
+  private static @Nullable String ofHandpiece(ResultSet row, String column) throws SQLException {
+    ResultSetMetaData columns = row.getMetaData();
+    for (int i = 1; i <= columns.getColumnCount(); i++) {
+      if (columns.getColumnName(i).equals(column)) {
+        return row.getString(i);
+      }
+    }
+    return null;
   }
 
   /** What an entry is found by, in the order of the columns. */
