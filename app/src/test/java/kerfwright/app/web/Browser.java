@@ -4,6 +4,7 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Clock;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
@@ -12,6 +13,7 @@ import com.microsoft.playwright.options.ScreenshotCaret;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Date;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +29,9 @@ final class Browser implements AutoCloseable {
       List.of(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"));
 
   private static final String AXE = AxeBuilder.getAxeScript();
+
+  /** After so long what was logged at the chair is sent: it may be taken back for some seconds. */
+  static final long SENT_MS = 12_000;
 
   private static com.microsoft.playwright.@Nullable Browser running;
 
@@ -121,6 +126,11 @@ final class Browser implements AutoCloseable {
                     + " : parseFloat(getComputedStyle(one).fontSize)))",
                 within))
         .doubleValue();
+  }
+
+  /** The clock of a window goes as others do, and can be put forward instead of waiting. */
+  static void ownClock(Page page) {
+    page.clock().install(new Clock.InstallOptions().setTime(new Date()));
   }
 
   /** A picture to look at, where {@code -Dscreenshots=true} asks for it. */

@@ -50,7 +50,9 @@ class ChairStorageTest {
   }
 
   private static Page page() {
-    return browser.page(1180, 820, true, ColorScheme.LIGHT);
+    Page page = browser.page(1180, 820, true, ColorScheme.LIGHT);
+    Browser.ownClock(page);
+    return page;
   }
 
   private static List<RecordEntry> entries(String reference) {
@@ -61,6 +63,7 @@ class ChairStorageTest {
   }
 
   private static void everythingIsInTheRecord(Page page) {
+    page.clock().fastForward(Browser.SENT_MS);
     PlaywrightAssertions.assertThat(page.locator("#link"))
         .containsText("Everything is in the record");
   }
@@ -136,7 +139,7 @@ class ChairStorageTest {
     PlaywrightAssertions.assertThat(page.locator("#told")).not().containsText("logged");
     assertEquals("", Browser.barriers(page));
     Browser.shoot(page, "journey-04-chair-full");
-    page.waitForTimeout(4500);
+    page.clock().fastForward(4500);
     PlaywrightAssertions.assertThat(page.locator("#full")).isVisible();
     assertEquals(List.of(), entries("K-7203"));
     app.regain();

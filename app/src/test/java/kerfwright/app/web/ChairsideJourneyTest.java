@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.microsoft.playwright.Clock;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
@@ -33,7 +32,6 @@ import org.junit.jupiter.api.Test;
 class ChairsideJourneyTest {
   private static Browser browser;
   private static String example;
-  private static final long LATER_MS = 12_000;
   private Served app;
 
   @BeforeAll
@@ -63,7 +61,7 @@ class ChairsideJourneyTest {
   /** Opens the example under another case reference and begins to run it. */
   private Page begun(String reference, int width, int height, ColorScheme scheme) {
     Page page = browser.page(width, height, true, scheme);
-    page.clock().install(new Clock.InstallOptions().setTime(new java.util.Date()));
+    Browser.ownClock(page);
     String query = example.replaceFirst("K-\\d+", reference);
     page.navigate(app.address("/plan?" + query));
     page.locator("a[href^='/chairside?']").click();
@@ -110,7 +108,7 @@ class ChairsideJourneyTest {
 
   /** A while later: what may be taken back for some seconds is sent after them. */
   private static void everythingIsInTheRecord(Page page) {
-    page.clock().fastForward(LATER_MS);
+    page.clock().fastForward(Browser.SENT_MS);
     PlaywrightAssertions.assertThat(page.locator("#link"))
         .containsText("Everything is in the record");
   }
