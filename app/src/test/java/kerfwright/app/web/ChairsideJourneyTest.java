@@ -63,8 +63,7 @@ class ChairsideJourneyTest {
     Page page = browser.page(width, height, true, scheme);
     Browser.ownClock(page);
     String query = example.replaceFirst("K-\\d+", reference);
-    page.navigate(app.address("/plan?" + query));
-    page.locator("a[href^='/chairside?']").click();
+    page.navigate(app.address("/chairside?" + query));
     initials(page);
     page.locator("input[name=read]").check();
     page.locator("form.begin button.main").click();

@@ -104,6 +104,7 @@ class LanJourneyTest {
 
   private void run(Served app, Page page) throws Exception {
     String query = FilledForm.of(Wiring.production().demoCases().read().get(0)).query();
+    Browser.ownClock(page);
     page.navigate(app.address("/chairside?" + query));
     page.locator("input[name=read]").check();
     page.locator("form.begin button.main").click();
@@ -121,6 +122,7 @@ class LanJourneyTest {
     Browser.shoot(page, "lan-chair-without-connection");
     assertEquals(0, entries(app).size());
     app.regain();
+    page.clock().fastForward(Browser.SENT_MS);
     PlaywrightAssertions.assertThat(page.locator("#link"))
         .containsText("Everything is in the record");
     List<RecordEntry> entries = entries(app);

@@ -8,6 +8,7 @@ import com.microsoft.playwright.options.Cookie;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import kerfwright.app.Thorough;
 import kerfwright.app.security.Doors;
 import kerfwright.practice.people.Role;
 import org.junit.jupiter.api.Test;
@@ -22,7 +23,9 @@ class SignInPagesAccessibilityTest {
       String locked = practice.device(Role.CLINICIAN);
       practice.post(locked, "/lock");
       for (String path :
-          List.of("/", "/people", "/trail", "/confirm", "/account", "/sign-out", "/sign-in")) {
+          Thorough.of(
+              List.of("/confirm", "/people", "/trail", "/", "/account", "/sign-out", "/sign-in"),
+              3)) {
         look(browser, practice.app, owner, path);
       }
       look(browser, practice.app, locked, "/locked");
@@ -70,7 +73,7 @@ class SignInPagesAccessibilityTest {
     List<String> cut = new ArrayList<>();
     try (Browser browser = Browser.start();
         Staffed practice = new Staffed()) {
-      for (Role role : Role.values()) {
+      for (Role role : Thorough.of(List.of(Role.values()), 4)) {
         String[] cookie = practice.device(role).split("=", 2);
         for (String language : List.of("en", "de")) {
           for (int width : List.of(820, 1180)) {

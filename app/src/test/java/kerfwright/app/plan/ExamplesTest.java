@@ -1,4 +1,4 @@
-package kerfwright.app;
+package kerfwright.app.plan;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import kerfwright.app.Run;
+import kerfwright.app.Wiring;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.caution.CautionCondition;
