@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -20,11 +19,7 @@ import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.practice.daylist.Booking;
-import kerfwright.practice.daylist.BookingFault;
 import kerfwright.practice.daylist.DayBook;
-import kerfwright.practice.daylist.DayChange;
-import kerfwright.practice.daylist.DayFollowed;
-import kerfwright.practice.daylist.DaySetting;
 import kerfwright.practice.daylist.PieceCount;
 import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.drawer.StockItem;
@@ -32,7 +27,6 @@ import kerfwright.practice.kept.KeptCases;
 import kerfwright.practice.restock.PurchaseRequest;
 import kerfwright.practice.restock.PurchaseRequests;
 import kerfwright.schedule.InvalidDayException;
-import kerfwright.schedule.Shortage;
 import kerfwright.schedule.remedy.Remedy;
 import org.jspecify.annotations.Nullable;
 
@@ -62,8 +56,7 @@ public final class DayPages {
     config.routes.get("/day/{date}", call -> show(call, date(call), ""), Access.CASES);
     config.routes.get("/day/{date}/tray", this::tray, Access.CASES);
     config.routes.get("/day/{date}/board", this::board, Access.CASES);
-    config.routes.get("/day/{date}/move", this::effect, Access.CASES);
-    config.routes.post("/day/{date}/move", this::move, Access.WORK);
+    new MovePages(this, service, types, templates).routes(config);
     config.routes.post("/day/{date}/plan", this::plan, Access.WORK);
     config.routes.post("/day/{date}/stop", this::stop, Access.WORK);
     config.routes.post("/day/{date}/remedy", this::remedy, Access.WORK);
@@ -196,7 +189,7 @@ public final class DayPages {
     back(call, date(call));
   }
 
-  private static void back(Context call, LocalDate date) {
+  static void back(Context call, LocalDate date) {
     call.redirect("/day/" + date, HttpStatus.SEE_OTHER);
   }
 
@@ -210,7 +203,7 @@ public final class DayPages {
     }
   }
 
-  private void refuse(Context call, LocalDate date, String why) {
+  void refuse(Context call, LocalDate date, String why) {
     call.status(HttpStatus.CONFLICT);
     show(call, date, why);
   }
@@ -276,164 +269,14 @@ public final class DayPages {
     }
   }
 
-  /** A move or lateness as sent, from the address or the form. */
-  private record Wanted(String booking, String start, String chair, String late, String now) {
-    static Wanted of(java.util.function.Function<String, @Nullable String> field) {
-      return new Wanted(
-          sent(field.apply("booking")),
-          sent(field.apply("start")),
-          sent(field.apply("chair")),
-          sent(field.apply("late")),
-          sent(field.apply("now")));
-    }
-  }
-
-  private static String sent(@Nullable String value) {
+  static String sent(@Nullable String value) {
     return value == null ? "" : value.strip();
   }
 
-  private static @Nullable Integer whole(@Nullable String value, int most) {
+  static @Nullable Integer whole(@Nullable String value, int most) {
     String text = sent(value);
     return text.matches("\\d{1,4}") && Integer.parseInt(text) <= most
         ? Integer.valueOf(text)
         : null;
-  }
-
-  private static Optional<LocalTime> time(String text) {
-    return text.matches("([01]\\d|2[0-3]):[0-5]\\d")
-        ? Optional.of(LocalTime.parse(text))
-        : Optional.empty();
-  }
-
-  /** The list with the wish fulfilled; empty where the wish cannot be understood. */
-  private Optional<List<Booking>> changed(DayBook book, Wanted wanted, DaySetting setting) {
-    Booking one = book.booking(wanted.booking()).orElse(null);
-    if (one == null) {
-      return Optional.empty();
-    }
-    if (!wanted.late().isEmpty()) {
-      Integer late = whole(wanted.late(), 240);
-      return late == null || late == 0
-          ? Optional.empty()
-          : Optional.of(
-              DayChange.late(
-                  book.bookings(), one, late, time(wanted.now()).orElse(setting.opens())));
-    }
-    String chair = wanted.chair().isEmpty() ? one.chair() : wanted.chair();
-    return time(wanted.start()).map(at -> DayChange.moved(book.bookings(), one, at, chair));
-  }
-
-  private int nowMin(Wanted wanted, LocalDate date, DaySetting setting) {
-    return time(wanted.now())
-        .map(setting::minute)
-        .map(minute -> Math.max(0, Math.min(setting.lengthMin(), minute)))
-        .orElseGet(() -> service.nowMin(date));
-  }
-
-  private void effect(Context call) {
-    LocalDate date = date(call);
-    Wanted wanted = Wanted.of(call::queryParam);
-    DayBook book = service.books().read(date);
-    DaySetting setting = service.setting();
-    Optional<List<Booking>> changed = changed(book, wanted, setting);
-    if (changed.isEmpty()) {
-      // no error status: the answer is shown in place of the last one
-      tell(call, book, wanted, null, List.of(templates.say(call).at("day.not-understood")));
-      return;
-    }
-    DayService.Effect effect = service.effect(book, changed.get(), nowMin(wanted, date, setting));
-    tell(call, book, wanted, effect, faults(templates.say(call), effect));
-  }
-
-  private static List<String> faults(Say say, DayService.Effect effect) {
-    List<String> words = new ArrayList<>();
-    for (BookingFault fault : effect.faults()) {
-      words.add(FaultWords.of(say, fault));
-    }
-    if (effect.factsBroken()) {
-      words.add(say.at("day.fault-happened"));
-    }
-    return words;
-  }
-
-  private void tell(
-      Context call,
-      DayBook book,
-      Wanted wanted,
-      DayService.@Nullable Effect effect,
-      List<String> faults) {
-    Say say = templates.say(call);
-    Map<String, Object> values = new HashMap<>();
-    DayFollowed followed = effect == null ? null : effect.followed();
-    List<String> breaks = new ArrayList<>();
-    List<String> ends = new ArrayList<>();
-    if (followed != null) {
-      for (Shortage s : followed.newlyShort()) {
-        breaks.add(say.at("day.newly-short", s.appointment(), types.brief(say, s.type())));
-      }
-      for (Shortage s : followed.ended()) {
-        ends.add(say.at("day.ended", s.appointment(), types.brief(say, s.type())));
-      }
-    }
-    List<Booking> bookings = effect == null ? book.bookings() : effect.bookings();
-    PlannedDay planned = followed == null ? null : followed.planned();
-    DayView after =
-        new DayView(
-            say,
-            book.with(bookings, planned),
-            planned,
-            null,
-            service.setting(),
-            service.nowMin(book.date()),
-            type -> types.brief(say, type),
-            Set.of());
-    values.put("board", after);
-    values.put("possible", effect != null && effect.possible());
-    values.put("faults", faults);
-    values.put("breaks", breaks);
-    values.put("ends", ends);
-    values.put("trays", followed == null ? List.of() : followed.changedTrays());
-    values.put("moved", moved(say, book, bookings));
-    Map<String, String> fields = new HashMap<>();
-    fields.put("booking", wanted.booking());
-    fields.put("start", wanted.start());
-    fields.put("chair", wanted.chair());
-    fields.put("late", wanted.late());
-    fields.put("now", wanted.now());
-    values.put("fields", fields);
-    templates.html(call, "day/effect.jte", values);
-  }
-
-  private static List<String> moved(Say say, DayBook book, List<Booking> bookings) {
-    List<String> moved = new ArrayList<>();
-    for (Booking b : bookings) {
-      Booking was = book.booking(b.id()).orElse(b);
-      if (!was.equals(b)) {
-        moved.add(say.at("day.moved", b.id(), say.time(b.start()), say.time(b.end()), b.chair()));
-      }
-    }
-    return moved;
-  }
-
-  private void move(Context call) {
-    LocalDate date = date(call);
-    Wanted wanted = Wanted.of(call::formParam);
-    DayBook book = service.books().read(date);
-    DaySetting setting = service.setting();
-    Optional<List<Booking>> changed = changed(book, wanted, setting);
-    if (changed.isEmpty()) {
-      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      tell(call, book, wanted, null, List.of(templates.say(call).at("day.not-understood")));
-      return;
-    }
-    DayService.Effect effect = service.effect(book, changed.get(), nowMin(wanted, date, setting));
-    if (!effect.possible()) {
-      call.status(HttpStatus.CONFLICT);
-      tell(call, book, wanted, effect, faults(templates.say(call), effect));
-    } else if (service.apply(book, effect, wanted.late().isEmpty() ? "moved" : "late")) {
-      back(call, date);
-    } else {
-      refuse(call, date, "day.changed-meanwhile");
-    }
   }
 }

@@ -1,7 +1,6 @@
 package kerfwright.app.web;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
@@ -11,7 +10,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import kerfwright.app.backup.Backups;
 import kerfwright.app.backup.Watch;
@@ -25,13 +23,7 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.input.SourceText;
 import kerfwright.app.learning.LearningService;
-import kerfwright.app.stocklist.ColumnMapping;
 import kerfwright.app.stocklist.Drafts;
-import kerfwright.app.stocklist.ListFile;
-import kerfwright.app.stocklist.ListTable;
-import kerfwright.app.stocklist.ListedRow;
-import kerfwright.app.stocklist.RowMeaning;
-import kerfwright.app.stocklist.UnreadableList;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Newest;
 import kerfwright.app.storage.Private;
@@ -54,8 +46,6 @@ import kerfwright.practice.chairside.CutRuns;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerService;
-import kerfwright.practice.drawer.InstrumentState;
-import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
 import kerfwright.practice.handout.Handouts;
 import kerfwright.practice.kept.KeptCases;
@@ -228,47 +218,17 @@ public final class OpenPractice implements AutoCloseable {
     }
     Path own = folder == null ? null : folder.resolve("drawer.csv");
     if (own != null && Files.exists(own)) {
-      fill(SourceText.of(own), "drawer.csv", service);
+      FirstDrawer.fill(SourceText.of(own), "drawer.csv", service);
     } else if (demo) {
       Clock real = Clock.systemDefaultZone();
       DemoClock past = DemoClock.threeDaysBefore(real);
       Services then = Services.over(database, past);
-      fill(DemoPractice.drawerText(), "demo practice", then.drawer());
+      FirstDrawer.fill(DemoPractice.drawerText(), "demo practice", then.drawer());
       new DemoHistory(then.drawer(), then.record(), then.loads(), past)
           .fill(settings(), real.instant());
-      fill(DemoPractice.morePiecesText(), "demo practice", service);
-      fill(DemoPractice.piecesText(), "demo practice", service);
+      FirstDrawer.fill(DemoPractice.morePiecesText(), "demo practice", service);
+      FirstDrawer.fill(DemoPractice.piecesText(), "demo practice", service);
       DemoDays.keep(days(), LocalDate.now(real));
-    }
-  }
-
-  private static void fill(SourceText source, String note, DrawerService service) throws BadInput {
-    String origin = source.origin();
-    ListTable table = table(source);
-    ColumnMapping mapping = ColumnMapping.guess(table.header());
-    List<Fault> faults = new ArrayList<>();
-    List<StockItem> items = new ArrayList<>();
-    RowMeaning meaning = new RowMeaning(InstrumentState.QUARANTINE, service::newId, Set.of());
-    for (ListedRow row : meaning.read(table, mapping)) {
-      row.problems()
-          .forEach(one -> faults.add(new Fault(origin, row.line(), one.field(), one.what(), null)));
-      if (row.item() != null) {
-        items.add(row.item());
-      }
-    }
-    if (!faults.isEmpty()) {
-      throw new BadInput(faults);
-    }
-    if (!service.add(items, note).done()) {
-      throw new BadInput(origin, Message.of("command.serve-filled-meanwhile"));
-    }
-  }
-
-  private static ListTable table(SourceText source) throws BadInput {
-    try {
-      return ListFile.read(source.origin(), source.text().getBytes(StandardCharsets.UTF_8));
-    } catch (UnreadableList unreadable) {
-      throw new BadInput("--data", unreadable.placed());
     }
   }
 

@@ -23,9 +23,6 @@ import kerfwright.quantity.Rounded;
  * and names the line to change.
  */
 public final class Contradictions {
-  /** Teeth vary: an outline or a stack may pass the usual size of a tooth by a fifth. */
-  private static final double VARIES = 1.2;
-
   private static final List<Trait> INWARD = List.of(Trait.ENAMEL, Trait.CARIOUS, Trait.DENTINE);
 
   private final CutCase c;
@@ -73,7 +70,7 @@ public final class Contradictions {
       all.anIntendedRestorationIsOneTheProcedurePreparesFor();
     }
     if (c.filled("outline").isEmpty()) {
-      all.anOutlineFitsOnTheTooth();
+      OutlineOnTooth.against(c).ifPresent(all.found::add);
     }
     return List.copyOf(all.found);
   }
@@ -299,49 +296,6 @@ public final class Contradictions {
     }
   }
 
-  private void anOutlineFitsOnTheTooth() {
-    Tooth tooth = c.tooth();
-    double height = size("h");
-    double wide = size("MD");
-    double deep = size("BL");
-    if (tooth.primary() || height == 0 || wide == 0 || deep == 0) {
-      return;
-    }
-    double across = Math.max(wide, deep);
-    double narrow = Math.min(wide, deep);
-    boolean facial = usual.frontTooth().equals("facial") && UsualValues.cuspMm(tooth) == 0;
-    double round = Math.PI * across;
-    double length = c.outline().length().millimetres();
-    double width = c.outline().width().millimetres();
-    boolean fits =
-        switch (c.outline().shape()) {
-          case ELLIPSE, CIRCLE, RECTANGLE ->
-              facial
-                  ? length <= VARIES * Math.max(height, wide)
-                      && width <= VARIES * Math.min(height, wide)
-                  : length <= VARIES * across && width <= VARIES * narrow;
-          case SLOT -> length <= VARIES * (height + across) && width <= VARIES * narrow;
-          case BAND -> length <= VARIES * round && width <= VARIES * height;
-          case PATCH -> length * width <= VARIES * (round * height + wide * deep);
-        };
-    if (!fits) {
-      add(
-          "outline-larger-than-tooth",
-          "outline",
-          Fix.leaveOut("outline"),
-          Rounded.places(length, 1),
-          Rounded.places(width, 1),
-          tooth(),
-          Rounded.places(wide, 1),
-          Rounded.places(deep, 1),
-          Rounded.places(height, 1));
-    }
-  }
-
-  private double size(String name) {
-    return UsualOpening.crown(name, c.tooth()).map(Length::millimetres).orElse(0.0);
-  }
-
   private void add(String what, String field, Fix fix, Object... values) {
     found.add(Contradiction.of(what, field, fix, values));
   }
@@ -358,7 +312,7 @@ public final class Contradictions {
     return Message.of("label.procedure-" + procedure.id());
   }
 
-  private static Message label(Tooth tooth) {
+  static Message label(Tooth tooth) {
     String arch = tooth.upper() ? "maxillary-" : "mandibular-";
     return Message.of(
         "place." + (tooth.primary() ? "primary-" : "") + arch + tooth.toothClass().label());

@@ -3,6 +3,8 @@ package kerfwright.planner.rule;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
@@ -35,35 +37,55 @@ public final class Vetoes {
   private static final Set<String> HOLLOW_FACES = Set.of("occlusal", "lingual", "chamber", "root");
   private static final List<Veto> ALL =
       List.of(
-          softerThanTheWorkCannotCut(),
-          metalCeramicAndResinAreNotGroundDry(),
-          aLivingToothIsNotCutDryAtHighSpeed(),
-          keptSurfaceIsNotCutAsFastAsWhatCoversIt(),
-          slipStaysInsideTheMargin(),
-          finishingBelongsToFinishers(),
-          decayOverALivingPulpIsCutSlowly(),
-          aDiscStaysOnFlatFaces(),
-          zirconiaIsPolishedWithDiamond(),
-          neverADiamondOnAdhesive(),
-          noStepTakesHalfAnHour());
+          veto(
+              "softer-than-the-work",
+              Basis.FROM_MEMORY,
+              Vetoes::softerThanTheWorkCannotCut,
+              "khrushchov-1974",
+              "richardson-1968"),
+          veto("dry-grinding", Basis.COMMON_PRACTICE, Vetoes::metalCeramicAndResinAreNotGroundDry),
+          veto(
+              "dry-at-high-speed",
+              Basis.COMMON_PRACTICE,
+              Vetoes::aLivingToothIsNotCutDryAtHighSpeed),
+          veto(
+              "kept-surface-would-be-cut",
+              Basis.PROJECT_SETTING,
+              Vetoes::keptSurfaceIsNotCutAsFastAsWhatCoversIt,
+              "van-waes-1997"),
+          veto("slip-beyond-margin", Basis.PROJECT_SETTING, Vetoes::slipStaysInsideTheMargin),
+          veto("not-a-finisher", Basis.COMMON_PRACTICE, Vetoes::finishingBelongsToFinishers),
+          veto(
+              "decay-is-cut-slowly",
+              Basis.COMMON_PRACTICE,
+              Vetoes::decayOverALivingPulpIsCutSlowly),
+          veto("disc-in-a-hollow", Basis.COMMON_PRACTICE, Vetoes::aDiscStaysOnFlatFaces),
+          veto(
+              "zirconia-wants-diamond",
+              Basis.COMMON_PRACTICE,
+              Vetoes::zirconiaIsPolishedWithDiamond),
+          veto("diamond-on-adhesive", Basis.COMMON_PRACTICE, Vetoes::neverADiamondOnAdhesive),
+          veto("too-slow", Basis.PROJECT_SETTING, Vetoes::noStepTakesHalfAnHour));
 
   private Vetoes() {}
+
+  /** A veto by its code; without a source it is of the trade. */
+  private static Veto veto(
+      String code,
+      Basis basis,
+      BiFunction<Candidate, RuleContext, Optional<Exclusion>> against,
+      String... sources) {
+    List<SourceKey> keys = Stream.of(sources).map(SourceKey::new).toList();
+    return new Veto(
+        code, basis, keys.isEmpty() ? List.of(SourceKey.COMMON_PRACTICE) : keys, against);
+  }
 
   public static List<Veto> all() {
     return ALL;
   }
 
   /** A tool needs about 1.2 times the hardness of the layer. */
-  static Veto softerThanTheWorkCannotCut() {
-    return new Veto(
-        "softer-than-the-work",
-        Basis.FROM_MEMORY,
-        List.of(new SourceKey("khrushchov-1974"), new SourceKey("richardson-1968")),
-        Vetoes::againstSofterThanTheWorkCannotCut);
-  }
-
-  private static Optional<Exclusion> againstSofterThanTheWorkCannotCut(
-      Candidate c, RuleContext context) {
+  private static Optional<Exclusion> softerThanTheWorkCannotCut(Candidate c, RuleContext context) {
     double tool = c.instrument().part().hardnessPa();
     double work = c.material().typical().hardnessPa();
     return HardnessRatio.canCut(tool, work)
@@ -75,15 +97,7 @@ public final class Vetoes {
    * Metal, ceramic, amalgam and resin are not ground dry: hot dust, sparks and vapour. Finishing
    * and polishing passes may be dry, and bracket adhesive is cleaned off dry.
    */
-  static Veto metalCeramicAndResinAreNotGroundDry() {
-    return new Veto(
-        "dry-grinding",
-        Basis.COMMON_PRACTICE,
-        List.of(SourceKey.COMMON_PRACTICE),
-        Vetoes::againstMetalCeramicAndResinAreNotGroundDry);
-  }
-
-  private static Optional<Exclusion> againstMetalCeramicAndResinAreNotGroundDry(
+  private static Optional<Exclusion> metalCeramicAndResinAreNotGroundDry(
       Candidate c, RuleContext context) {
     boolean bulk = c.purpose() == Purpose.BULK || c.purpose() == Purpose.APPROACH;
     boolean dusty =
@@ -98,15 +112,8 @@ public final class Vetoes {
   }
 
   /** Without water nothing on a tooth whose pulp lives is cut above slow speed, no layer of it. */
-  static Veto aLivingToothIsNotCutDryAtHighSpeed() {
-    return new Veto(
-        "dry-at-high-speed",
-        Basis.COMMON_PRACTICE,
-        List.of(SourceKey.COMMON_PRACTICE),
-        Vetoes::againstDryAtHighSpeed);
-  }
-
-  private static Optional<Exclusion> againstDryAtHighSpeed(Candidate c, RuleContext context) {
+  private static Optional<Exclusion> aLivingToothIsNotCutDryAtHighSpeed(
+      Candidate c, RuleContext context) {
     boolean guarded = context.cutCase().dry() && context.cutCase().pulp().protectsPulp();
     if (!guarded || c.setRpm() <= SLOW_RPM) {
       return Optional.empty();
@@ -120,15 +127,7 @@ public final class Vetoes {
    * micrometres of it in a slip: bonding to clean-up together cost 7.4 micrometres on average (van
    * Waes H et al. 1997).
    */
-  static Veto keptSurfaceIsNotCutAsFastAsWhatCoversIt() {
-    return new Veto(
-        "kept-surface-would-be-cut",
-        Basis.PROJECT_SETTING,
-        List.of(new SourceKey("van-waes-1997")),
-        Vetoes::againstKeptSurfaceIsNotCutAsFastAsWhatCoversIt);
-  }
-
-  private static Optional<Exclusion> againstKeptSurfaceIsNotCutAsFastAsWhatCoversIt(
+  private static Optional<Exclusion> keptSurfaceIsNotCutAsFastAsWhatCoversIt(
       Candidate c, RuleContext context) {
     if (!context.guardsEnamelUnderAdhesive() || c.cut().removalM3PerS() <= 0) {
       return Optional.empty();
@@ -148,16 +147,7 @@ public final class Vetoes {
   }
 
   /** A slip may use up half of what is kept under the cut (project setting). */
-  static Veto slipStaysInsideTheMargin() {
-    return new Veto(
-        "slip-beyond-margin",
-        Basis.PROJECT_SETTING,
-        List.of(SourceKey.COMMON_PRACTICE),
-        Vetoes::againstSlipStaysInsideTheMargin);
-  }
-
-  private static Optional<Exclusion> againstSlipStaysInsideTheMargin(
-      Candidate c, RuleContext context) {
+  private static Optional<Exclusion> slipStaysInsideTheMargin(Candidate c, RuleContext context) {
     boolean near = c.purpose() == Purpose.APPROACH || c.purpose() == Purpose.FINISH;
     double margin = c.work().marginM();
     if (!near || c.slipM() <= MARGIN_SHARE * margin) {
@@ -171,16 +161,7 @@ public final class Vetoes {
   }
 
   /** Finishing belongs to 12 to 40 blades, to grains up to 63 micrometres, to discs and cups. */
-  static Veto finishingBelongsToFinishers() {
-    return new Veto(
-        "not-a-finisher",
-        Basis.COMMON_PRACTICE,
-        List.of(SourceKey.COMMON_PRACTICE),
-        Vetoes::againstFinishingBelongsToFinishers);
-  }
-
-  private static Optional<Exclusion> againstFinishingBelongsToFinishers(
-      Candidate c, RuleContext context) {
+  private static Optional<Exclusion> finishingBelongsToFinishers(Candidate c, RuleContext context) {
     boolean finishes = c.purpose() == Purpose.FINISH || c.purpose() == Purpose.POLISH;
     if (!finishes || finisher(c.instrument().properties())) {
       return Optional.empty();
@@ -201,15 +182,8 @@ public final class Vetoes {
   }
 
   /** Decay over a living pulp is taken by a slow round bur, 4000 per minute at most. */
-  static Veto decayOverALivingPulpIsCutSlowly() {
-    return new Veto(
-        "decay-is-cut-slowly",
-        Basis.COMMON_PRACTICE,
-        List.of(SourceKey.COMMON_PRACTICE),
-        Vetoes::againstFastInDecay);
-  }
-
-  private static Optional<Exclusion> againstFastInDecay(Candidate c, RuleContext context) {
+  private static Optional<Exclusion> decayOverALivingPulpIsCutSlowly(
+      Candidate c, RuleContext context) {
     InstrumentProperties p = c.instrument().properties();
     boolean decay = c.parts().stream().anyMatch(part -> part.material().has(Trait.CARIOUS));
     boolean slow =
@@ -222,15 +196,7 @@ public final class Vetoes {
   }
 
   /** A disc stays on flat and bulging faces: in a fossa its edge cuts a groove. */
-  static Veto aDiscStaysOnFlatFaces() {
-    return new Veto(
-        "disc-in-a-hollow",
-        Basis.COMMON_PRACTICE,
-        List.of(SourceKey.COMMON_PRACTICE),
-        Vetoes::againstADiscInAHollow);
-  }
-
-  private static Optional<Exclusion> againstADiscInAHollow(Candidate c, RuleContext context) {
+  private static Optional<Exclusion> aDiscStaysOnFlatFaces(Candidate c, RuleContext context) {
     boolean disc = c.instrument().properties().shape() == ShapeFamily.DISC;
     return disc && HOLLOW_FACES.contains(c.work().operation().geometry().face())
         ? Optional.of(Exclusion.of("disc-in-a-hollow"))
@@ -238,15 +204,7 @@ public final class Vetoes {
   }
 
   /** Zirconia is polished by diamond: softer grains only warm it. */
-  static Veto zirconiaIsPolishedWithDiamond() {
-    return new Veto(
-        "zirconia-wants-diamond",
-        Basis.COMMON_PRACTICE,
-        List.of(SourceKey.COMMON_PRACTICE),
-        Vetoes::againstOtherGrainsOnZirconia);
-  }
-
-  private static Optional<Exclusion> againstOtherGrainsOnZirconia(
+  private static Optional<Exclusion> zirconiaIsPolishedWithDiamond(
       Candidate c, RuleContext context) {
     InstrumentProperties p = c.instrument().properties();
     boolean elastic = p.kind() == InstrumentKind.POLISHER || p.kind() == InstrumentKind.DISC;
@@ -256,16 +214,7 @@ public final class Vetoes {
   }
 
   /** Bracket adhesive over enamel is never taken off with a diamond: it scratches the enamel. */
-  static Veto neverADiamondOnAdhesive() {
-    return new Veto(
-        "diamond-on-adhesive",
-        Basis.COMMON_PRACTICE,
-        List.of(SourceKey.COMMON_PRACTICE),
-        Vetoes::againstNeverADiamondOnAdhesive);
-  }
-
-  private static Optional<Exclusion> againstNeverADiamondOnAdhesive(
-      Candidate c, RuleContext context) {
+  private static Optional<Exclusion> neverADiamondOnAdhesive(Candidate c, RuleContext context) {
     boolean diamond = c.instrument().properties().kind().isDiamond();
     return diamond && context.guardsEnamelUnderAdhesive()
         ? Optional.of(Exclusion.of("diamond-on-adhesive"))
@@ -276,15 +225,7 @@ public final class Vetoes {
    * Half an hour of cutting in one step is no way to cut it (project setting); a last resort says
    * itself how long it takes.
    */
-  static Veto noStepTakesHalfAnHour() {
-    return new Veto(
-        "too-slow",
-        Basis.PROJECT_SETTING,
-        List.of(SourceKey.COMMON_PRACTICE),
-        Vetoes::againstHalfAnHour);
-  }
-
-  private static Optional<Exclusion> againstHalfAnHour(Candidate c, RuleContext context) {
+  private static Optional<Exclusion> noStepTakesHalfAnHour(Candidate c, RuleContext context) {
     return c.cutS() <= LONGEST_STEP_S || c.resort() != LastResort.NONE
         ? Optional.empty()
         : Optional.of(Exclusion.of("too-slow", Rounded.places(c.cutS() / 60, 0)));
