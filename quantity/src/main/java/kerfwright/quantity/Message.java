@@ -2,7 +2,6 @@ package kerfwright.quantity;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
@@ -14,7 +13,6 @@ import java.util.stream.Stream;
  *     changes such as ids ({@link String}), further messages, and lists of messages
  */
 public record Message(String key, List<Object> values) {
-  private static final int LONGEST_SLUG = 60;
 
   public Message {
     if (!key.matches("[a-z]+(\\.[a-z0-9]+(-[a-z0-9]+)*)+")) {
@@ -26,18 +24,6 @@ public record Message(String key, List<Object> values) {
 
   public static Message of(String key, Object... values) {
     return new Message(key, List.of(values));
-  }
-
-  /**
-   * Prose of a data file, whose key follows from its English words.
-   *
-   * @param feature what its keys begin with, such as {@code stack.}
-   */
-  public static Message ofProse(String feature, String english) {
-    String slug = english.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-    String inner = slug.replaceAll("^-|-$", "");
-    String cut = inner.substring(0, Math.min(inner.length(), LONGEST_SLUG));
-    return of(feature + cut.replaceAll("-$", ""));
   }
 
   /** Keys of this message and of all it holds. */

@@ -80,7 +80,7 @@ final class LayerFields {
     return Message.of(
         "fault.lacking",
         Message.of("label.material-" + layer.materialId()),
-        Message.ofProse("stack.", layer.note()));
+        Message.of("stack." + layer.note()));
   }
 
   private @Nullable Layer layer(Fields fields, Faults faults, Known ofCase, boolean underDecay) {

@@ -33,7 +33,12 @@ class BundlesTest {
     Map<String, String> english = texts("en");
     Map<String, String> german = texts("de");
     assertTrue(english.size() > 20, "bundles not found");
-    assertEquals(english.keySet(), german.keySet());
+    Set<String> notGerman = new TreeSet<>(english.keySet());
+    notGerman.removeAll(german.keySet());
+    Set<String> notEnglish = new TreeSet<>(german.keySet());
+    notEnglish.removeAll(english.keySet());
+    assertEquals(Set.of(), notGerman, "missing in German");
+    assertEquals(Set.of(), notEnglish, "missing in English");
     List<String> differ = new ArrayList<>();
     english.forEach(
         (key, text) -> {

@@ -38,7 +38,7 @@ class MessagesTest {
   }
 
   @Test
-  void theEnglishOfANoteOnUsualLayersIsTheOneOfTheTable() {
+  void everyNoteOnUsualLayersIsSaidInBothLanguages() {
     Set<String> notes = new TreeSet<>();
     UsualStacks stacks = UsualStacks.packaged();
     for (String restoration : stacks.restorations().keySet()) {
@@ -54,8 +54,8 @@ class MessagesTest {
     }
     assertTrue(notes.size() > 25, notes.toString());
     for (String note : notes) {
-      Message message = Message.ofProse("stack.", note);
-      assertEquals(note, ENGLISH.of(message));
+      Message message = Message.of("stack." + note);
+      assertFalse(ENGLISH.of(message).isBlank());
       assertFalse(GERMAN.of(message).isBlank());
     }
   }

@@ -72,8 +72,8 @@ class SentencesTest {
               Map.entry("catalogue/number/NumberGroup", "held to published vectors"),
               Map.entry("catalogue/number/NumberEncoder", "remark of a source, marked as English"),
               Map.entry("catalogue/number/UsSizes", "remark of a source, marked as English"),
-              Map.entry("catalogue/stack/DepthOfDecay", "prose of a table; MessagesTest"),
-              Map.entry("catalogue/stack/UsualStacks", "prose of a table; MessagesTest"),
+              Map.entry("catalogue/stack/DepthOfDecay", "how a thickness was reckoned, in JSON"),
+              Map.entry("catalogue/stack/UsualStacks", "how a thickness was reckoned, in JSON"),
               Map.entry("catalogue/tooth/ToothNotation", "of exceptions; people read fault.tooth"),
               Map.entry("catalogue/tooth/ToothReading", "of exceptions")));
 

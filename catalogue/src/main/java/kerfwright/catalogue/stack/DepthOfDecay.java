@@ -32,7 +32,7 @@ final class DepthOfDecay {
               layer.takenFrom(),
               share.sources(),
               share.basis(),
-              "the third of the dentine the decay ends in, as depth is graded"));
+              "third-of-dentine"));
       layers.add(
           layer.with(
               range(

@@ -69,7 +69,7 @@ public record UsualStack(
                 Message.of(
                     "finding.usual-layer-missing",
                     material(layer),
-                    Message.ofProse("stack.", layer.note())),
+                    Message.of("stack." + layer.note())),
                 layer.sources()));
       } else if (layer.basis() == Basis.FROM_MEMORY) {
         findings.add(
@@ -79,7 +79,7 @@ public record UsualStack(
                 Message.of(
                     "finding.usual-layer-from-memory",
                     material(layer),
-                    Message.ofProse("stack.", layer.note())),
+                    Message.of("stack." + layer.note())),
                 layer.sources()));
       }
     }

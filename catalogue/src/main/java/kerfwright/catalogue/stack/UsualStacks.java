@@ -214,7 +214,7 @@ public final class UsualStacks {
         List.of(),
         List.of(),
         Basis.PROJECT_SETTING,
-        "no figure retrieved for primary teeth: measure on the radiograph");
+        "none-for-primary");
   }
 
   private static UsualLayer aged(UsualLayer layer, int ageYears) {
