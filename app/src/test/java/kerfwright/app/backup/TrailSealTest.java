@@ -131,7 +131,7 @@ class TrailSealTest {
     BadInput refused =
         assertThrows(
             BadInput.class, () -> Restoration.of(cut, null, schema -> Database.file(into, schema)));
-    assertTrue(refused.getMessage().contains("changed past the program"), refused.getMessage());
+    assertTrue(refused.getMessage().contains("changed outside this program"), refused.getMessage());
     Path kept = folder.resolve("kept.db");
     Restoration.of(whole, null, schema -> Database.file(kept, schema));
     try (Database database = Database.file(kept)) {

@@ -72,7 +72,7 @@ class DrawerFileTest {
         "D1,diamond | D1,dimond | 2 | kind | diamond",
         "B1,carbide | B1, | 3 | kind | expected",
         "D1,diamond | ,diamond | 2 | id: must be up to 40 letters | spaces",
-        "D1,diamond | B1,diamond | 3 | id: 'B1' stands already in line 2 | line 2",
+        "D1,diamond | B1,diamond | 3 | id: 'B1' is already in line 2 | line 2",
         "534 014 | 534 01 | 2 | iso | expected",
         "450000,0,0 | fast,0,0 | 2 | max_rpm | expected",
         "450000,0,0 | 450000,-1,0 | 2 | uses: must be a number from 0 | found '-1'",
@@ -95,7 +95,7 @@ class DrawerFileTest {
     String faults = faults("id,knd,iso,iso\nD1,diamond,806 314 001 534 014,\n");
     assertTrue(faults.contains("drawer.csv:1: knd: there is no such column"), faults);
     assertTrue(faults.contains("did you mean kind?"), faults);
-    assertTrue(faults.contains("iso: this column stands in the header twice"), faults);
+    assertTrue(faults.contains("iso: this column is in the header twice"), faults);
     assertTrue(faults.contains("state: this column is missing"), faults);
   }
 

@@ -61,7 +61,7 @@ class ListFileTest {
     assertTrue(rows.get(0).understood(), words(rows.get(0)));
     assertEquals("upper", rows.get(0).item().place());
     assertEquals(InstrumentState.QUARANTINE, rows.get(0).item().state());
-    assertTrue(words(rows.get(1)).contains("never planned with"));
+    assertTrue(words(rows.get(1)).contains("never used in plans"));
     assertEquals(4, rows.get(1).line());
   }
 

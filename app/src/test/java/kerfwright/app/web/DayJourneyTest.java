@@ -96,15 +96,15 @@ class DayJourneyTest {
     assertEquals(303, post(DAY + "/buy", "remedy", index).statusCode());
     assertTrue(app.get(DAY).body().contains("On the order list"));
     String order = app.get("/restock").body();
-    assertTrue(order.contains("is short of it; one more ends that"), order);
-    assertTrue(app.get("/restock.csv").body().contains("is short of it"));
+    assertTrue(order.contains("; one more is enough"), order);
+    assertTrue(app.get("/restock.csv").body().contains("It is missing on"));
     String type = found("name=\"type\" value=\"([^\"]+)\"", order);
     String[] request = {"type", type, "day", LocalDate.now().toString(), "pieces", "1"};
     HttpResponse<String> off = post("/restock/wish/drop", request);
     String told = app.get(off.headers().firstValue("Location").orElseThrow()).body();
-    assertTrue(told.contains("Undo") && !told.contains("is short of it"));
+    assertTrue(told.contains("Undo") && !told.contains("It is missing on"));
     assertEquals(303, post("/restock/wish", request).statusCode());
-    assertTrue(app.get("/restock").body().contains("is short of it"));
+    assertTrue(app.get("/restock").body().contains("It is missing on"));
     assertEquals(409, post(DAY + "/buy", "remedy", "998").statusCode());
   }
 

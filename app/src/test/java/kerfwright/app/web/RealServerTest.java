@@ -196,7 +196,7 @@ class RealServerTest {
             other.resolve("server.key").toString(),
             "--data",
             folder.resolve("data").toString());
-    assertTrue(said.contains("the key is not that of the certificate"), said);
+    assertTrue(said.contains("the key does not belong to the certificate"), said);
     assertTrue(said.endsWith("exit 2"), said);
   }
 }
