@@ -123,7 +123,7 @@ public final class Written {
     return say.at("reference.property-" + property.id());
   }
 
-  /** "[seen, confidence high; standards-s07]". */
+  /** "[seen, high confidence; standards-s07]". */
   public static String standing(Say say, Provenance of) {
     String sure = Labels.basis(say, of.basis()) + ", " + confidence(say, of.confidence());
     return standing(sure, of.sources());

@@ -211,7 +211,7 @@ class LecturesTest {
       assertEquals(TwoDigits.of(SAY, one.cut().tangentialN()), rim.cells().get(i));
       assertEquals(i == 1, wall.cells().get(i).startsWith("pulls on"), wall.cells().get(i));
     }
-    assertEquals(List.of("1", "1", "0.5"), row(side, "Load of the hand, N").cells());
+    assertEquals(List.of("1", "1", "0.5"), row(side, "Applied load, N").cells());
     assertTrue(
         three.sentence(SAY).contains("the wall pushes A and C back and pulls B on"),
         three.sentence(SAY));

@@ -152,15 +152,15 @@ class LearnJourneyTest {
     for (int i = 0; i < 4; i++) {
       page.fill("#answer" + i, "the one " + (i == 3 ? 2 : i));
     }
-    page.click("text=Keep");
+    page.click("button:has-text('Save')");
     PlaywrightAssertions.assertThat(page.locator(".summary"))
         .containsText("Two answers are the same");
     assertEquals("the one 0", page.inputValue("#answer0"));
     page.fill("#answer3", "the one 3");
-    page.click("text=Keep");
+    page.click("button:has-text('Save')");
     page.click("text=Which handpiece do we keep");
     page.fill("#why", "It has the torque.");
-    page.click("text=Keep");
+    page.click("button:has-text('Save')");
     assertEquals("It has the torque.", app.practice().lessons().questions().get(0).why());
     page.click("text=Which handpiece do we keep");
     page.click("a:has-text('Delete')");

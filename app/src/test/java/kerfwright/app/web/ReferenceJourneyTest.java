@@ -79,7 +79,7 @@ class ReferenceJourneyTest {
     page.keyboard().type("806.314.197.534.014");
     page.keyboard().press("Enter");
     PlaywrightAssertions.assertThat(page.locator("h2.digits")).hasText("806 314 197 534 014");
-    page.getByText("Find me the same").last().click();
+    page.getByText("Find similar").last().click();
     PlaywrightAssertions.assertThat(page.locator(".neighbours h3").first()).containsText("D04");
   }
 

@@ -89,7 +89,7 @@ class TeachJourneyTest {
         List.of(
             "Removes",
             "Compared with A",
-            "Load of the hand",
+            "Applied load",
             "Force along the rim",
             "The wall",
             "Heat",

@@ -169,7 +169,7 @@ class WholeJourneyTest {
     PlaywrightAssertions.assertThat(page.locator("main"))
         .containsText(entries.get(0).use().instrument().label());
     PlaywrightAssertions.assertThat(page.locator("main"))
-        .containsText("The figures rest on little");
+        .containsText("so the figures are rough");
     Browser.shoot(page, "journey-00-whole-7-restock");
     APIResponse order = page.request().get(app.address("/restock.pdf"));
     assertTrue(new String(order.body(), 0, 5, StandardCharsets.US_ASCII).startsWith("%PDF-"));
