@@ -76,7 +76,7 @@ class DayJourneyTest {
   @Test
   void theShortageIsShownWithItsProofAndARemedyEndsIt() throws Exception {
     String page = app.get(DAY).body();
-    assertTrue(page.contains("One instrument is short"), page);
+    assertTrue(page.contains("One instrument is missing"), page);
     assertTrue(page.contains("proven: it cannot be done with fewer"));
     assertTrue(page.contains("An extra load at 08:55"), "the load between the usual times");
     assertTrue(page.contains("Swap A5 and A7"));
@@ -85,7 +85,7 @@ class DayJourneyTest {
     assertEquals(303, post(DAY + "/remedy", "remedy", index).statusCode());
     untilDone();
     assertTrue(app.get(DAY).body().contains("Every tray is complete"));
-    assertTrue(undone().contains("One instrument is short"));
+    assertTrue(undone().contains("One instrument is missing"));
     assertEquals(409, post(DAY + "/remedy", "remedy", "998").statusCode());
   }
 

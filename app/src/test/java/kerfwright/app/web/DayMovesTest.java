@@ -129,7 +129,7 @@ class DayMovesTest {
       Thread.sleep(50);
     }
     String day = app.get(DAY).body();
-    assertTrue(day.contains("One instrument is short"), day);
+    assertTrue(day.contains("One instrument is missing"), day);
     assertTrue(day.contains("air turbine handpiece"), day);
     assertTrue(planned().remedies().get(0).remedy() instanceof Remedy.BuyMore, day);
     assertTrue(app.get("/").body().contains("1 missing"), "counted on the first page");

@@ -196,7 +196,8 @@ class LearnJourneyTest {
     assertEquals("", Browser.over(phone));
     Browser.shoot(phone, "journey-11-learn-phone-question");
     phone.locator("button.answer").nth(2).click();
-    PlaywrightAssertions.assertThat(phone.locator("[role=status]")).containsText("Antwort angekommen");
+    PlaywrightAssertions.assertThat(phone.locator("[role=status]"))
+        .containsText("Antwort angekommen");
     PlaywrightAssertions.assertThat(teacher.locator(".class-count")).containsText("1 answered");
     Browser.shoot(teacher, "journey-11-learn-class-question");
     teacher.click("text=Show the answer");

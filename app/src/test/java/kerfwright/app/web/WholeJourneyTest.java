@@ -168,8 +168,7 @@ class WholeJourneyTest {
     page.navigate(app.address("/restock"));
     PlaywrightAssertions.assertThat(page.locator("main"))
         .containsText(entries.get(0).use().instrument().label());
-    PlaywrightAssertions.assertThat(page.locator("main"))
-        .containsText("so the figures are rough");
+    PlaywrightAssertions.assertThat(page.locator("main")).containsText("so the figures are rough");
     Browser.shoot(page, "journey-00-whole-7-restock");
     APIResponse order = page.request().get(app.address("/restock.pdf"));
     assertTrue(new String(order.body(), 0, 5, StandardCharsets.US_ASCII).startsWith("%PDF-"));
