@@ -40,6 +40,7 @@ public final class LearningService implements Supplier<OwnPace> {
   private final Settings settings;
   private final OwnCuts ownCuts;
   private volatile @Nullable Known known;
+  private Logged logged = new Logged(-1, Instant.EPOCH, List.of());
 
   public LearningService(CutRecord record, CutRuns runs, Drawer drawer, Settings settings) {
     this.record = record;
@@ -95,25 +96,33 @@ public final class LearningService implements Supplier<OwnPace> {
     }
   }
 
+  /**
+   * What the log teaches up to an entry, newest first.
+   *
+   * @param end number of the last entry looked at
+   */
+  private record Logged(long end, Instant since, List<LoggedCut> cuts) {}
+
   /** Worked out anew only when something was logged, measured or reset, in whichever process. */
   public Known known() {
-    long end = record.end().number();
-    SettingValues set = settings.read();
     Known last = known;
-    if (last == null || last.end() != end || last.version() != set.version()) {
-      last = learn(end, set);
-      known = last;
-    }
-    return last;
+    return last != null && isNow(last) ? last : learn();
   }
 
-  private Known learn(long end, SettingValues set) {
+  private boolean isNow(Known last) {
+    return last.end() == record.end().number() && last.version() == settings.read().version();
+  }
+
+  private synchronized Known learn() {
+    Known last = known;
+    if (last != null && isNow(last)) {
+      return last;
+    }
+    long end = record.end().number();
+    SettingValues set = settings.read();
     Instant since = since();
     List<LoggedCut> cuts = new ArrayList<>(ownCuts.against(set));
-    Map<UUID, List<DrawerEntry>> histories = new HashMap<>();
-    for (RecordEntry entry : PastUses.entries(record, since)) {
-      cut(entry.use(), histories).ifPresent(cuts::add);
-    }
+    cuts.addAll(ofTheLog(end, since));
     Map<OwnPace.Where, Integer> counts =
         new TreeMap<>(
             java.util.Comparator.comparing(OwnPace.Where::materialId)
@@ -122,8 +131,31 @@ public final class LearningService implements Supplier<OwnPace> {
         .filter(LoggedCut::believable)
         .forEach(cut -> counts.merge(cut.where(), 1, Integer::sum));
     int believed = counts.values().stream().mapToInt(Integer::intValue).sum();
-    return new Known(
-        end, set.version(), since, PaceLearning.from(cuts), counts, cuts.size() - believed);
+    Known now =
+        new Known(
+            end, set.version(), since, PaceLearning.from(cuts), counts, cuts.size() - believed);
+    known = now;
+    return now;
+  }
+
+  /** Only what is new is read, unless a correction is among it: it may change any cut before. */
+  private List<LoggedCut> ofTheLog(long end, Instant since) {
+    Logged before = logged;
+    boolean goesOn = before.since().equals(since) && before.end() >= 0 && before.end() <= end;
+    Optional<List<RecordEntry>> newer =
+        goesOn ? PastUses.entriesAfter(record, since, before.end()) : Optional.empty();
+    List<RecordEntry> entries = newer.orElseGet(() -> PastUses.entries(record, since));
+    Map<UUID, List<DrawerEntry>> histories = new HashMap<>();
+    List<LoggedCut> cuts = new ArrayList<>();
+    entries.forEach(entry -> cut(entry.use(), histories).ifPresent(cuts::add));
+    if (newer.isPresent()) {
+      cuts.addAll(before.cuts());
+    }
+    long through = entries.isEmpty() ? end : Math.max(end, entries.get(0).number());
+    logged =
+        new Logged(
+            through, since, List.copyOf(cuts.subList(0, Math.min(cuts.size(), PastUses.MOST))));
+    return logged.cuts();
   }
 
   private Optional<LoggedCut> cut(CutUse use, Map<UUID, List<DrawerEntry>> histories) {

@@ -31,6 +31,7 @@ import kerfwright.practice.record.Origins;
 import kerfwright.practice.record.PlanStep;
 import kerfwright.practice.record.RecordService;
 import kerfwright.practice.record.UseReport;
+import kerfwright.practice.restock.PastUses;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -139,6 +140,30 @@ class LearningServiceTest {
     log(run, 1, 3000);
     assertEquals(0, service.known().pace().logged());
     assertEquals(1, service.known().setAside());
+  }
+
+  /** One who learned all along knows what one who reads the whole log knows. */
+  @Test
+  void whatIsLearnedEntryByEntryIsWhatIsLearnedAtOnce() {
+    Random chance = new Random(3);
+    UUID any = log(run(50), 1, 40);
+    for (int i = 0; i < 12; i++) {
+      service.known();
+      log(run(50), 1, 40 * Math.exp(0.3 * chance.nextGaussian()));
+      if (i == 6) {
+        assertNotNull(record.strike(any, record.newId(), "AB", "not done").entry());
+      }
+      StoredRecord kept = new StoredRecord(database);
+      LearningService fresh = new LearningService(kept, runs, new StoredDrawer(database), settings);
+      assertEquals(fresh.known(), service.known());
+      assertEquals(i < 6 ? i + 2 : i + 1, service.known().counts().get(ENAMEL));
+      long end = kept.end().number();
+      assertEquals(
+          1,
+          PastUses.entriesAfter(kept, Instant.EPOCH, end - 1)
+              .map(List::size)
+              .orElse(i == 6 ? 1 : 0));
+    }
   }
 
   @Test

@@ -107,7 +107,7 @@ class MessagesTest {
                 Message.of("finding.remedy", 1, Message.of("finding.remedy-load")),
                 Message.of("finding.remedy", 2, Message.of("finding.remedy-pauses"))));
     assertEquals(
-        "To stay below 5.5 K at the pulp wall the plan takes step 1: less load; step 2: longer"
+        "To stay below 5.5 K at the pulp wall the plan uses step 1: less load; step 2: longer"
             + " pauses.",
         ENGLISH.of(remedies));
   }

@@ -90,7 +90,7 @@ class UsualStacksTest {
             .filter(f -> f.code().equals("usual-layer-missing"))
             .findFirst()
             .orElseThrow();
-    assertTrue(asked.message().keys().anyMatch(key -> key.startsWith("stack.no-figure-retrieved")));
+    assertTrue(asked.message().keys().anyMatch(key -> key.equals("stack.none-for-primary")));
   }
 
   @Test

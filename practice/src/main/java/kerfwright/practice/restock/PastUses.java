@@ -22,7 +22,7 @@ public final class PastUses {
   private static final int PORTION = 500;
 
   /** More are not looked at: the newest tell how the practice works now. */
-  static final int MOST = 50_000;
+  public static final int MOST = 50_000;
 
   private PastUses() {}
 
@@ -63,6 +63,31 @@ public final class PastUses {
       older = some.get(some.size() - 1).number();
     }
     return standing;
+  }
+
+  /** Those after an entry, newest first; empty where they correct something of before. */
+  public static Optional<List<RecordEntry>> entriesAfter(
+      CutRecord record, Instant from, long number) {
+    List<RecordEntry> newer = new ArrayList<>();
+    Long older = null;
+    while (newer.size() < MOST) {
+      for (RecordEntry entry :
+          record.list(new RecordQuery(null, null, null, null, from, null, older, PORTION))) {
+        if (entry.number() <= number) {
+          return Optional.of(newer);
+        }
+        if (entry.correction() != null) {
+          return Optional.empty();
+        }
+        newer.add(entry);
+      }
+      Long last = newer.isEmpty() ? null : newer.get(newer.size() - 1).number();
+      if (last == null || last.equals(older)) {
+        return Optional.of(newer);
+      }
+      older = last;
+    }
+    return Optional.empty();
   }
 
   private static PastUse use(
