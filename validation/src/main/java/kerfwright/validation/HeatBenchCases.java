@@ -12,13 +12,13 @@ import kerfwright.physics.heat.Coolant;
 import kerfwright.physics.heat.Face;
 import kerfwright.physics.heat.HeatBody;
 import kerfwright.physics.heat.HeatLayer;
+import kerfwright.physics.heat.HeatSchedule;
+import kerfwright.physics.heat.HeatStretch;
+import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.physics.heat.field.HeatMesh;
 import kerfwright.physics.heat.field.HeatProbe;
 import kerfwright.physics.heat.field.HeatProblem;
-import kerfwright.physics.heat.HeatSchedule;
 import kerfwright.physics.heat.field.HeatSeries;
-import kerfwright.physics.heat.HeatStretch;
-import kerfwright.physics.heat.column.LayeredColumn;
 import kerfwright.physics.heat.field.Resolution;
 
 /** The work that is measured: strokes on a metal-ceramic crown, with and without a cavity. */

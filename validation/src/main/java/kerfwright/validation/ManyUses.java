@@ -21,8 +21,10 @@ import java.util.regex.Pattern;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.cases.StoredRecord;
 import kerfwright.app.storage.stock.StoredDrawer;
+import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.tooth.Tooth;
-import kerfwright.practice.drawer.DrawerQuery;
+import kerfwright.practice.drawer.DrawerService;
+import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
 import kerfwright.practice.record.Cut;
@@ -33,12 +35,13 @@ import kerfwright.practice.record.UsedInstrument;
 /**
  * Fills a record with many uses, the indexes of its table away meanwhile, except the key; they are
  * made again from the text of the migration. As a program it fills a practice that is there with
- * uses of its own instruments. Arguments: number of uses; the practice's folder or its JDBC URL. How
- * far it is goes to the error stream.
+ * uses of pieces withdrawn since, 200 of each. Arguments: number of uses; the practice's folder or
+ * its JDBC URL. How far it is goes to the error stream.
  */
 public final class ManyUses {
   static final int PER_CASE = 6;
   static final int PER_LOAD = 24;
+  private static final int PER_PIECE = 200;
   private static final int BATCH = 10_000;
   private static final int TOLD_EVERY = 500_000;
   private static final Instant START = Instant.parse("2010-01-04T07:00:00Z");
@@ -53,8 +56,7 @@ public final class ManyUses {
   private final TimeOrderedIds ids;
   private final List<UsedInstrument> instruments;
 
-  ManyUses(
-      String url, Database database, TimeOrderedIds ids, List<UsedInstrument> instruments) {
+  ManyUses(String url, Database database, TimeOrderedIds ids, List<UsedInstrument> instruments) {
     this.url = url;
     this.database = database;
     this.record = new StoredRecord(database);
@@ -71,17 +73,30 @@ public final class ManyUses {
             ? Database.server(url)
             : Database.file(Path.of(arguments[1]).resolve(Database.FILE))) {
       TimeOrderedIds ids = new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(1));
-      List<UsedInstrument> instruments =
-          new StoredDrawer(database)
-              .list(DrawerQuery.all(500)).items().stream()
-              .filter(StockItem::isRotary)
-              .map(item -> new UsedInstrument(item.id(), item.label(), item.fields().at("iso"), null))
-              .toList();
+      List<UsedInstrument> instruments = former(database, ids, Math.max(1, uses / PER_PIECE));
       ManyUses many = new ManyUses(url, database, ids, instruments);
       many.dropIndexes();
       many.fill(uses);
       many.makeIndexes();
     }
+  }
+
+  /** Pieces that were used up and withdrawn: no piece of a practice is used for ever. */
+  private static List<UsedInstrument> former(Database database, TimeOrderedIds ids, int pieces) {
+    DrawerFields fields =
+        DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8.0"));
+    List<StockItem> items = new ArrayList<>();
+    for (int i = 0; i < pieces; i++) {
+      StockItem fresh = StockItem.fresh(ids.next(), "FORMER" + i, fields);
+      items.add(fresh.next(one -> one.state = InstrumentState.WITHDRAWN).asNew());
+    }
+    DrawerService drawer = new DrawerService(new StoredDrawer(database), ids, Clock.systemUTC());
+    if (!drawer.add(items, "former pieces").done()) {
+      throw new IllegalStateException("labels FORMER0 to FORMER" + pieces + " are taken");
+    }
+    return items.stream()
+        .map(item -> new UsedInstrument(item.id(), item.label(), item.fields().at("iso"), null))
+        .toList();
   }
 
   /** Rows of one batch go to the server as one statement. */

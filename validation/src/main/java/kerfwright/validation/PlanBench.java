@@ -107,9 +107,12 @@ public final class PlanBench {
       throws BadInput, IOException {
     List<Path> cases;
     try (Stream<Path> files = Files.list(folder)) {
-      cases = files.filter(file -> file.toString().endsWith(".yaml"))
+      cases =
+          files
+              .filter(file -> file.toString().endsWith(".yaml"))
               .filter(file -> !file.getFileName().toString().startsWith("day-"))
-              .sorted().toList();
+              .sorted()
+              .toList();
     }
     StringBuilder rows = new StringBuilder("{\n");
     for (int i = 0; i < cases.size(); i++) {

@@ -19,9 +19,9 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
-import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.app.storage.cases.StoredRecord;
 import kerfwright.app.storage.people.StoredSettings;
+import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.drawer.DrawerService;
@@ -128,18 +128,21 @@ public final class RecordBench {
     System.err.println(result);
     SplittableRandom chance = new SplittableRandom(3);
     result.put(
-        "caseToInstrumentsAndLoadsMs", times(() -> RecordQuery.ofCase(ManyUses.caseOf(any(chance)), PAGE)));
+        "caseToInstrumentsAndLoadsMs",
+        times(() -> RecordQuery.ofCase(ManyUses.caseOf(any(chance)), PAGE)));
     result.put(
         "instrumentToCasesMs",
         times(() -> RecordQuery.ofInstrument(instruments.get(any(chance) % INSTRUMENTS), PAGE)));
-    result.put("loadToCasesMs", times(() -> RecordQuery.ofLoad(ManyUses.loadOf(any(chance)), PAGE)));
+    result.put(
+        "loadToCasesMs", times(() -> RecordQuery.ofLoad(ManyUses.loadOf(any(chance)), PAGE)));
     result.put(
         "toothInAMonthMs",
         times(
             () -> {
               Instant from = ManyUses.at(any(chance));
               Instant until = from.plus(Duration.ofDays(30));
-              return new RecordQuery(null, ManyUses.tooth(any(chance)), null, null, from, until, null, PAGE);
+              return new RecordQuery(
+                  null, ManyUses.tooth(any(chance)), null, null, from, until, null, PAGE);
             }));
     result.put(
         "instrumentAndToothMs",
@@ -178,8 +181,7 @@ public final class RecordBench {
 
   private void stock(DrawerService drawer) {
     DrawerFields fields =
-        DrawerFields.of(
-            Map.of("iso", ISO, "head_length_mm", "8", "max_rpm", "300000"));
+        DrawerFields.of(Map.of("iso", ISO, "head_length_mm", "8", "max_rpm", "300000"));
     for (int from = 0; from < INSTRUMENTS; from += 2000) {
       List<StockItem> items = new ArrayList<>();
       for (int i = from; i < from + 2000; i++) {
