@@ -56,7 +56,7 @@ class PlanCardTest {
             "B1",
             "against rotation",
             "50 mL/min",
-            "The grating of enamel turns into a smoother, quieter bite",
+            "The grating of enamel gives way to a smoother, quieter cut",
             "Standing cautions",
             "planning aid only"
           }) {

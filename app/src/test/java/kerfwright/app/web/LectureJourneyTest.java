@@ -132,7 +132,7 @@ class LectureJourneyTest {
     String before = page.locator("#frames svg .load").getAttribute("d");
     String limit = page.locator("#frames svg .threshold").getAttribute("d");
     page.locator("input[type=range]").fill("4");
-    PlaywrightAssertions.assertThat(page.locator("#frames h2")).containsText("With 4");
+    PlaywrightAssertions.assertThat(page.locator("#frames h2")).containsText("Pressed with 4");
     assertNotEquals(before, page.locator("#frames svg .load").getAttribute("d"));
     assertEquals(limit, page.locator("#frames svg .threshold").getAttribute("d"));
     PlaywrightAssertions.assertThat(page.locator("#hand-load")).hasText("4");
