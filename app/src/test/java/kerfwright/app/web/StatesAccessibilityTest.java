@@ -119,6 +119,8 @@ class StatesAccessibilityTest {
               + " document.body.append(form); form.submit(); }",
           List.of(to, List.of(fields)));
       page.locator("html:not([data-sent]) footer").waitFor();
+      // its style sheets too
+      page.waitForLoadState();
     };
   }
 
