@@ -86,19 +86,28 @@ final class MovePages {
         .orElseGet(() -> service.nowMin(date));
   }
 
-  private void effect(Context call) {
-    LocalDate date = DayPages.date(call);
-    Wanted wanted = Wanted.of(call::queryParam);
-    DayBook book = service.books().read(date);
+  /** What the wish would do; empty where it cannot be understood. */
+  private Optional<DayService.Effect> effect(DayBook book, Wanted wanted) {
     DaySetting setting = service.setting();
-    Optional<List<Booking>> changed = changed(book, wanted, setting);
-    if (changed.isEmpty()) {
-      // no error status: the answer is shown in place of the last one
-      tell(call, book, wanted, null, List.of(templates.say(call).at("day.not-understood")));
-      return;
-    }
-    DayService.Effect effect = service.effect(book, changed.get(), nowMin(wanted, date, setting));
-    tell(call, book, wanted, effect, faults(templates.say(call), effect));
+    return changed(book, wanted, setting)
+        .map(list -> service.effect(book, list, nowMin(wanted, book.date(), setting)));
+  }
+
+  private void tell(Context call, DayBook book, Wanted wanted, Optional<DayService.Effect> effect) {
+    Say say = templates.say(call);
+    tell(
+        call,
+        book,
+        wanted,
+        effect.orElse(null),
+        effect.map(one -> faults(say, one)).orElse(List.of(say.at("day.not-understood"))));
+  }
+
+  /** Never an error status: the answer is shown in place of the last one. */
+  private void effect(Context call) {
+    Wanted wanted = Wanted.of(call::queryParam);
+    DayBook book = service.books().read(DayPages.date(call));
+    tell(call, book, wanted, effect(book, wanted));
   }
 
   private static List<String> faults(Say say, DayService.Effect effect) {
@@ -175,18 +184,11 @@ final class MovePages {
     LocalDate date = DayPages.date(call);
     Wanted wanted = Wanted.of(call::formParam);
     DayBook book = service.books().read(date);
-    DaySetting setting = service.setting();
-    Optional<List<Booking>> changed = changed(book, wanted, setting);
-    if (changed.isEmpty()) {
-      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      tell(call, book, wanted, null, List.of(templates.say(call).at("day.not-understood")));
-      return;
-    }
-    DayService.Effect effect = service.effect(book, changed.get(), nowMin(wanted, date, setting));
-    if (!effect.possible()) {
-      call.status(HttpStatus.CONFLICT);
-      tell(call, book, wanted, effect, faults(templates.say(call), effect));
-    } else if (service.apply(book, effect, wanted.late().isEmpty() ? "moved" : "late")) {
+    Optional<DayService.Effect> effect = effect(book, wanted);
+    if (effect.filter(DayService.Effect::possible).isEmpty()) {
+      call.status(effect.isEmpty() ? HttpStatus.UNPROCESSABLE_CONTENT : HttpStatus.CONFLICT);
+      tell(call, book, wanted, effect);
+    } else if (service.apply(book, effect.get(), wanted.late().isEmpty() ? "moved" : "late")) {
       DayPages.back(call, date);
     } else {
       day.refuse(call, date, "day.changed-meanwhile");

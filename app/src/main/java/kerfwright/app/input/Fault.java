@@ -2,7 +2,7 @@ package kerfwright.app.input;
 
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
-import kerfwright.planner.casework.Fix;
+import kerfwright.planner.casework.Contradiction.Fix;
 import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 

@@ -3,7 +3,7 @@ package kerfwright.app.input;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import kerfwright.planner.casework.Fix;
+import kerfwright.planner.casework.Contradiction.Fix;
 import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 

@@ -7,7 +7,7 @@ import io.javalin.http.Context;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
 import kerfwright.app.json.JsonText;
-import kerfwright.planner.casework.Fix;
+import kerfwright.planner.casework.Contradiction.Fix;
 
 /** Faults of a request as JSON, with status 422. */
 final class ApiFaults {

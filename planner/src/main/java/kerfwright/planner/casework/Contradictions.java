@@ -13,6 +13,7 @@ import kerfwright.catalogue.stack.UsualProcedure;
 import kerfwright.catalogue.stack.UsualStack;
 import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.planner.casework.Contradiction.Fix;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Message;
 import kerfwright.quantity.Range;

@@ -3,6 +3,7 @@ package kerfwright.planner.casework;
 import java.util.Optional;
 import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.catalogue.tooth.Tooth;
+import kerfwright.planner.casework.Contradiction.Fix;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Rounded;
 

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param tooth the tooth
  * @param step the step of a plan, or null where none was followed
  * @param instrument which instrument
- * @param handpiece the handpiece it turned in, or null where that was not told
+ * @param handpiece the handpiece it turned in, or null where none was noted
  * @param origin from which load, pouch and lot
  * @param cut how
  * @param by initials of who cut

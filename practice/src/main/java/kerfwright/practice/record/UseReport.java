@@ -13,8 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param tooth the tooth
  * @param step the step of a plan, or null
  * @param item the item of the drawer; of a counted lot one piece is given off
- * @param handpiece the handpiece of the drawer it turned in, or null where that is not told; of a
- *     lot one piece is given off
+ * @param handpiece the handpiece of the drawer it turned in, or null where none was noted; of a lot
+ *     one piece is given off
  * @param pouch code of the pouch it was taken out of, empty to take the item's last one
  * @param lot the maker's lot, may be empty
  * @param cut how

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import kerfwright.app.input.Fault;
 import kerfwright.app.words.Say;
-import kerfwright.planner.casework.Fix;
+import kerfwright.planner.casework.Contradiction.Fix;
 
 /** The faults of a form, each at the place beside its field. */
 public final class FormFaults {

@@ -1,7 +1,7 @@
 package kerfwright.app.web.caseform;
 
 import java.util.List;
-import kerfwright.planner.casework.Fix;
+import kerfwright.planner.casework.Contradiction.Fix;
 
 /**
  * Does in the form what a fix says of the file: changes one field, or leaves it to what is usual.
