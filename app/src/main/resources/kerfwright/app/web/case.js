@@ -25,9 +25,11 @@
     const there = document.querySelectorAll("#layer-box select[name=layer_material]").length;
     if (asked !== there) event.detail.shouldSwap = false;
   });
-  // usual values for fields that hold something else by now, or that somebody is in, are let go:
+  // usual values for fields that hold something else by now, or that somebody is in (a boundary of
+  // the section is one), are let go:
   // what was typed stays, typed before this file ran included; left again, the fields ask anew
   const TYPED = "select, input:not([type=radio], [type=checkbox], [type=hidden])";
+  const HELD = TYPED + ", .boundary";
   let asked = new URLSearchParams();
   let left = null;
   const stillAsAsked = (box) => {
@@ -44,7 +46,7 @@
   });
   document.addEventListener("htmx:oobBeforeSwap", (event) => {
     const box = event.detail.target;
-    const within = document.activeElement.matches(TYPED) && box.contains(document.activeElement);
+    const within = document.activeElement.matches(HELD) && box.contains(document.activeElement);
     if (within) left = box;
     if (within || !stillAsAsked(box)) event.detail.shouldSwap = false;
   });

@@ -226,6 +226,32 @@ class JourneyTest {
   }
 
   @Test
+  void usualValuesThatComeLateLeaveTheBoundarySomebodyIsAt() {
+    Page page = browser.page(1180, 1400, true, ColorScheme.LIGHT);
+    page.navigate(app.address("/case"));
+    fillIn(page);
+    Locator boundary = page.locator(".boundary").first();
+    boundary.waitFor();
+    page.waitForLoadState(LoadState.NETWORKIDLE);
+    List<Route> held = new ArrayList<>();
+    page.route("**/case?*", held::add);
+    page.locator("input[name=tooth_pick][value='27']").check();
+    page.waitForCondition(() -> !held.isEmpty());
+    boundary.focus();
+    page.waitForResponse(
+        "**/case?*",
+        () -> {
+          held.forEach(Route::resume);
+          page.unroute("**/case?*");
+        });
+    PlaywrightAssertions.assertThat(boundary).isFocused();
+    Locator typical = page.locator("input[name=layer_typical]").first();
+    double before = Double.parseDouble(typical.inputValue());
+    page.keyboard().press("ArrowUp");
+    assertEquals(before - 0.05, Double.parseDouble(typical.inputValue()), 0.001);
+  }
+
+  @Test
   void aBoundaryOfTheLayersIsDraggedMovedByKeysAndTyped() {
     Page page = browser.page(1180, 1400, true, ColorScheme.LIGHT);
     page.navigate(app.address("/case"));
