@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.net.CookieManager;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -83,6 +84,11 @@ public final class PageBench {
         paths.add(top.group(1).replace("&amp;", "&"));
       }
     }
+    for (String path : List.copyOf(paths)) {
+      if (path.startsWith("/plan?")) {
+        paths.add(path.replace("/plan?", "/plan.pdf?"));
+      }
+    }
     List<Map<String, Object>> rows = new ArrayList<>();
     for (String path : paths) {
       String page = run.get(path);
@@ -121,12 +127,16 @@ public final class PageBench {
 
   /** One run of the program. */
   private static final class Run implements AutoCloseable {
-    private static final Pattern ADDRESS = Pattern.compile("http://localhost:(\\d+)/");
+    private static final Pattern ADDRESS = Pattern.compile("(http://localhost:\\d+)(/\\S*)");
     private final long startNanos = System.nanoTime();
     private final Process process;
     private final HttpClient client =
-        HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NORMAL).build();
+        HttpClient.newBuilder()
+            .followRedirects(HttpClient.Redirect.NORMAL)
+            .cookieHandler(new CookieManager())
+            .build();
     private final String address;
+    private final String entrance;
 
     Run(Path launcher, String... options) throws IOException {
       List<String> command = new ArrayList<>(List.of(launcher.toString(), "serve", "--port", "0"));
@@ -140,11 +150,12 @@ public final class PageBench {
       if (!at.find()) {
         throw new IOException("The program did not start: " + line);
       }
-      address = "http://localhost:" + at.group(1);
+      address = at.group(1);
+      entrance = at.group(2);
     }
 
     double firstPage() throws Exception {
-      get("/");
+      get(entrance);
       return (System.nanoTime() - startNanos) / 1e9;
     }
 
