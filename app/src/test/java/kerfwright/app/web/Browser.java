@@ -80,11 +80,13 @@ final class Browser implements AutoCloseable {
   }
 
   /** A page of a size; every request and complaint of it is kept. */
+  /** A window of this size, or of the one {@code -Dscreen=390x844} puts in place of every size. */
   Page page(int width, int height, boolean script, ColorScheme scheme) {
+    String[] screen = System.getProperty("screen", width + "x" + height).split("x");
     BrowserContext context =
         chromium.newContext(
             new NewContextOptions()
-                .setViewportSize(width, height)
+                .setViewportSize(Integer.parseInt(screen[0]), Integer.parseInt(screen[1]))
                 .setJavaScriptEnabled(script)
                 .setColorScheme(scheme));
     windows.add(context);
