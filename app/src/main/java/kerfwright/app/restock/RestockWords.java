@@ -1,6 +1,7 @@
 package kerfwright.app.restock;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -36,9 +37,9 @@ public final class RestockWords {
           say.at(
               key,
               aheadWeeks,
-              round(say, need.need()),
-              round(say, need.left()[1]),
-              round(say, need.needHigh()));
+              figure(need.need()),
+              figure(need.left()[1]),
+              figure(need.needHigh()));
       case WORN_OUT -> say.at(key, need.worn());
       case EXPIRING -> say.at(key, need.expiring());
       case BUSIEST_DAY -> say.at(key, need.busiestDay(), need.pieces());
@@ -103,9 +104,15 @@ public final class RestockWords {
 
   /** A number of uses or mm3: whole from ten on, else with one decimal. */
   public static String round(Say say, double number) {
-    return number >= 10 || number == Math.rint(number)
-        ? say.whole(Math.round(number))
-        : say.figures(String.format(Locale.ROOT, "%.1f", number));
+    return figure(number) instanceof BigDecimal tenths
+        ? say.figures(tenths.toPlainString())
+        : say.whole(Math.round(number));
+  }
+
+  /** The same as a figure of a text, which may ask whether it is one. */
+  public static Number figure(double number) {
+    BigDecimal tenths = BigDecimal.valueOf(number).setScale(1, RoundingMode.HALF_UP);
+    return number >= 10 || number == Math.rint(number) ? Math.round(number) : tenths;
   }
 
   public static String procedure(Say say, String id) {
