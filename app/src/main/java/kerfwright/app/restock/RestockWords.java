@@ -3,6 +3,7 @@ package kerfwright.app.restock;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -12,6 +13,7 @@ import kerfwright.app.words.Say;
 import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.practice.restock.Article;
 import kerfwright.practice.restock.ArticleNeed;
+import kerfwright.practice.restock.PieceNeed;
 import kerfwright.practice.restock.PurchaseRequest;
 import org.jspecify.annotations.Nullable;
 
@@ -57,16 +59,29 @@ public final class RestockWords {
     return say.at("restock.reason-wished", say.day(request.day()), request.pieces());
   }
 
-  /** What is wished for and nothing here is like, by its plain name. */
+  /** Why pieces of a kind should be bought: what left, and what a planned day lacks. */
+  public static List<String> reasons(Say say, PieceNeed need, int historyWeeks) {
+    List<String> reasons = new ArrayList<>();
+    if (need.left() > 0) {
+      reasons.add(
+          say.at("restock.reason-gone", need.left(), historyWeeks, String.join(", ", need.gone())));
+    }
+    if (need.added() > 0) {
+      reasons.add(say.at("restock.reason-added", need.added()));
+    }
+    need.requests().forEach(wish -> reasons.add(request(say, wish)));
+    return reasons;
+  }
+
+  public static String piece(Say say, PieceNeed need) {
+    return Labels.piece(say, need.kind());
+  }
+
+  /** What is wished for, by its plain name. */
   public static String type(Say say, PurchaseRequest request) {
     return PieceKinds.byId(request.type())
         .map(kind -> Labels.piece(say, kind))
         .orElseGet(() -> request.type().replace('-', ' '));
-  }
-
-  /** True where nothing of the sort is here; of handpieces and the like the drawer tells. */
-  public static boolean nothingHere(PurchaseRequest request) {
-    return PieceKinds.byId(request.type()).isEmpty();
   }
 
   public static String left(Say say, ArticleNeed need) {
@@ -87,6 +102,10 @@ public final class RestockWords {
             + " ("
             + say.at("restock.between", say.day(out[0]), say.day(out[2]))
             + ")";
+  }
+
+  public static String price(Say say, @Nullable BigDecimal price) {
+    return price == null ? say.at("restock.no-price") : money(say, price);
   }
 
   public static String money(Say say, @Nullable BigDecimal price) {
