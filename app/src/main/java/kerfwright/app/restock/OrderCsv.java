@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import kerfwright.app.form.CellText;
 import kerfwright.app.words.Say;
 import kerfwright.practice.restock.ArticleNeed;
+import kerfwright.practice.restock.PieceNeed;
 import kerfwright.practice.restock.PurchaseRequest;
 import kerfwright.practice.restock.RestockReport;
 import org.apache.commons.csv.CSVFormat;
@@ -34,6 +35,18 @@ final class OrderCsv {
             need.reasons().stream()
                 .map(one -> RestockWords.reason(say, need, one, report.options().aheadWeeks()))
                 .collect(Collectors.joining(" ")));
+      }
+      for (PieceNeed need : report.pieces()) {
+        csv.printRecord(
+            need.order(),
+            "",
+            CellText.of(RestockWords.piece(say, need)),
+            plain(need.price()),
+            plain(need.cost()),
+            need.here(),
+            CellText.of(
+                String.join(
+                    " ", RestockWords.reasons(say, need, report.options().historyWeeks()))));
       }
       for (PurchaseRequest request : report.unplaced()) {
         csv.printRecord(

@@ -16,6 +16,7 @@ import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.daylist.TypeName;
 import kerfwright.practice.daylist.UsesAskedFor;
 import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.DrawerPage;
 import kerfwright.practice.drawer.DrawerQuery;
 import kerfwright.practice.drawer.StockItem;
@@ -115,6 +116,16 @@ public record RestockService(
       @Override
       public RequestedArticles requests() {
         return wished;
+      }
+
+      @Override
+      public List<DrawerEntry> history(UUID item) {
+        return drawer.history(item);
+      }
+
+      @Override
+      public ZoneId zone() {
+        return clock.getZone();
       }
     };
   }

@@ -1,7 +1,9 @@
 package kerfwright.app.restock;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -11,6 +13,7 @@ import kerfwright.app.words.Say;
 import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.practice.restock.Article;
 import kerfwright.practice.restock.ArticleNeed;
+import kerfwright.practice.restock.PieceNeed;
 import kerfwright.practice.restock.PurchaseRequest;
 import org.jspecify.annotations.Nullable;
 
@@ -36,9 +39,9 @@ public final class RestockWords {
           say.at(
               key,
               aheadWeeks,
-              round(say, need.need()),
-              round(say, need.left()[1]),
-              round(say, need.needHigh()));
+              figure(need.need()),
+              figure(need.left()[1]),
+              figure(need.needHigh()));
       case WORN_OUT -> say.at(key, need.worn());
       case EXPIRING -> say.at(key, need.expiring());
       case BUSIEST_DAY -> say.at(key, need.busiestDay(), need.pieces());
@@ -56,16 +59,29 @@ public final class RestockWords {
     return say.at("restock.reason-wished", say.day(request.day()), request.pieces());
   }
 
-  /** What is wished for and nothing here is like, by its plain name. */
+  /** Why pieces of a kind should be bought: what left, and what a planned day lacks. */
+  public static List<String> reasons(Say say, PieceNeed need, int historyWeeks) {
+    List<String> reasons = new ArrayList<>();
+    if (need.left() > 0) {
+      reasons.add(
+          say.at("restock.reason-gone", need.left(), historyWeeks, String.join(", ", need.gone())));
+    }
+    if (need.added() > 0) {
+      reasons.add(say.at("restock.reason-added", need.added()));
+    }
+    need.requests().forEach(wish -> reasons.add(request(say, wish)));
+    return reasons;
+  }
+
+  public static String piece(Say say, PieceNeed need) {
+    return Labels.piece(say, need.kind());
+  }
+
+  /** What is wished for, by its plain name. */
   public static String type(Say say, PurchaseRequest request) {
     return PieceKinds.byId(request.type())
         .map(kind -> Labels.piece(say, kind))
         .orElseGet(() -> request.type().replace('-', ' '));
-  }
-
-  /** True where nothing of the sort is here; of handpieces and the like the drawer tells. */
-  public static boolean nothingHere(PurchaseRequest request) {
-    return PieceKinds.byId(request.type()).isEmpty();
   }
 
   public static String left(Say say, ArticleNeed need) {
@@ -88,6 +104,10 @@ public final class RestockWords {
             + ")";
   }
 
+  public static String price(Say say, @Nullable BigDecimal price) {
+    return price == null ? say.at("restock.no-price") : money(say, price);
+  }
+
   public static String money(Say say, @Nullable BigDecimal price) {
     return price == null ? say.at("restock.not-known") : say.figures(price.toPlainString());
   }
@@ -103,9 +123,15 @@ public final class RestockWords {
 
   /** A number of uses or mm3: whole from ten on, else with one decimal. */
   public static String round(Say say, double number) {
-    return number >= 10 || number == Math.rint(number)
-        ? say.whole(Math.round(number))
-        : say.figures(String.format(Locale.ROOT, "%.1f", number));
+    return figure(number) instanceof BigDecimal tenths
+        ? say.figures(tenths.toPlainString())
+        : say.whole(Math.round(number));
+  }
+
+  /** The same as a figure of a text, which may ask whether it is one. */
+  public static Number figure(double number) {
+    BigDecimal tenths = BigDecimal.valueOf(number).setScale(1, RoundingMode.HALF_UP);
+    return number >= 10 || number == Math.rint(number) ? Math.round(number) : tenths;
   }
 
   public static String procedure(Say say, String id) {

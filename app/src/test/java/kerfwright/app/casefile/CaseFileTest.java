@@ -295,7 +295,7 @@ class CaseFileTest {
         "coolant_ml_per_min: 50 | coolant_ml_per_min: 5000 | 14 | coolant_ml_per_min: must be a number from 0 to 500 mL/min | '5000'",
         "pulp: vital | known: guessed | 4 | known: there is no way of knowing 'guessed' | film, bitewing, measured, usual",
         "pulp: vital | intended: golden | 4 | intended: there is no intended restoration 'golden' | did you mean gold?",
-        "pulp: vital | 'lesion: {depth: dep}' | 4 | lesion.depth: there is no depth of decay 'dep' | did you mean deep?",
+        "pulp: vital | 'lesion: {depth: dep}' | 4 | lesion.depth: there is no depth of caries 'dep' | did you mean deep?",
         "pulp: vital | 'lesion: {activity: active}' | 4 | lesion.depth: is missing | shallow, moderate, deep",
         "pulp: vital | 'chamber: 6' | 4 | chamber: must be depth_mm | found '6'",
         "pulp: vital | 'chamber: {depth_mm: 60}' | 4 | chamber.depth_mm: must be a number above 0 to 20 mm | '60'",

@@ -14,6 +14,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.drawer.DrawerQuery;
+import kerfwright.practice.drawer.InstrumentState;
+import kerfwright.practice.drawer.Pick;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.record.Cut;
 import kerfwright.practice.record.UseReport;
@@ -86,6 +88,30 @@ class AroundJourneyTest {
     assertTrue(csv.startsWith("pieces,number,article,price,cost,here,reason\r\n"), csv);
     assertTrue(csv.lines().count() >= 2, csv);
     assertTrue(app.get("/restock.pdf?ahead=8").body().startsWith("%PDF-"));
+  }
+
+  @Test
+  void aHandpieceThatWasWithdrawnIsALineOfTheOrder() throws Exception {
+    List<StockItem> turbines =
+        app.practice().service().drawer().list(DrawerQuery.all(1000)).items().stream()
+            .filter(item -> item.is("turbine") && item.state() != InstrumentState.WITHDRAWN)
+            .toList();
+    StockItem gone =
+        turbines.stream().filter(item -> item.state().ready()).findFirst().orElseThrow();
+    assertEquals(null, gone.price(), "the demo notes no price of it");
+    app.practice()
+        .service()
+        .move(
+            List.of(new Pick(gone.id(), gone.version())), InstrumentState.WITHDRAWN, "bearing worn")
+        .done();
+    String page = app.get("/restock").body();
+    String why = "One was withdrawn in the last 13 weeks: " + gone.label() + ".";
+    assertTrue(page.contains(why), page);
+    assertTrue(page.contains("no price noted"), page);
+    String csv = app.get("/restock.csv").body();
+    String here = "1,,air turbine handpiece,,," + (turbines.size() - 1) + "," + why;
+    assertTrue(csv.contains(here), csv);
+    assertTrue(app.get("/restock.pdf").body().startsWith("%PDF-"));
   }
 
   @Test

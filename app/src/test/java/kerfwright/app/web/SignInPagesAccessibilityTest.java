@@ -41,6 +41,25 @@ class SignInPagesAccessibilityTest {
     }
   }
 
+  private static final List<String> MENU =
+      List.of(
+          "/",
+          "/people",
+          "/day",
+          "/cases",
+          "/chairside",
+          "/drawer",
+          "/reprocessing",
+          "/records",
+          "/restock",
+          "/reference",
+          "/teach",
+          "/settings");
+
+  /** How many lines the links of the top take. */
+  private static final String LINES =
+      "new Set([...document.querySelectorAll('.top nav a')].map(link => link.offsetTop)).size";
+
   /** What is cut off: a link of the top that does not show whole, a choice wider than its menu. */
   private static final String CUT =
       """
@@ -97,6 +116,24 @@ class SignInPagesAccessibilityTest {
       }
     }
     assertEquals("", String.join("\n", cut));
+  }
+
+  @Test
+  void theMenuOfTheOwnerStaysInOneLineOnALyingTablet() throws Exception {
+    try (Browser browser = Browser.start();
+        Staffed practice = new Staffed()) {
+      String[] cookie = practice.device(Role.OWNER).split("=", 2);
+      Page page = browser.page(1180, 820, true, ColorScheme.LIGHT);
+      page.context()
+          .addCookies(List.of(new Cookie(cookie[0], cookie[1]).setUrl(practice.app.address("/"))));
+      page.setExtraHTTPHeaders(Map.of("Accept-Language", "de"));
+      for (String path : MENU) {
+        page.navigate(practice.app.address(path));
+        assertEquals(1, page.evaluate(LINES), path);
+        assertEquals(0, page.locator(".top #lock").boundingBox().y, 20, path + ": in the same");
+      }
+      page.context().close();
+    }
   }
 
   private static void look(Browser browser, Served app, String cookie, String path) {

@@ -3,12 +3,14 @@ package kerfwright.practice.restock;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * Everything about restocking.
  *
  * @param options how far was looked
  * @param needs by article, those to order first
+ * @param pieces handpieces, hand instruments and tips to order, by kind
  * @param unplaced what planned days lack and nothing here is like; to order too
  * @param costs what cutting costs
  * @param weeksOfHistory weeks the record really reaches back, at most those of the options
@@ -16,11 +18,13 @@ import java.util.Objects;
 public record RestockReport(
     RestockOptions options,
     List<ArticleNeed> needs,
+    List<PieceNeed> pieces,
     List<PurchaseRequest> unplaced,
     Costs costs,
     double weeksOfHistory) {
   public RestockReport {
     needs = List.copyOf(needs);
+    pieces = List.copyOf(pieces);
     unplaced = List.copyOf(unplaced);
   }
 
@@ -30,19 +34,21 @@ public record RestockReport(
 
   /** Things to order, of what is here and of what is not. */
   public int toOrder() {
-    return orders().size() + unplaced.size();
+    return orders().size() + pieces.size() + unplaced.size();
   }
 
   /** What the orders with a known price cost. */
   public BigDecimal total() {
-    return orders().stream()
-        .map(ArticleNeed::cost)
+    return Stream.concat(
+            orders().stream().map(ArticleNeed::cost), pieces.stream().map(PieceNeed::cost))
         .filter(Objects::nonNull)
         .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
   /** Orders without a known price. */
   public long unpriced() {
-    return orders().stream().filter(one -> one.price() == null).count() + unplaced.size();
+    return orders().stream().filter(one -> one.price() == null).count()
+        + pieces.stream().filter(one -> one.price() == null).count()
+        + unplaced.size();
   }
 }

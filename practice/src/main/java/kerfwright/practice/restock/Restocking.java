@@ -2,6 +2,7 @@ package kerfwright.practice.restock;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,6 +15,8 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.ToDoubleFunction;
+import kerfwright.catalogue.piece.PieceKinds;
+import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import org.jspecify.annotations.Nullable;
@@ -25,7 +28,8 @@ import org.jspecify.annotations.Nullable;
  * N ahead / history, and with 95 percent no more than that plus 1.645 times its root. A piece is
  * good for the uses {@link UsesLeft} says. So many pieces are ordered that the typical life of all
  * covers the cautious need, or as many as a planned day lacks where that is more. Pieces that
- * expire within the weeks ahead do not count.
+ * expire within the weeks ahead do not count. What has no wear model is replaced as it leaves
+ * ({@link PieceReplacing}).
  */
 public final class Restocking {
   private static final double CAUTIOUS = 1.645;
@@ -60,6 +64,12 @@ public final class Restocking {
 
     /** What planned days lack. */
     RequestedArticles requests();
+
+    /** The lines of an item, oldest first. */
+    List<DrawerEntry> history(UUID item);
+
+    /** Where days begin. */
+    ZoneId zone();
   }
 
   /**
@@ -106,7 +116,15 @@ public final class Restocking {
             recent,
             byId::get,
             item -> UsesLeft.of(item, wearFactor.applyAsDouble(item)).shareOfUse());
-    return new RestockReport(options, needs, outlook.requests().unplaced(), costs, weeks);
+    List<PurchaseRequest> unplaced = outlook.requests().unplaced();
+    return new RestockReport(
+        options,
+        needs,
+        new PieceReplacing(from.atStartOfDay(outlook.zone()).toInstant(), outlook::history)
+            .needs(items, unplaced),
+        unplaced.stream().filter(wish -> PieceKinds.byId(wish.type()).isEmpty()).toList(),
+        costs,
+        weeks);
   }
 
   private static Article article(StockItem item) {
@@ -194,7 +212,7 @@ public final class Restocking {
   }
 
   /** The last price written down. */
-  private static @Nullable BigDecimal price(List<StockItem> items) {
+  static @Nullable BigDecimal price(List<StockItem> items) {
     return items.stream()
         .sorted(Comparator.comparing((StockItem item) -> item.id().toString()).reversed())
         .map(StockItem::price)

@@ -4,13 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.UUID;
 import kerfwright.catalogue.number.DrawerFields;
+import kerfwright.practice.drawer.DrawerEntry;
+import kerfwright.practice.drawer.DrawerEntry.What;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.restock.ArticleNeed.Reason;
@@ -25,6 +31,7 @@ class RestockingTest {
   private static final Restocking.Outlook NOTHING_MORE = outlook(Map.of(), 0, List.of(), List.of());
 
   private int made;
+  private final Map<UUID, List<DrawerEntry>> lines = new HashMap<>();
 
   private static Restocking.Outlook outlook(
       Map<UUID, LocalDate> expires,
@@ -51,7 +58,150 @@ class RestockingTest {
       public RequestedArticles requests() {
         return RequestedArticles.of(requests, items);
       }
+
+      @Override
+      public List<DrawerEntry> history(UUID item) {
+        return List.of();
+      }
+
+      @Override
+      public ZoneId zone() {
+        return ZoneOffset.UTC;
+      }
     };
+  }
+
+  /** The same, with what was written of the items. */
+  private Restocking.Outlook withLines(List<PurchaseRequest> requests, List<StockItem> items) {
+    Restocking.Outlook plain = outlook(Map.of(), 0, requests, items);
+    return new Restocking.Outlook() {
+      @Override
+      public LocalDate began() {
+        return plain.began();
+      }
+
+      @Override
+      public LocalDate expires(UUID item) {
+        return null;
+      }
+
+      @Override
+      public int planned(Article article) {
+        return 0;
+      }
+
+      @Override
+      public RequestedArticles requests() {
+        return plain.requests();
+      }
+
+      @Override
+      public List<DrawerEntry> history(UUID item) {
+        return lines.getOrDefault(item, List.of());
+      }
+
+      @Override
+      public ZoneId zone() {
+        return plain.zone();
+      }
+    };
+  }
+
+  private UUID line(What what, StockItem before, StockItem after, int daysAgo, UUID undoes) {
+    UUID batch = new UUID(3, made++);
+    Instant at = TODAY.minusDays(daysAgo).atTime(12, 0).toInstant(ZoneOffset.UTC);
+    lines
+        .computeIfAbsent(after.id(), any -> new ArrayList<>())
+        .add(new DrawerEntry(new UUID(2, made++), batch, at, what, "", before, after, undoes));
+    return batch;
+  }
+
+  /** A piece that came into the drawer that many days ago. */
+  private StockItem piece(String label, String kind, String price, int daysAgo) {
+    StockItem item =
+        StockItem.fresh(new UUID(1, made++), label, DrawerFields.of(Map.of("kind", kind)))
+            .next(draft -> draft.price = price == null ? null : new BigDecimal(price));
+    line(What.ADDED, null, item, daysAgo, null);
+    return item;
+  }
+
+  private StockItem withdrawn(StockItem item, int daysAgo) {
+    StockItem after = item.next(draft -> draft.state = InstrumentState.WITHDRAWN);
+    line(What.MOVED, item, after, daysAgo, null);
+    return after;
+  }
+
+  private RestockReport ofPieces(List<PurchaseRequest> requests, StockItem... items) {
+    List<StockItem> all = List.of(items);
+    return new Restocking(TODAY, RestockOptions.USUAL, any -> 1)
+        .report(all, List.of(), withLines(requests, all));
+  }
+
+  @Test
+  void aPieceWithoutAWearModelIsBoughtAgainWhenItLeavesWithTheLastPriceNoted() {
+    RestockReport report =
+        ofPieces(
+            List.of(),
+            withdrawn(piece("T1", "turbine", "600", 900), 5),
+            withdrawn(piece("T2", "turbine", "640.50", 800), 3),
+            piece("T3", "turbine", null, 700),
+            withdrawn(piece("SP1", "spoon", null, 700), 10),
+            piece("SP2", "spoon", null, 700),
+            piece("H1", "holder", "9", 700));
+    assertEquals(
+        List.of("turbine", "spoon"),
+        report.pieces().stream().map(need -> need.kind().id()).toList());
+    PieceNeed turbine = report.pieces().get(0);
+    assertEquals(2, turbine.order());
+    assertEquals(1, turbine.here());
+    assertEquals(List.of("T1", "T2"), turbine.gone());
+    assertEquals(new BigDecimal("640.50"), turbine.price());
+    assertEquals(new BigDecimal("1281.00"), turbine.cost());
+    assertEquals(null, report.pieces().get(1).price());
+    assertEquals(new BigDecimal("1281.00"), report.total());
+    assertEquals(1, report.unpriced());
+    assertEquals(2, report.toOrder());
+  }
+
+  @Test
+  void whatLeftBeforeThePeriodOrWasReplacedSinceIsNotBoughtAgain() {
+    StockItem longGone = withdrawn(piece("T1", "turbine", "600", 900), 92);
+    assertEquals(List.of(), ofPieces(List.of(), longGone).pieces());
+    StockItem gone = withdrawn(piece("T2", "turbine", "600", 900), 20);
+    StockItem earlier = piece("T3", "turbine", "600", 30);
+    assertEquals(1, ofPieces(List.of(), gone, earlier).pieces().get(0).order(), "came before");
+    StockItem since = piece("T4", "turbine", "600", 10);
+    assertEquals(List.of(), ofPieces(List.of(), gone, earlier, since).pieces());
+    StockItem another = withdrawn(piece("T5", "turbine", "600", 900), 20);
+    PieceNeed left = ofPieces(List.of(), gone, another, since).pieces().get(0);
+    assertEquals(List.of(2, 1, 1), List.of(left.left(), left.added(), left.order()));
+  }
+
+  @Test
+  void anAddingThatWasTakenBackReplacesNothing() {
+    StockItem gone = withdrawn(piece("SP1", "spoon", null, 900), 20);
+    StockItem lot = piece("SP2", "spoon", null, 900);
+    StockItem more = lot.next(draft -> draft.pieces = 3);
+    UUID batch = line(What.EDITED, lot, more, 10, null);
+    assertEquals(List.of(), ofPieces(List.of(), gone, more).pieces());
+    line(What.UNDONE, more, lot, 9, batch);
+    assertEquals(1, ofPieces(List.of(), gone, lot).pieces().get(0).order());
+  }
+
+  @Test
+  void whatADayLacksOfSuchPiecesHasALineAndItsPriceToo() {
+    StockItem turbine = piece("T1", "turbine", "600", 900);
+    List<PurchaseRequest> requests =
+        List.of(
+            new PurchaseRequest("turbine", TODAY, 2),
+            new PurchaseRequest("holder", TODAY, 1),
+            new PurchaseRequest("ceramic-round-010", TODAY, 1));
+    RestockReport report = ofPieces(requests, turbine);
+    assertEquals(new BigDecimal("1200"), report.total());
+    assertEquals(
+        List.of(2, 1), report.pieces().stream().map(PieceNeed::order).toList(), "none left yet");
+    assertEquals(List.of(requests.get(2)), report.unplaced());
+    assertEquals(2, report.unpriced());
   }
 
   private StockItem item(String label, Map<String, String> fields, int pieces, int uses) {
