@@ -2,6 +2,7 @@ package kerfwright.app.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Iterator;
 import java.util.concurrent.Callable;
 import kerfwright.app.Wiring;
 import kerfwright.app.backup.DoctorCommand;
@@ -69,9 +70,18 @@ public final class Commands {
     }
     Language known = Language.byId(asked).orElse(null);
     if (known == null) {
-      throw new BadInput(LANGUAGE, Message.of("command.language", asked));
+      throw new BadInput(
+          LANGUAGE, Message.of("command.language", asked, String.join(", ", Language.ids())));
     }
     return known;
+  }
+
+  /** The languages there are, for the help. */
+  private static final class Languages implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return Language.ids().iterator();
+    }
   }
 
   @Command(name = "kerfwright", mixinStandardHelpOptions = true, version = "kerfwright 0.1.0")
@@ -80,6 +90,7 @@ public final class Commands {
         names = LANGUAGE,
         paramLabel = "LANG",
         defaultValue = "en",
+        completionCandidates = Languages.class,
         scope = CommandLine.ScopeType.INHERIT)
     private String language = "";
 

@@ -28,6 +28,8 @@ final class Bundles {
   private static final Pattern OF_A_VARIANT =
       Pattern.compile("(operation\\.)[^.]+\\.([^.]+\\.[^.]+)");
 
+  private static final Set<String> LACKING = ConcurrentHashMap.newKeySet();
+
   private static final Logger LOG = LoggerFactory.getLogger(Bundles.class);
 
   private Bundles() {}
@@ -35,7 +37,9 @@ final class Bundles {
   static String text(Language language, String key) {
     String text = found(language, key);
     if (text == null && language != Language.ENGLISH) {
-      LOG.warn("No text in {} for {}: the English one is shown", language, key);
+      if (LACKING.add(language.id() + " " + key)) {
+        LOG.warn("No text in {} for {}: the English one is shown", language, key);
+      }
       text = found(Language.ENGLISH, key);
     }
     if (text == null) {
@@ -58,13 +62,20 @@ final class Bundles {
     texts.forEach((key, text) -> ADDED.put(language.id() + " " + key, text));
   }
 
+  /**
+   * What is said of one variant alone is never replaced by what is said of all, only by English.
+   */
   private static @Nullable String found(Language language, String key) {
-    String added = ADDED.get(language.id() + " " + key);
-    String text = added == null ? bundle(language, key).get(key) : added;
+    String text = itself(language, key);
     Matcher variant = OF_A_VARIANT.matcher(key);
-    return text == null && variant.matches()
+    return text == null && itself(Language.ENGLISH, key) == null && variant.matches()
         ? found(language, variant.group(1) + variant.group(2))
         : text;
+  }
+
+  private static @Nullable String itself(Language language, String key) {
+    String added = ADDED.get(language.id() + " " + key);
+    return added == null ? bundle(language, key).get(key) : added;
   }
 
   private static Map<String, String> bundle(Language language, String key) {

@@ -170,12 +170,12 @@ public final class Labels {
   }
 
   /**
-   * A label as it stands within a sentence: English labels begin small there, save abbreviations;
-   * German ones are nouns and stay as they are.
+   * A label as it stands within a sentence: it begins small there, save abbreviations and where
+   * nouns have capitals.
    */
   static String within(Say say, String label) {
     boolean word = label.length() > 1 && Character.isLowerCase(label.charAt(1));
-    return word && say.language() == Language.ENGLISH
+    return word && !say.language().capitalNouns()
         ? Character.toLowerCase(label.charAt(0)) + label.substring(1)
         : label;
   }

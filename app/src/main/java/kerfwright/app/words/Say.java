@@ -41,6 +41,8 @@ public record Say(Language language, boolean decimalComma, ToothSystem teeth) {
   /**
    * The text of a key with its placeholders filled.
    *
+   * @param values a number is written whole, without what stands behind its point; figures go in as
+   *     a BigDecimal or as text
    * @throws IllegalStateException where the key is not known
    */
   public String at(String key, Object... values) {

@@ -98,7 +98,7 @@ class CommandsTest {
     assertTrue(german.out().startsWith("SCHNITTPLAN "), german.out());
     Run unknown = Run.of("plan", CASE, "--language", "xx");
     assertEquals(2, unknown.code());
-    assertTrue(unknown.err().contains("must be en or de"), unknown.err());
+    assertTrue(unknown.err().contains("must be one of en, de"), unknown.err());
   }
 
   @Test

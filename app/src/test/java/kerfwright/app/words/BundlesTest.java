@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Every text there is in both languages, with the same placeholders, and is used. */
+/** Every text there is in every language, with the same placeholders, and is used. */
 class BundlesTest {
   private static final Path WORDS = Path.of("src/main/resources/kerfwright/app/words");
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{(\\d+)");
@@ -31,22 +31,32 @@ class BundlesTest {
   @Test
   void everyTextIsThereInEveryLanguage() throws IOException {
     Map<String, String> english = texts("en");
-    Map<String, String> german = texts("de");
     assertTrue(english.size() > 20, "bundles not found");
-    Set<String> notGerman = new TreeSet<>(english.keySet());
-    notGerman.removeAll(german.keySet());
-    Set<String> notEnglish = new TreeSet<>(german.keySet());
-    notEnglish.removeAll(english.keySet());
-    assertEquals(Set.of(), notGerman, "missing in German");
-    assertEquals(Set.of(), notEnglish, "missing in English");
-    List<String> differ = new ArrayList<>();
-    english.forEach(
-        (key, text) -> {
-          if (!placeholders(text).equals(placeholders(german.get(key)))) {
-            differ.add(key);
-          }
-        });
-    assertEquals(List.of(), differ, "placeholders differ");
+    Map<String, Set<String>> missing = new TreeMap<>();
+    Map<String, Set<String>> notEnglish = new TreeMap<>();
+    Map<String, Set<String>> differ = new TreeMap<>();
+    for (Language language : Language.values()) {
+      Map<String, String> texts = texts(language.id());
+      english.forEach(
+          (key, text) -> {
+            String said = texts.get(key);
+            if (said == null) {
+              add(missing, language, key);
+            } else if (!placeholders(text).equals(placeholders(said))) {
+              add(differ, language, key);
+            }
+          });
+      texts.keySet().stream()
+          .filter(key -> !english.containsKey(key))
+          .forEach(key -> add(notEnglish, language, key));
+    }
+    assertEquals(Map.of(), notEnglish, "not in English");
+    assertEquals(Map.of(), differ, "placeholders differ");
+    assertEquals(Map.of(), missing, "missing");
+  }
+
+  private static void add(Map<String, Set<String>> all, Language language, String key) {
+    all.computeIfAbsent(language.label(), one -> new TreeSet<>()).add(key);
   }
 
   @Test

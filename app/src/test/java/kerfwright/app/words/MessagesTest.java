@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.caution.Caution;
 import kerfwright.catalogue.caution.Cautions;
@@ -19,6 +20,9 @@ import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.planner.rule.EvidenceRule;
 import kerfwright.planner.rule.EvidenceRule.Speaks;
 import kerfwright.planner.rule.EvidenceRules;
+import kerfwright.planner.rule.OrderRules;
+import kerfwright.planner.rule.Standing;
+import kerfwright.planner.rule.Vetoes;
 import kerfwright.quantity.Message;
 import org.junit.jupiter.api.Test;
 
@@ -83,6 +87,14 @@ class MessagesTest {
         assertEquals(rule.speaks() != Speaks.FOR, say.has(key + "-against"), key);
       }
     }
+  }
+
+  @Test
+  void whatARuleTakesAwayIsTold() {
+    Stream.of(Vetoes.all(), OrderRules.all())
+        .flatMap(List::stream)
+        .map(Standing::code)
+        .forEach(code -> assertTrue(ENGLISH.has("exclusion." + code), code));
   }
 
   @Test

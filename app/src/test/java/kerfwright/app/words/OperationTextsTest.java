@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kerfwright.catalogue.operation.Operation;
@@ -37,6 +38,15 @@ class OperationTextsTest {
       addIf(missing, operation.cuts() && !say.has(operation.key("way")), operation.key("way"));
     }
     assertEquals(List.of(), missing);
+  }
+
+  /** A language that lacks what one variant says alone must not say what holds for the others. */
+  @Test
+  void whatOneVariantSaysAloneIsSaidInEnglishRatherThanInGeneral() {
+    Bundles.also(Language.ENGLISH, Map.of("operation.one.tried.cue", "0.3 mm"));
+    Bundles.also(Language.GERMAN, Map.of("operation.tried.cue", "2 mm"));
+    assertEquals("0.3 mm", Bundles.text(Language.GERMAN, "operation.one.tried.cue"));
+    assertEquals("2 mm", Bundles.text(Language.GERMAN, "operation.other.tried.cue"));
   }
 
   private static void addIf(List<String> all, boolean wrong, String what) {
