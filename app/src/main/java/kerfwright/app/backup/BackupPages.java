@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.security.Access;
 import kerfwright.app.storage.Database;
 import kerfwright.app.template.Templates;
@@ -19,7 +20,7 @@ import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
 
 /** The backups there are, when the next is made, and the export. */
-public final class BackupPages {
+public final class BackupPages implements Feature {
   private final @Nullable Backups backups;
   private final Database database;
   private final Settings settings;
@@ -42,11 +43,17 @@ public final class BackupPages {
     this.clock = clock;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/backup", call -> show(call, typed(), List.of(), ""), Access.OWN);
     config.routes.post("/backup/now", this::now, Access.OWN);
     config.routes.post("/backup/plan", this::keepPlan, Access.OWN);
     config.routes.post("/backup/export", this::export, Access.OWN);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/backup");
   }
 
   private Map<String, String> typed() {

@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Remembered;
 import kerfwright.app.form.Sent;
 import kerfwright.app.input.BadInput;
@@ -41,7 +42,7 @@ import kerfwright.practice.setting.Person;
 import kerfwright.practice.setting.Settings;
 
 /** The chair: cautions first, then one step a screen; entries and swaps come back as JSON. */
-public final class ChairsidePages {
+public final class ChairsidePages implements Feature {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String BY = "by";
   private static final Duration A_YEAR = Duration.ofDays(365);
@@ -81,12 +82,18 @@ public final class ChairsidePages {
     this.templates = templates;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/chairside", this::start, Access.CASES);
     config.routes.post("/chairside", this::begin, Access.WORK);
     config.routes.get("/chairside/run/{id}", this::run, Access.CASES);
     config.routes.post("/chairside/run/{id}/swap", this::swap, Access.WORK);
     config.routes.post("/chairside/log", this::log, Access.WORK);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/chairside");
   }
 
   /** The cautions of a plan, to be read before it is begun; without a case, the runs begun last. */

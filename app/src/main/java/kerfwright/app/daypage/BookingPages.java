@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.kept.Sitting;
 import kerfwright.app.security.Access;
@@ -27,7 +28,7 @@ import kerfwright.schedule.Need;
 import kerfwright.schedule.Substitute;
 
 /** Appointments entered and changed, and the trays the practice uses again and again. */
-public final class BookingPages {
+public final class BookingPages implements Feature {
   /** Lines of a tray's form. */
   static final int TRAY_LINES = 8;
 
@@ -48,12 +49,18 @@ public final class BookingPages {
     this.needs = needs;
   }
 
-  void routes(JavalinConfig config) {
+  @Override
+  public void routes(JavalinConfig config) {
     config.routes.get("/day/{date}/booking", this::form, Access.WORK);
     config.routes.post("/day/{date}/booking", this::save, Access.WORK);
     config.routes.post("/day/{date}/booking/remove", this::remove, Access.WORK);
     config.routes.get("/day/trays", call -> trays(call, ""), Access.CASES);
     config.routes.post("/day/trays", this::keep, Access.WORK);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/day/trays", "/day/" + service.today() + "/booking");
   }
 
   private void form(Context call) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.template.Templates;
 import kerfwright.app.today.Visit;
 import kerfwright.app.words.Say;
@@ -27,14 +28,11 @@ import kerfwright.practice.restock.PurchaseRequests;
 import kerfwright.practice.setting.Settings;
 
 /** The day wired together: its pages, and what it tells the first page. */
-public final class DayFeature {
+public final class DayFeature implements Feature {
   private static final int VISITS = 4;
 
   private final DayService service;
-  private final DayPages pages;
-  private final BookingPages bookings;
-  private final WeekPages week;
-  private final DaySettingPages setting;
+  private final Feature pages;
   private final TrayService trays;
   private final Clock clock;
 
@@ -55,17 +53,22 @@ public final class DayFeature {
     DayMoves round = new DayMoves(books, trays, loads, settings, clock);
     service = new DayService(books, drawer, settings, needs, round, clock);
     TypeWords types = new TypeWords(drawer);
-    pages = new DayPages(service, requests, types, cases, templates);
-    week = new WeekPages(service, record, types, templates, clock);
-    setting = new DaySettingPages(settings, service, templates);
-    bookings = new BookingPages(service, types, cases, templates, needs);
+    pages =
+        Feature.of(
+            new WeekPages(service, record, types, templates, clock),
+            new DaySettingPages(settings, service, templates),
+            new BookingPages(service, types, cases, templates, needs),
+            new DayPages(service, requests, types, cases, templates));
   }
 
+  @Override
   public void routes(JavalinConfig config) {
-    week.routes(config);
-    setting.routes(config);
-    bookings.routes(config);
     pages.routes(config);
+  }
+
+  @Override
+  public List<String> pages() {
+    return pages.pages();
   }
 
   /** A load was started or failed: today's plan follows. */

@@ -11,8 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import kerfwright.app.drawer.Notice;
+import kerfwright.app.drawer.MoveNotice;
 import kerfwright.app.drawer.RefusalWords;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.kept.Sitting;
 import kerfwright.app.security.Access;
@@ -31,7 +32,7 @@ import kerfwright.schedule.remedy.Remedy;
 import org.jspecify.annotations.Nullable;
 
 /** The page of a day, and what can be done on it. */
-public final class DayPages {
+public final class DayPages implements Feature {
   private final DayService service;
   private final KeptCases cases;
   private final PurchaseRequests requests;
@@ -51,7 +52,8 @@ public final class DayPages {
     this.templates = templates;
   }
 
-  void routes(JavalinConfig config) {
+  @Override
+  public void routes(JavalinConfig config) {
     config.routes.get("/day", call -> call.redirect("/day/" + service.today()), Access.CASES);
     config.routes.get("/day/{date}", call -> show(call, date(call), ""), Access.CASES);
     config.routes.get("/day/{date}/tray", this::tray, Access.CASES);
@@ -63,6 +65,11 @@ public final class DayPages {
     config.routes.post("/day/{date}/buy", this::buy, Access.WORK);
     config.routes.post("/day/{date}/laid", this::laid, Access.WORK);
     config.routes.post("/day/{date}/undo", this::undo, Access.WORK);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/day/" + service.today());
   }
 
   static LocalDate date(Context call) {
@@ -96,7 +103,7 @@ public final class DayPages {
     show(call, date, notice, List.of());
   }
 
-  private void show(Context call, LocalDate date, String notice, List<Notice.Line> lines) {
+  private void show(Context call, LocalDate date, String notice, List<MoveNotice.Line> lines) {
     Map<String, Object> values = new HashMap<>();
     values.put("board", look(call, date));
     values.put("notice", notice);

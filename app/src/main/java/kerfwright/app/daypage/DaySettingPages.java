@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
@@ -18,7 +19,7 @@ import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
 
 /** Opening hours, chairs, sterilisers, and after how many uses an instrument is withdrawn. */
-final class DaySettingPages {
+final class DaySettingPages implements Feature {
   private static final int DAYS_AHEAD = 60;
 
   private final Settings settings;
@@ -31,10 +32,16 @@ final class DaySettingPages {
     this.templates = templates;
   }
 
-  void routes(JavalinConfig config) {
+  @Override
+  public void routes(JavalinConfig config) {
     config.routes.get(
         "/day/settings", call -> show(call, DaySettingForm.of(settings.read()), null), Access.SET);
     config.routes.post("/day/settings", this::write, Access.SET);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/day/settings");
   }
 
   /** Days from today on with appointments that do not fit what is set. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import kerfwright.app.drawing.chart.Chart;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
@@ -22,7 +23,7 @@ import kerfwright.practice.record.CutRecord;
 import org.jspecify.annotations.Nullable;
 
 /** How many of each type the usual week needs: the curve of shortages against cost. */
-public final class WeekPages {
+public final class WeekPages implements Feature {
   private static final double TROUBLED_WEEKS = 0.1;
 
   private final DayService service;
@@ -41,11 +42,17 @@ public final class WeekPages {
     this.templates = templates;
   }
 
-  void routes(JavalinConfig config) {
+  @Override
+  public void routes(JavalinConfig config) {
     config.routes.get("/day/week", this::page, Access.CASES);
     config.routes.get("/day/week/board", this::board, Access.CASES);
     config.routes.post("/day/week", this::study, Access.WORK);
     config.routes.post("/day/week/stop", this::stop, Access.WORK);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/day/week");
   }
 
   private WeekDays days() {

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import kerfwright.app.feature.Feature;
+import kerfwright.app.feature.Notice;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
@@ -23,7 +25,7 @@ import kerfwright.practice.drawer.Refusal;
 import kerfwright.quantity.Identified;
 
 /** The list of the drawer, and changes of many instruments in one go. */
-public final class DrawerPages {
+public final class DrawerPages implements Feature {
   private static final int MOST_PICKED = 500;
 
   private final DrawerService service;
@@ -36,10 +38,21 @@ public final class DrawerPages {
     this.demo = demo;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/drawer", this::list, Access.SEE);
     config.routes.post("/drawer/move", this::move, Access.WORK);
     config.routes.post("/drawer/undo", this::undo, Access.WORK);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/drawer");
+  }
+
+  @Override
+  public List<Notice> notices(Say say) {
+    return DrawerNotices.of(say, service.drawer());
   }
 
   private void list(Context call) {
@@ -47,18 +60,18 @@ public final class DrawerPages {
     show(call, form, notice(call), Set.of(), "page".equals(call.queryParam("tick")));
   }
 
-  private Notice notice(Context call) {
+  private MoveNotice notice(Context call) {
     return id(call.queryParam("did"))
         .map(
             batch ->
-                Notice.done(
+                MoveNotice.done(
                     templates.say(call),
                     service.drawer().batch(batch),
                     service.drawer().undone(batch)))
-        .orElse(Notice.NONE);
+        .orElse(MoveNotice.NONE);
   }
 
-  private void show(Context call, ListForm form, Notice notice, Set<UUID> ticked, boolean all) {
+  private void show(Context call, ListForm form, MoveNotice notice, Set<UUID> ticked, boolean all) {
     DrawerPage page = service.drawer().list(form.toQuery());
     Map<InstrumentState, Integer> pieces = service.drawer().pieces();
     Set<UUID> ticks = new HashSet<>(ticked);
@@ -90,7 +103,7 @@ public final class DrawerPages {
                   ? say.at("drawer.choose-a-state")
                   : say.at("drawer.move-at-most", MOST_PICKED);
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      show(call, form, Notice.refused(say, "", List.of(reason)), items(picks), false);
+      show(call, form, MoveNotice.refused(say, "", List.of(reason)), items(picks), false);
       return;
     }
     Outcome outcome = service.move(picks, to.get(), note(call));
@@ -107,7 +120,7 @@ public final class DrawerPages {
     Set<UUID> left = items(picks);
     outcome.obstacles().forEach(one -> left.remove(one.item()));
     call.status(HttpStatus.CONFLICT);
-    show(call, form, Notice.refused(templates.say(call), outcome.obstacles()), left, false);
+    show(call, form, MoveNotice.refused(templates.say(call), outcome.obstacles()), left, false);
   }
 
   private static Set<UUID> items(List<Pick> picks) {
@@ -134,7 +147,7 @@ public final class DrawerPages {
     show(
         call,
         ListForm.of(name -> null),
-        Notice.refused(templates.say(call), outcome.obstacles()),
+        MoveNotice.refused(templates.say(call), outcome.obstacles()),
         Set.of(),
         false);
   }

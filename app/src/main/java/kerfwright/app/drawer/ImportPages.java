@@ -11,6 +11,7 @@ import java.io.InputStream;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.security.Access;
 import kerfwright.app.stocklist.ColumnMapping;
 import kerfwright.app.stocklist.Drafts;
@@ -24,7 +25,7 @@ import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /** A list taken over: handed in, mapped, looked at, confirmed; nothing is written before. */
-public final class ImportPages {
+public final class ImportPages implements Feature {
   private static final long MULTIPART_OVERHEAD_BYTES = 64 * 1024;
 
   private final DrawerService service;
@@ -39,12 +40,18 @@ public final class ImportPages {
     this.takeovers = new Takeovers(service, drafts);
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/drawer/import", call -> start(call, ""), Access.WORK);
     config.routes.post("/drawer/import", this::handIn, Access.WORK);
     config.routes.get("/drawer/import/{id}", this::preview, Access.WORK);
     config.routes.post("/drawer/import/{id}", this::confirm, Access.WORK);
     config.routes.get("/drawer/import/{id}/progress", this::progress, Access.WORK);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/drawer/import");
   }
 
   private void start(Context call, String fault) {

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.security.Access;
 import kerfwright.app.stocklist.ListedRow;
 import kerfwright.app.stocklist.RowMeaning;
@@ -32,7 +34,7 @@ import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** One instrument: looked at, added, changed. */
-public final class ItemPages {
+public final class ItemPages implements Feature {
   private final DrawerService service;
   private final Packages packages;
   private final Templates templates;
@@ -45,12 +47,23 @@ public final class ItemPages {
     this.clock = clock;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/drawer/new", this::blank, Access.WORK);
     config.routes.post("/drawer/new", this::add, Access.WORK);
     config.routes.get("/drawer/item/{id}", this::item, Access.SEE);
     config.routes.post("/drawer/item/{id}", this::change, Access.WORK);
     config.routes.post("/drawer/item/{id}/split", this::split, Access.WORK);
+  }
+
+  @Override
+  public List<String> pages() {
+    return Stream.concat(
+            Stream.of("/drawer/new"),
+            service.drawer().in(InstrumentState.CLEAN).stream()
+                .limit(1)
+                .map(one -> "/drawer/item/" + one.id()))
+        .toList();
   }
 
   private void blank(Context call) {
@@ -117,20 +130,20 @@ public final class ItemPages {
 
   private void item(Context call) {
     StockItem item = known(call);
-    Notice notice =
+    MoveNotice notice =
         DrawerPages.id(call.queryParam("did"))
             .map(
                 batch ->
-                    Notice.done(
+                    MoveNotice.done(
                         templates.say(call),
                         service.drawer().batch(batch),
                         service.drawer().undone(batch)))
-            .orElse(Notice.NONE);
+            .orElse(MoveNotice.NONE);
     show(call, item, ItemForm.of(item), notice, List.of());
   }
 
   private void show(
-      Context call, StockItem item, ItemForm form, Notice notice, List<String> meanwhile) {
+      Context call, StockItem item, ItemForm form, MoveNotice notice, List<String> meanwhile) {
     Map<String, Object> values = new HashMap<>();
     values.put("item", item);
     values.put("form", form);
@@ -159,7 +172,11 @@ public final class ItemPages {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
       List<String> why = row.problems().stream().map(one -> one.in(say)).toList();
       show(
-          call, item, form.with(row.problems()), Notice.refused(say, item.label(), why), List.of());
+          call,
+          item,
+          form.with(row.problems()),
+          MoveNotice.refused(say, item.label(), why),
+          List.of());
       return;
     }
     Outcome outcome =
@@ -189,7 +206,7 @@ public final class ItemPages {
                         say.at(
                             "listed.problem", say.moment(entry.at()), ItemWords.change(say, entry)))
                 .toList();
-    show(call, item, form, Notice.refused(say, outcome.obstacles()), meanwhile);
+    show(call, item, form, MoveNotice.refused(say, outcome.obstacles()), meanwhile);
   }
 
   private void split(Context call) {
@@ -203,7 +220,7 @@ public final class ItemPages {
     if (!StockItem.labelIsSound(label)) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
       String why = say.at("listed.label-unsound", label);
-      show(call, item, ItemForm.of(item), Notice.refused(say, "", List.of(why)), List.of());
+      show(call, item, ItemForm.of(item), MoveNotice.refused(say, "", List.of(why)), List.of());
       return;
     }
     Outcome outcome =
@@ -214,6 +231,6 @@ public final class ItemPages {
       return;
     }
     call.status(HttpStatus.CONFLICT);
-    show(call, item, ItemForm.of(item), Notice.refused(say, outcome.obstacles()), List.of());
+    show(call, item, ItemForm.of(item), MoveNotice.refused(say, outcome.obstacles()), List.of());
   }
 }

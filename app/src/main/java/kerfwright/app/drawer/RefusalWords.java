@@ -12,8 +12,8 @@ import kerfwright.practice.drawer.Refusal;
 public final class RefusalWords {
   private RefusalWords() {}
 
-  public static Notice.Line line(Say say, Obstacle obstacle) {
-    return new Notice.Line(obstacle.label(), sentence(say, obstacle.why()));
+  public static MoveNotice.Line line(Say say, Obstacle obstacle) {
+    return new MoveNotice.Line(obstacle.label(), sentence(say, obstacle.why()));
   }
 
   public static String sentence(Say say, Refusal why) {

@@ -81,7 +81,7 @@ public final class Takeovers {
       if (outcome.done()) {
         drafts.takenOver(id, Objects.requireNonNull(outcome.batch()));
       } else {
-        Notice.Line first = RefusalWords.line(say, outcome.obstacles().get(0));
+        MoveNotice.Line first = RefusalWords.line(say, outcome.obstacles().get(0));
         problem = say.at("listed.problem", first.label(), first.words());
       }
     } catch (RuntimeException failed) {

@@ -8,9 +8,11 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import kerfwright.app.chairside.QueryFields;
 import kerfwright.app.chairside.RunPlans;
 import kerfwright.app.drawing.strip.LayerStrip;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.plan.PlanDrawings;
@@ -27,7 +29,7 @@ import kerfwright.practice.record.RecordQuery;
 import org.jspecify.annotations.Nullable;
 
 /** The kept cases: searched, and one of them with its plan, its runs and its changes. */
-public final class KeptPages {
+public final class KeptPages implements Feature {
   private static final int MOST_ENTRIES = 100;
 
   /**
@@ -52,9 +54,17 @@ public final class KeptPages {
     this.clock = clock;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/cases", this::list, Access.CASES);
     config.routes.get("/cases/{id}", this::page, Access.CASES);
+  }
+
+  @Override
+  public List<String> pages() {
+    return Stream.concat(
+            Stream.of("/cases"), with.service().newest().map(one -> "/cases/" + one.id()).stream())
+        .toList();
   }
 
   private void list(Context call) {

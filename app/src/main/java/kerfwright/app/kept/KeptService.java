@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.kept.KeptCase;
+import kerfwright.practice.kept.KeptCaseQuery;
 import kerfwright.practice.kept.KeptCases;
 
 /** Keeps a case whenever it is planned. */
@@ -27,6 +28,11 @@ public final class KeptService {
 
   KeptCases cases() {
     return cases;
+  }
+
+  /** The case planned or changed last. */
+  public Optional<KeptCase> newest() {
+    return cases.list(KeptCaseQuery.newest(1)).stream().findFirst();
   }
 
   /** The case of a reference, tooth and procedure, as it stands now. */

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.print.PdfInk;
 import kerfwright.app.print.SvgInk;
 import kerfwright.app.security.Access;
@@ -20,7 +21,7 @@ import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 
 /** Labels on sheets: chosen, looked at, printed. */
-public final class LabelPages {
+public final class LabelPages implements Feature {
   static final int MOST_LABELS = 2000;
 
   private static final Map<String, OwnCode.Kind> NAMED =
@@ -40,12 +41,18 @@ public final class LabelPages {
     this.templates = templates;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/labels", this::show, Access.WORK);
     config.routes.post("/labels", this::show, Access.WORK);
     config.routes.post("/labels/sheet", this::keepSheet, Access.SET);
     config.routes.post("/labels.pdf", this::pdf, Access.WORK);
     config.routes.post("/labels.svg", this::svg, Access.WORK);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/labels");
   }
 
   /** What was asked for: which labels, on which sheet, how often and from which place on. */

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.drawer.Drawer;
@@ -24,7 +25,7 @@ import kerfwright.practice.label.Packages;
 import kerfwright.practice.label.Reading;
 
 /** What was scanned or typed leads to its page, or is explained. */
-public final class ScanPages {
+public final class ScanPages implements Feature {
   private final Drawer drawer;
   private final Packages packages;
   private final ScanTargets targets;
@@ -47,9 +48,15 @@ public final class ScanPages {
     this.clock = clock;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/scan", this::scan, Access.CASES);
     config.routes.post("/scan/belongs", this::belongs, Access.WORK);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/scan");
   }
 
   private void scan(Context call) {

@@ -10,12 +10,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 
 /** A case in which the learner chooses before seeing the plan, and what the choice would do. */
-final class ChoosePages {
+final class ChoosePages implements Feature {
   private final LessonCases cases;
   private final Templates templates;
 
@@ -24,10 +25,16 @@ final class ChoosePages {
     this.templates = templates;
   }
 
-  void routes(JavalinConfig config) {
+  @Override
+  public void routes(JavalinConfig config) {
     config.routes.get("/learn/choose", this::list, Access.SEE);
     config.routes.get("/learn/choose/{case}", this::choose, Access.SEE);
     config.routes.get("/learn/mistake/{id}", this::mistake, Access.SEE);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/learn/choose", "/learn/choose/" + Mistake.DRY_ON_VITAL.reference());
   }
 
   private void list(Context call) {

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.label.QrDrawing;
 import kerfwright.app.security.Access;
@@ -21,7 +22,7 @@ import kerfwright.practice.teaching.QuestionSet;
 import kerfwright.practice.teaching.Tally;
 
 /** The teacher's screen: code and address, one question at a time, how the answers spread. */
-final class ClassPages {
+final class ClassPages implements Feature {
   private static final String PAGE = "/learn/class";
 
   private final LearnerPages.Parts with;
@@ -34,7 +35,8 @@ final class ClassPages {
     this.door = door;
   }
 
-  void routes(JavalinConfig config) {
+  @Override
+  public void routes(JavalinConfig config) {
     config.routes.get(PAGE, this::page, Access.WORK);
     config.routes.get(PAGE + "/live", this::live, Access.WORK);
     config.routes.get(PAGE + "/new", this::ask, Access.WORK);

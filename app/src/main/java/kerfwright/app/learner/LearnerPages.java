@@ -3,17 +3,20 @@ package kerfwright.app.learner;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Handler;
 import java.time.Clock;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import kerfwright.app.Wiring;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.teaching.Lessons;
 
 /** Everything for learners: choosing in a case, question sets, own questions, progress, a class. */
-public final class LearnerPages {
+public final class LearnerPages implements Feature {
   /**
    * What the pages work with.
    *
@@ -30,11 +33,7 @@ public final class LearnerPages {
       Supplier<Optional<String>> address,
       Handler files) {}
 
-  private final ChoosePages choose;
-  private final SetPages sets;
-  private final OwnPages own;
-  private final ProgressPages progress;
-  private final ClassPages classes;
+  private final Feature pages;
   private final ClassDoor door;
   private final Parts with;
   private final Templates templates;
@@ -43,12 +42,13 @@ public final class LearnerPages {
     this.with = with;
     this.templates = templates;
     this.door = new ClassDoor(templates, with.files());
-    this.choose =
-        new ChoosePages(new LessonCases(wiring.demoCases(), wiring.demoDrawer()), templates);
-    this.sets = new SetPages(with, templates);
-    this.own = new OwnPages(with, templates);
-    this.progress = new ProgressPages(with, templates);
-    this.classes = new ClassPages(with, templates, door);
+    this.pages =
+        Feature.of(
+            new ChoosePages(new LessonCases(wiring.demoCases(), wiring.demoDrawer()), templates),
+            new SetPages(with, templates),
+            new OwnPages(with, templates),
+            new ProgressPages(with, templates),
+            new ClassPages(with, templates, door));
   }
 
   /** An address other machines of the network reach this one by. */
@@ -56,6 +56,7 @@ public final class LearnerPages {
     return ClassDoor.networkAddress();
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get(
         "/learn",
@@ -68,11 +69,12 @@ public final class LearnerPages {
                     "own", with.lessons().questions().size(),
                     "aliases", with.lessons().aliases().size())),
         Access.SEE);
-    choose.routes(config);
-    sets.routes(config);
-    own.routes(config);
-    progress.routes(config);
-    classes.routes(config);
+    pages.routes(config);
     config.events.serverStopping(door::close);
+  }
+
+  @Override
+  public List<String> pages() {
+    return Stream.concat(Stream.of("/learn"), pages.pages().stream()).toList();
   }
 }

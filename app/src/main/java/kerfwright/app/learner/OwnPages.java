@@ -8,13 +8,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.teaching.OwnQuestion;
 
 /** The teacher's own questions: written, changed, deleted after asking. */
-final class OwnPages {
+final class OwnPages implements Feature {
   private static final List<String> BLANK = List.of("", "", "", "");
 
   private final LearnerPages.Parts with;
@@ -25,13 +26,19 @@ final class OwnPages {
     this.templates = templates;
   }
 
-  void routes(JavalinConfig config) {
+  @Override
+  public void routes(JavalinConfig config) {
     config.routes.get(
         "/learn/questions", call -> show(call, blank(with.newId().get()), List.of()), Access.WORK);
     config.routes.get(
         "/learn/questions/{id}", call -> show(call, known(call), List.of()), Access.WORK);
     config.routes.post("/learn/questions/{id}", this::keep, Access.WORK);
     config.routes.post("/learn/questions/{id}/delete", this::delete, Access.WORK);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/learn/questions");
   }
 
   private static OwnQuestion blank(UUID id) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.CellText;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
@@ -19,7 +20,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** Progress over sets under an alias, and every answer as a list for a spreadsheet. */
-final class ProgressPages {
+final class ProgressPages implements Feature {
   private final LearnerPages.Parts with;
   private final Templates templates;
 
@@ -28,10 +29,16 @@ final class ProgressPages {
     this.templates = templates;
   }
 
-  void routes(JavalinConfig config) {
+  @Override
+  public void routes(JavalinConfig config) {
     config.routes.get("/learn/progress", this::page, Access.SEE);
     config.routes.post("/learn/progress/forget", this::forget, Access.WORK);
     config.routes.get("/learn/answers.csv", this::csv, Access.WORK);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/learn/progress");
   }
 
   private static String alias(Context call) {

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Remembered;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
@@ -30,7 +31,7 @@ import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /** Sets of questions: made, answered one by one with the explanation at once, told by topic. */
-final class SetPages {
+final class SetPages implements Feature {
   private static final String ALIAS = "learner";
   private static final int REMEMBERED = 16;
 
@@ -50,12 +51,18 @@ final class SetPages {
     this.templates = templates;
   }
 
-  void routes(JavalinConfig config) {
+  @Override
+  public void routes(JavalinConfig config) {
     config.routes.get("/learn/sets", call -> form(call, List.of()), Access.SEE);
     config.routes.post("/learn/sets", this::make, Access.LEARN);
     config.routes.get("/learn/sets/{id}", this::question, Access.SEE);
     config.routes.post("/learn/sets/{id}", this::answer, Access.LEARN);
     config.routes.get("/learn/sets/{id}/result", this::result, Access.SEE);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/learn/sets");
   }
 
   private void form(Context call, List<String> faults) {

@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.planner.uncertainty.SlotCut;
@@ -24,7 +25,7 @@ import kerfwright.practice.setting.Settings;
  * The practice's own cuts: how to measure them, what they narrow, what was learned at the chair;
  * whether plans use it; reset and taken back.
  */
-public final class LearningPages {
+public final class LearningPages implements Feature {
   private final LearningService service;
   private final Drawer drawer;
   private final Settings settings;
@@ -40,6 +41,7 @@ public final class LearningPages {
     this.clock = clock;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/pace", call -> show(call, "", "", OwnCutForm.fresh()), Access.SEE);
     config.routes.get(
@@ -53,6 +55,11 @@ public final class LearningPages {
         call -> show(call, "remove " + number(call), "", OwnCutForm.fresh()),
         Access.SEE);
     config.routes.post("/pace/cut/remove/{number}", this::remove, Access.SET);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/pace", "/pace/reset");
   }
 
   private void show(Context call, String asking, String said, OwnCutForm form) {

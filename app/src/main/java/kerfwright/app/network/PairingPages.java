@@ -5,13 +5,14 @@ import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.HashMap;
 import java.util.Map;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.label.QrDrawing;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import org.jspecify.annotations.Nullable;
 
 /** Makes a device trust the practice's authority; holds nothing of the practice. */
-public final class PairingPages {
+public final class PairingPages implements Feature {
   private final @Nullable Network network;
   private final int port;
   private final int plainPort;
@@ -27,6 +28,7 @@ public final class PairingPages {
     this.templates = templates;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/pair", this::show, Access.OPEN);
     config.routes.get("/pair/authority.crt", this::authority, Access.OPEN);

@@ -6,9 +6,11 @@ import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.security.Signed;
@@ -25,7 +27,7 @@ import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
 
 /** A use entered free, without a plan, and corrections. */
-public final class EntryPages {
+public final class EntryPages implements Feature {
   private final RecordService service;
   private final Drawer drawer;
   private final Settings settings;
@@ -41,11 +43,17 @@ public final class EntryPages {
     this.clock = clock;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/records/new", this::blank, Access.WORK);
     config.routes.post("/records/new", this::add, Access.WORK);
     config.routes.get("/records/{id}/correct", this::correction, Access.CORRECT);
     config.routes.post("/records/{id}/correct", this::correct, Access.CORRECT);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/records/new");
   }
 
   private void show(Context call, EntryForm form, String fault, @Nullable RecordEntry wrong) {

@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
@@ -22,7 +23,7 @@ import kerfwright.practice.record.RecordQuery;
 import kerfwright.practice.reprocessing.Loads;
 
 /** The record: searched both ways, an entry looked at, the chain verified. */
-public final class RecordPages {
+public final class RecordPages implements Feature {
   private final CutRecord record;
   private final KeptCases cases;
   private final Drawer drawer;
@@ -47,11 +48,17 @@ public final class RecordPages {
     this.verification = new Verification(record, clock);
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/records", this::search, Access.CASES);
     config.routes.post("/records/verify", this::verify, Access.CASES);
     config.routes.get("/records/verify", this::verified, Access.CASES);
     config.routes.get("/records/{id}", this::entry, Access.CASES);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/records", "/records/verify");
   }
 
   private void search(Context call) {

@@ -4,8 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import kerfwright.app.today.Notice;
-import kerfwright.app.today.Notices;
+import kerfwright.app.feature.Notice;
 import kerfwright.app.words.Say;
 import kerfwright.practice.reprocessing.Load;
 import kerfwright.practice.reprocessing.Loads;
@@ -14,9 +13,8 @@ import kerfwright.practice.reprocessing.SteriliserLock;
 import kerfwright.practice.setting.Settings;
 
 /** Sterilisers out of service, and loads that wait for someone to read and decide. */
-public record LoadNotices(Loads loads, Settings settings, Clock clock) implements Notices {
-  @Override
-  public List<Notice> today(Say say) {
+record LoadNotices(Loads loads, Settings settings, Clock clock) {
+  List<Notice> of(Say say) {
     Instant now = clock.instant();
     List<Notice> notices = new ArrayList<>();
     for (String name : ReprocessingSetting.of(settings.read()).sterilisers()) {

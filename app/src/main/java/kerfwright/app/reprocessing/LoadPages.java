@@ -16,6 +16,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
@@ -35,7 +37,7 @@ import kerfwright.practice.setting.Settings;
 import kerfwright.quantity.Identified;
 
 /** One load: made, read, released, failed. */
-public final class LoadPages {
+public final class LoadPages implements Feature {
   private final Drawer drawer;
   private final LoadService service;
   private final Settings settings;
@@ -61,6 +63,7 @@ public final class LoadPages {
     this.changed = changed;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/reprocessing/load/new", this::blank, Access.WORK);
     config.routes.post("/reprocessing/load/new", this::start, Access.WORK);
@@ -74,6 +77,14 @@ public final class LoadPages {
     config.routes.get(
         "/reprocessing/load/{id}/fail", call -> ask(call, known(call), List.of()), Access.WORK);
     config.routes.post("/reprocessing/load/{id}/fail", this::fail, Access.WORK);
+  }
+
+  @Override
+  public List<String> pages() {
+    return Stream.concat(
+            Stream.of("/reprocessing/load/new"),
+            service.loads().newest(1).stream().map(one -> "/reprocessing/load/" + one.id()))
+        .toList();
   }
 
   private Load known(Context call) {

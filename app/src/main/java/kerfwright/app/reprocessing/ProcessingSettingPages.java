@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
@@ -22,7 +23,7 @@ import kerfwright.practice.setting.StaffRole;
 import kerfwright.quantity.Identified;
 
 /** The practice's own times, sterilisers, shelf life, and who may release. */
-public final class ProcessingSettingPages {
+public final class ProcessingSettingPages implements Feature {
   private final Settings settings;
   private final Templates templates;
 
@@ -31,9 +32,15 @@ public final class ProcessingSettingPages {
     this.templates = templates;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/reprocessing/settings", call -> show(call, ""), Access.SET);
     config.routes.post("/reprocessing/settings", this::write, Access.SET);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/reprocessing/settings");
   }
 
   private void show(Context call, String fault) {

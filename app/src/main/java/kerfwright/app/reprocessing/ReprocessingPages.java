@@ -8,9 +8,12 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import kerfwright.app.feature.Feature;
+import kerfwright.app.feature.Notice;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
+import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Obstacle;
@@ -22,7 +25,7 @@ import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 
 /** What waits for cleaning, what can be loaded, what runs. */
-public final class ReprocessingPages {
+public final class ReprocessingPages implements Feature {
   private static final int RECENT = 12;
 
   private final DrawerService drawer;
@@ -44,12 +47,23 @@ public final class ReprocessingPages {
     this.clock = clock;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/reprocessing", call -> show(call, List.of()), Access.SEE);
     config.routes.post(
         "/reprocessing/clean", call -> move(call, InstrumentState.CLEANING), Access.WORK);
     config.routes.post(
         "/reprocessing/discard", call -> move(call, InstrumentState.WITHDRAWN), Access.WORK);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/reprocessing");
+  }
+
+  @Override
+  public List<Notice> notices(Say say) {
+    return new LoadNotices(loads.loads(), settings, clock).of(say);
   }
 
   private void show(Context call, List<Obstacle> obstacles) {

@@ -6,10 +6,12 @@ import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.print.Paper;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
@@ -20,7 +22,7 @@ import kerfwright.practice.restock.RestockReport;
 import org.jspecify.annotations.Nullable;
 
 /** What to buy, why, and what cutting costs. */
-public final class RestockPages {
+public final class RestockPages implements Feature {
   private final RestockService service;
   private final Templates templates;
 
@@ -29,12 +31,18 @@ public final class RestockPages {
     this.templates = templates;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/restock", this::show, Access.CASES);
     config.routes.post("/restock/wish", this::keep, Access.WORK);
     config.routes.post("/restock/wish/drop", this::drop, Access.WORK);
     config.routes.get("/restock.csv", this::csv, Access.ORDER_API);
     config.routes.get("/restock.pdf", this::pdf, Access.CASES);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/restock");
   }
 
   private static RestockOptions options(Context call) {

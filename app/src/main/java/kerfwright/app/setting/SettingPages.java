@@ -5,9 +5,11 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Duration;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Remembered;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
@@ -17,7 +19,7 @@ import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 
 /** Language, figures, look and the people of the practice. */
-public final class SettingPages {
+public final class SettingPages implements Feature {
   private static final String THEME = "theme";
   private static final Set<String> THEMES = Set.of("auto", "light", "dark");
   private static final Set<String> MARKS = Set.of("", "point", "comma");
@@ -32,10 +34,16 @@ public final class SettingPages {
     this.templates = templates;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/settings", call -> show(call, settings.read(), ""), Access.SEE);
     config.routes.post("/settings/look", this::look, Access.SET);
     config.routes.get("/theme.css", call -> look(call, theme(call)), Access.OPEN);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/settings");
   }
 
   private void show(Context call, SettingValues set, String fault) {

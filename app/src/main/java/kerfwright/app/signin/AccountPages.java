@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.security.Guard;
@@ -24,7 +25,7 @@ import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
 
 /** One's own password and digits, and the first owner. */
-public final class AccountPages {
+public final class AccountPages implements Feature {
   private final Guard guard;
   private final SignInService service;
   private final Settings settings;
@@ -50,6 +51,7 @@ public final class AccountPages {
     this.templates = templates;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/first", call -> first(call, ""), Access.OPEN);
     config.routes.post("/first", this::makeFirst, Access.OPEN);

@@ -7,6 +7,7 @@ import io.javalin.http.HttpStatus;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.label.QrDrawing;
 import kerfwright.app.security.Access;
@@ -18,7 +19,7 @@ import kerfwright.app.template.Templates;
 import kerfwright.practice.people.Account;
 
 /** Switches the code of an app at sign-in on and off, each for themselves. */
-public final class CodePages {
+public final class CodePages implements Feature {
   private final Guard guard;
   private final SignInService service;
   private final OneTimeCodes codes;
@@ -31,6 +32,7 @@ public final class CodePages {
     this.templates = templates;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/account/code", call -> show(call, "", 0, List.of()), Access.SELF_AGAIN);
     config.routes.post("/account/code/begin", this::begin, Access.SELF_AGAIN);

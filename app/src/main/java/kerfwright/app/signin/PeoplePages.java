@@ -7,11 +7,13 @@ import io.javalin.http.NotFoundResponse;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.security.OneTimeCodes;
@@ -31,7 +33,7 @@ import kerfwright.practice.setting.StaffRole;
 import kerfwright.quantity.Identified;
 
 /** Who signs in and what they may do; tokens of programs. */
-public final class PeoplePages {
+public final class PeoplePages implements Feature {
   private static final Duration CODE_HOLDS = Duration.ofHours(24);
   private static final int MOST_DAYS = 365;
 
@@ -70,6 +72,7 @@ public final class PeoplePages {
     this.templates = templates;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/people", call -> show(call, Shown.NOTHING, ""), Access.OWN);
     config.routes.post("/people/add", this::add, Access.OWN);
@@ -81,6 +84,11 @@ public final class PeoplePages {
     config.routes.post("/people/tap", this::tapMinutes, Access.OWN);
     config.routes.post("/people/token", this::makeToken, Access.OWN);
     config.routes.post("/people/token/{id}/end", this::endToken, Access.OWN);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/people");
   }
 
   private void show(Context call, Shown shown, String fault) {

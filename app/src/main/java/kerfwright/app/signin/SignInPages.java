@@ -4,9 +4,11 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HttpStatus;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.security.Footprint;
@@ -17,7 +19,7 @@ import kerfwright.app.template.Templates;
 import kerfwright.practice.people.Account;
 
 /** In and out: sign-in, the password once more, sign-out. */
-public final class SignInPages {
+public final class SignInPages implements Feature {
   private final Guard guard;
   private final SignInService service;
   private final Footprint footprint;
@@ -30,6 +32,7 @@ public final class SignInPages {
     this.templates = templates;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/enter/{token}", this::enter, Access.OPEN);
     config.routes.get("/sign-in", call -> show(call, "", 0), Access.OPEN);
@@ -38,6 +41,11 @@ public final class SignInPages {
     config.routes.post("/confirm", this::confirmed, Access.SELF);
     config.routes.get("/sign-out", this::ask, Access.SELF);
     config.routes.post("/sign-out", this::signOut, Access.SELF);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/confirm", "/sign-out");
   }
 
   private void enter(Context call) {

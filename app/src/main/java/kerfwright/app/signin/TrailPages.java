@@ -9,12 +9,14 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.CellText;
 import kerfwright.app.form.Day;
 import kerfwright.app.security.Access;
@@ -26,7 +28,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** Who saw, exported and changed what: searched, checked, handed out; to the owner alone. */
-public final class TrailPages {
+public final class TrailPages implements Feature {
   private static final int SHOWN = 200;
   private static final Instant EVER = Instant.parse("2200-01-01T00:00:00Z");
 
@@ -44,9 +46,15 @@ public final class TrailPages {
     this.clock = clock;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/trail", this::show, Access.OWN);
     config.routes.get("/trail.csv", this::csv, Access.OWN);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/trail");
   }
 
   private void show(Context call) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.security.Footprint;
@@ -20,7 +21,7 @@ import kerfwright.practice.people.Account;
 import org.jspecify.annotations.Nullable;
 
 /** Taking turns at a device, and the lock. */
-public final class TurnPages {
+public final class TurnPages implements Feature {
   private final Guard guard;
   private final SignInService service;
   private final Footprint footprint;
@@ -33,6 +34,7 @@ public final class TurnPages {
     this.templates = templates;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/locked", call -> choose(call, "/locked", null, "", 0), Access.OPEN);
     config.routes.post("/locked", call -> goOn(call, "/locked"), Access.OPEN);

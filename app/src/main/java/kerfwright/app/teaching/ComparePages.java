@@ -3,8 +3,10 @@ package kerfwright.app.teaching;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import kerfwright.app.chairside.QueryFields;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
@@ -14,7 +16,7 @@ import kerfwright.practice.kept.KeptCaseQuery;
 import kerfwright.practice.kept.KeptCases;
 
 /** Ways to cut one layer, and changes to one case, side by side. */
-final class ComparePages {
+final class ComparePages implements Feature {
   private static final int CASES = 40;
 
   private final CasePlans plans;
@@ -27,9 +29,15 @@ final class ComparePages {
     this.templates = templates;
   }
 
-  void routes(JavalinConfig config) {
+  @Override
+  public void routes(JavalinConfig config) {
     config.routes.get("/teach/compare", this::layer, Access.SEE);
     config.routes.get("/teach/compare/case", this::ofCase, Access.CASES);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/teach/compare");
   }
 
   private void layer(Context call) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Supplier;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.print.OnePage;
 import kerfwright.app.print.Paper;
@@ -21,7 +22,7 @@ import kerfwright.practice.handout.Handout;
 import kerfwright.practice.handout.Handouts;
 
 /** Handouts: made of anything that is shown, with the practice's own words, kept and printed. */
-final class HandoutPages {
+final class HandoutPages implements Feature {
   private static final int LISTED = 200;
   private static final int LONGEST_TITLE = 120;
   private static final int LONGEST_WORDS = 2_000;
@@ -45,12 +46,18 @@ final class HandoutPages {
     this.clock = clock;
   }
 
-  void routes(JavalinConfig config) {
+  @Override
+  public void routes(JavalinConfig config) {
     config.routes.get("/teach/handouts", this::list, Access.CASES);
     config.routes.get("/teach/handouts/new", this::fresh, Access.CASES);
     config.routes.post("/teach/handouts", this::keep, Access.WORK);
     config.routes.get("/teach/handouts/{id}", this::page, Access.CASES);
     config.routes.get("/teach/handouts/{id}/pdf", this::pdf, Access.CASES);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/teach/handouts");
   }
 
   private void list(Context call) {

@@ -3,7 +3,11 @@ package kerfwright.app.teaching;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
@@ -11,18 +15,27 @@ import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /** The lectures and the lesson on numbers, as they are shown. */
-final class ShowPages {
+final class ShowPages implements Feature {
   private final Templates templates;
 
   ShowPages(Templates templates) {
     this.templates = templates;
   }
 
-  void routes(JavalinConfig config) {
+  @Override
+  public void routes(JavalinConfig config) {
     config.routes.get(
         "/teach/show", call -> templates.html(call, "teaching/show.jte", Map.of()), Access.SEE);
     config.routes.get("/teach/show/{topic}", this::lecture, Access.SEE);
     config.routes.get("/teach/number", this::number, Access.SEE);
+  }
+
+  @Override
+  public List<String> pages() {
+    return Stream.concat(
+            Stream.of("/teach/show", "/teach/number"),
+            Arrays.stream(Topic.values()).map(one -> "/teach/show/" + one.id()))
+        .toList();
   }
 
   private void lecture(Context call) {

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
@@ -13,7 +15,7 @@ import kerfwright.practice.handout.Handouts;
 import kerfwright.practice.kept.KeptCases;
 
 /** Everything to teach with, and the page that leads to it. */
-public final class TeachFeature {
+public final class TeachFeature implements Feature {
   /**
    * What it works with.
    *
@@ -32,19 +34,20 @@ public final class TeachFeature {
 
   private final Templates templates;
   private final List<Card> cards;
-  private final ShowPages show;
-  private final ComparePages compare;
-  private final HandoutPages handouts;
+  private final Feature parts;
 
   public TeachFeature(Parts with, Templates templates, Clock clock) {
     this.templates = templates;
     this.cards = Cards.all();
-    this.show = new ShowPages(templates);
-    this.compare = new ComparePages(with.plans(), with.kept(), templates);
     Sheets sheets = new Sheets(with.plans(), with.drawings());
-    this.handouts = new HandoutPages(sheets, with.handouts(), with.ids(), templates, clock);
+    this.parts =
+        Feature.of(
+            new ShowPages(templates),
+            new ComparePages(with.plans(), with.kept(), templates),
+            new HandoutPages(sheets, with.handouts(), with.ids(), templates, clock));
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get(
         "/teach",
@@ -52,8 +55,11 @@ public final class TeachFeature {
         Access.SEE);
     config.routes.get(
         "/teach/claims", call -> templates.html(call, "teaching/claims.jte", Map.of()), Access.SEE);
-    show.routes(config);
-    compare.routes(config);
-    handouts.routes(config);
+    parts.routes(config);
+  }
+
+  @Override
+  public List<String> pages() {
+    return Stream.concat(Stream.of("/teach", "/teach/claims"), parts.pages().stream()).toList();
   }
 }

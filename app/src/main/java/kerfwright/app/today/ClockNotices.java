@@ -6,10 +6,11 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import kerfwright.app.feature.Notice;
 import kerfwright.app.words.Say;
 
 /** Says so when what was written last is dated in the future. */
-public final class ClockNotices implements Notices {
+public final class ClockNotices {
   /** Clocks of two machines may differ by this much. */
   public static final Duration MAY_DIFFER = Duration.ofMinutes(5);
 
@@ -21,8 +22,7 @@ public final class ClockNotices implements Notices {
     this.clock = clock;
   }
 
-  @Override
-  public List<Notice> today(Say say) {
+  public List<Notice> of(Say say) {
     return newest
         .get()
         .filter(at -> at.isAfter(clock.instant().plus(MAY_DIFFER)))

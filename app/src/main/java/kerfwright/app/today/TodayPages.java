@@ -13,7 +13,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import kerfwright.app.feature.Feature;
+import kerfwright.app.feature.Notice;
 import kerfwright.app.security.Access;
 import kerfwright.app.security.Signed;
 import kerfwright.app.template.Templates;
@@ -34,7 +37,7 @@ import kerfwright.practice.setting.WholeSetting;
 import kerfwright.quantity.Identified;
 
 /** What is next, what is missing, what needs attention. */
-public final class TodayPages {
+public final class TodayPages implements Feature {
   private static final int LEAST_RPM = 5_000;
   private static final int MOST_RPM = 500_000;
 
@@ -51,8 +54,9 @@ public final class TodayPages {
    * @param examples cases of the demo practice
    * @param demo true for the demo practice, which is asked nothing
    * @param visits the next appointments
-   * @param notices who may have something to say
+   * @param notices what the features have to say
    * @param record where the record ends
+   * @param clock says when this machine's clock is behind what is written
    */
   public record Parts(
       DrawerService stock,
@@ -61,8 +65,9 @@ public final class TodayPages {
       List<CaseLink> examples,
       boolean demo,
       NextVisits visits,
-      List<Notices> notices,
-      Supplier<Chain> record) {}
+      Function<Say, List<Notice>> notices,
+      Supplier<Chain> record,
+      ClockNotices clock) {}
 
   public TodayPages(Parts parts, Templates templates, Clock clock) {
     this.parts = parts;
@@ -70,6 +75,7 @@ public final class TodayPages {
     this.clock = clock;
   }
 
+  @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/", call -> show(call, ""), Access.SEE);
     config.routes.post("/start/language", this::language, Access.SET);
@@ -80,6 +86,16 @@ public final class TodayPages {
     config.routes.post("/start/put-aside", this::putAside, Access.SET);
   }
 
+  @Override
+  public List<String> pages() {
+    return List.of("/");
+  }
+
+  @Override
+  public List<Notice> notices(Say say) {
+    return parts.clock().of(say);
+  }
+
   private void show(Context call, String fault) {
     Say say = templates.say(call);
     SettingValues set = parts.settings().read();
@@ -87,8 +103,7 @@ public final class TodayPages {
         parts.demo() || !Signed.may(call, Access.SET)
             ? Optional.empty()
             : FirstStart.next(set, parts.stock().drawer());
-    List<Notice> notices = new ArrayList<>();
-    parts.notices().forEach(one -> notices.addAll(one.today(say)));
+    List<Notice> notices = new ArrayList<>(parts.notices().apply(say));
     notices.sort(Comparator.comparing(Notice::urgent).reversed());
     Map<InstrumentState, Integer> pieces = parts.stock().drawer().pieces();
     Map<String, Object> values = new LinkedHashMap<>();

@@ -1,5 +1,6 @@
 package kerfwright.app.web;
 
+import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.io.IOException;
@@ -7,9 +8,11 @@ import java.io.InputStream;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import kerfwright.app.drawing.ArchSheet;
+import kerfwright.app.feature.Feature;
+import kerfwright.app.security.Access;
 
 /** The few files pages load: a closed list, all from the class path. */
-final class Assets {
+final class Assets implements Feature {
   private record Asset(String resource, String type) {}
 
   private static final String SCRIPT = "text/javascript; charset=utf-8";
@@ -67,6 +70,13 @@ final class Assets {
     return Map.entry(name, new Asset("/META-INF/resources/webjars/" + file, type));
   }
 
+  @Override
+  public void routes(JavalinConfig config) {
+    config.routes.get("/chairside/worker.js", call -> serve(call, "chair-worker.js"), Access.OPEN);
+    config.routes.get("/static/arch.css", Assets::arch, Access.OPEN);
+    config.routes.get("/static/{name}", this::serve, Access.OPEN);
+  }
+
   void serve(Context call) {
     serve(call, call.pathParam("name"));
   }
@@ -82,7 +92,7 @@ final class Assets {
   }
 
   /** The teeth of the form, laid out as arches. */
-  static void arch(Context call) {
+  private static void arch(Context call) {
     call.header("Cache-Control", "private, max-age=300");
     call.contentType("text/css; charset=utf-8").result(ArchSheet.css());
   }

@@ -1,12 +1,15 @@
 package kerfwright.app.web;
 
+import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.Wiring;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Fault;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.web.caseform.CaseChoices;
 import kerfwright.app.web.caseform.CaseForm;
@@ -19,7 +22,7 @@ import kerfwright.practice.setting.Settings;
 import kerfwright.quantity.Message;
 
 /** The form of a new case; it works by plain links and buttons, script only makes it quicker. */
-final class CasePages {
+final class CasePages implements Feature {
   private final Wiring wiring;
   private final Settings settings;
   private final Templates templates;
@@ -32,7 +35,17 @@ final class CasePages {
     this.prefill = new Prefill(wiring.cases());
   }
 
-  void form(Context call) {
+  @Override
+  public void routes(JavalinConfig config) {
+    config.routes.get("/case", this::form, Access.SEE);
+  }
+
+  @Override
+  public List<String> pages() {
+    return List.of("/case");
+  }
+
+  private void form(Context call) {
     Map<String, List<String>> sent = call.queryParamMap();
     CaseForm form =
         sent.isEmpty()

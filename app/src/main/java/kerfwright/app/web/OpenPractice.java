@@ -63,6 +63,7 @@ import org.jspecify.annotations.Nullable;
 public final class OpenPractice implements AutoCloseable {
   private static final String BACKUPS = "backups";
 
+  private final Clock clock = Clock.systemDefaultZone();
   private final Database database;
   private final DrawerService service;
   private final LearningService learning;
@@ -76,7 +77,7 @@ public final class OpenPractice implements AutoCloseable {
       throws IOException {
     this.database = database;
     this.temporary = temporary;
-    Services now = Services.over(database, Clock.systemDefaultZone());
+    Services now = Services.over(database, clock);
     this.service = now.drawer();
     this.record = now.record();
     this.loads = now.loads();
@@ -94,7 +95,7 @@ public final class OpenPractice implements AutoCloseable {
                 new StoredSettings(database),
                 folder == null ? null : folder.resolve(BACKUPS),
                 watch,
-                Clock.systemDefaultZone())
+                clock)
             : null;
   }
 
@@ -220,15 +221,14 @@ public final class OpenPractice implements AutoCloseable {
     if (own != null && Files.exists(own)) {
       FirstDrawer.fill(SourceText.of(own), "drawer.csv", service);
     } else if (demo) {
-      Clock real = Clock.systemDefaultZone();
-      DemoClock past = DemoClock.threeDaysBefore(real);
+      DemoClock past = DemoClock.threeDaysBefore(clock);
       Services then = Services.over(database, past);
       FirstDrawer.fill(DemoPractice.drawerText(), "demo practice", then.drawer());
       new DemoHistory(then.drawer(), then.record(), then.loads(), past)
-          .fill(settings(), real.instant());
+          .fill(settings(), clock.instant());
       FirstDrawer.fill(DemoPractice.morePiecesText(), "demo practice", service);
       FirstDrawer.fill(DemoPractice.piecesText(), "demo practice", service);
-      DemoDays.keep(days(), LocalDate.now(real));
+      DemoDays.keep(days(), LocalDate.now(clock));
     }
   }
 
@@ -246,11 +246,11 @@ public final class OpenPractice implements AutoCloseable {
   }
 
   public Drafts drafts() {
-    return new StoredDrafts(database, Clock.systemUTC());
+    return new StoredDrafts(database, clock);
   }
 
   public DayBooks days() {
-    return new StoredDays(database, Clock.systemUTC());
+    return new StoredDays(database, clock);
   }
 
   /** What planned days lack and is to be ordered. */
@@ -298,6 +298,11 @@ public final class OpenPractice implements AutoCloseable {
   /** Backups by the clock; null where nothing is kept beyond the end of the program. */
   public @Nullable Backups backups() {
     return backups;
+  }
+
+  /** The one clock of the program. */
+  public Clock clock() {
+    return clock;
   }
 
   /** For the storages of the features. */

@@ -3,6 +3,8 @@ package kerfwright.app.web;
 import io.javalin.config.JavalinConfig;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.List;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.network.PairingPages;
 import kerfwright.app.security.Footprint;
 import kerfwright.app.security.Gate;
@@ -24,15 +26,9 @@ import kerfwright.app.storage.people.StoredTrail;
 import kerfwright.app.template.Templates;
 
 /** Who may come in: the gate, and the pages around it. */
-final class PeopleFeature {
+final class PeopleFeature implements Feature {
   private final Gate gate;
-  private final SignInPages signIn;
-  private final TurnPages turns;
-  private final CodePages codes;
-  private final AccountPages account;
-  private final PeoplePages people;
-  private final TrailPages trail;
-  private final PairingPages pairing;
+  private final Feature pages;
 
   PeopleFeature(OpenPractice open, Entrance entrance, Templates templates, Clock clock) {
     StoredTokens tokens = new StoredTokens(open.database());
@@ -48,45 +44,44 @@ final class PeopleFeature {
     Footprint footprint = new Footprint(trail, clock);
     Guard guard = new Guard(entrance.doors(), service, tokens, footprint, clock);
     this.gate = new Gate(entrance.doors(), guard);
-    this.signIn = new SignInPages(guard, service, footprint, templates);
-    this.turns = new TurnPages(guard, service, footprint, templates);
-    this.codes = new CodePages(guard, service, codes, templates);
-    this.account =
-        new AccountPages(
-            guard,
-            service,
-            open.settings(),
-            entrance.firstCode(),
-            open.service()::newId,
-            templates);
-    this.people =
-        new PeoplePages(
-            new PeoplePages.Parts(
+    this.pages =
+        Feature.of(
+            new SignInPages(guard, service, footprint, templates),
+            new TurnPages(guard, service, footprint, templates),
+            new AccountPages(
+                guard,
                 service,
-                codes,
-                tokens,
                 open.settings(),
+                entrance.firstCode(),
                 open.service()::newId,
-                clock,
-                entrance.network() != null && entrance.network().fingerprint().isPresent(),
-                entrance.firstCode() != null),
-            templates);
-    this.trail = new TrailPages(trail, service.accounts(), templates, clock);
-    this.pairing =
-        new PairingPages(entrance.network(), entrance.port(), entrance.plainPort(), templates);
+                templates),
+            new CodePages(guard, service, codes, templates),
+            new PeoplePages(
+                new PeoplePages.Parts(
+                    service,
+                    codes,
+                    tokens,
+                    open.settings(),
+                    open.service()::newId,
+                    clock,
+                    entrance.network() != null && entrance.network().fingerprint().isPresent(),
+                    entrance.firstCode() != null),
+                templates),
+            new TrailPages(trail, service.accounts(), templates, clock),
+            new PairingPages(entrance.network(), entrance.port(), entrance.plainPort(), templates));
   }
 
   Gate gate() {
     return gate;
   }
 
-  void routes(JavalinConfig config) {
-    signIn.routes(config);
-    turns.routes(config);
-    account.routes(config);
-    codes.routes(config);
-    people.routes(config);
-    trail.routes(config);
-    pairing.routes(config);
+  @Override
+  public void routes(JavalinConfig config) {
+    pages.routes(config);
+  }
+
+  @Override
+  public List<String> pages() {
+    return pages.pages();
   }
 }

@@ -1,5 +1,6 @@
 package kerfwright.app.web;
 
+import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.ByteArrayInputStream;
@@ -7,6 +8,7 @@ import java.io.IOException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Bounds;
 import kerfwright.app.input.Faults;
@@ -19,6 +21,7 @@ import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.plan.PlanJson;
 import kerfwright.app.plan.PlanText;
 import kerfwright.app.print.PlanCard;
+import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.app.web.caseform.CaseForm;
 import kerfwright.planner.casework.CutCase;
@@ -28,7 +31,7 @@ import kerfwright.practice.daylist.PieceNeed;
 import kerfwright.quantity.Message;
 
 /** The plan of a case as page, fragment, card and JSON. */
-final class PlanPages {
+final class PlanPages implements Feature {
   private final PlanService service;
   private final CasePages cases;
   private final Templates templates;
@@ -48,7 +51,23 @@ final class PlanPages {
     this.drawings = drawings;
   }
 
-  void page(Context call) {
+  @Override
+  public void routes(JavalinConfig config) {
+    config.routes.get("/plan", this::page, Access.SEE);
+    config.routes.post("/plan", this::keep, Access.WORK);
+    config.routes.get("/plan/preview", this::preview, Access.SEE);
+    config.routes.get("/plan.json", this::json, Access.SEE);
+    config.routes.get("/plan.pdf", this::pdf, Access.SEE);
+    config.routes.get("/plan.txt", this::text, Access.SEE);
+    config.routes.post("/api/plan", this::api, Access.PLAN_API);
+  }
+
+  @Override
+  public List<String> pages() {
+    return kept.newest().map(one -> List.of("/plan?" + one.form())).orElse(List.of());
+  }
+
+  private void page(Context call) {
     CaseForm form = CaseForm.of(call.queryParamMap());
     if (call.queryParamMap().isEmpty()) {
       call.redirect("/case");
@@ -72,7 +91,7 @@ final class PlanPages {
   }
 
   /** Plans a case and keeps it; the plan's own address can be linked to and reloaded. */
-  void keep(Context call) {
+  private void keep(Context call) {
     CaseForm form = CaseForm.of(call.formParamMap());
     try {
       kept.keep(service.plan(service.read(form.toNode())), form.query());
@@ -83,7 +102,7 @@ final class PlanPages {
   }
 
   /** The plan in short, beside the form; says calmly what is still missing. */
-  void preview(Context call) {
+  private void preview(Context call) {
     CaseForm form = CaseForm.of(call.queryParamMap());
     PlanPreview preview;
     try {
@@ -95,7 +114,7 @@ final class PlanPages {
         call, "preview.jte", Map.of("preview", preview, "form", form, "drawings", drawings));
   }
 
-  void json(Context call) {
+  private void json(Context call) {
     try {
       CaseForm form = CaseForm.of(call.queryParamMap());
       CutPlan plan = service.plan(service.read(form.toNode()));
@@ -106,7 +125,7 @@ final class PlanPages {
   }
 
   /** The plan as text, for the chart. */
-  void text(Context call) {
+  private void text(Context call) {
     CaseForm form = CaseForm.of(call.queryParamMap());
     try {
       CutPlan plan = service.plan(service.read(form.toNode()));
@@ -116,7 +135,7 @@ final class PlanPages {
     }
   }
 
-  void pdf(Context call) {
+  private void pdf(Context call) {
     CaseForm form = CaseForm.of(call.queryParamMap());
     try {
       CutPlan plan = service.plan(service.read(form.toNode()));
@@ -134,7 +153,7 @@ final class PlanPages {
   }
 
   /** The case file as JSON in, the plan as JSON out; {@code ?samples=} and {@code ?seed=}. */
-  void api(Context call) throws IOException {
+  private void api(Context call) throws IOException {
     try {
       SourceText source = SourceText.of("request", new ByteArrayInputStream(call.bodyAsBytes()));
       CutCase cutCase = service.read(TreeReader.json(source));

@@ -4,12 +4,15 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import kerfwright.app.drawing.ArchPicker;
 import kerfwright.app.drawing.chart.MaterialPlot;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.reference.AlikeAnswer;
 import kerfwright.app.reference.LayersAnswer;
 import kerfwright.app.reference.NumberAnswer;
@@ -31,7 +34,7 @@ import kerfwright.catalogue.tooth.ToothReading;
 import kerfwright.quantity.SourceKey;
 
 /** The reference pages: everything the catalogue knows, and where it comes from. */
-final class ReferencePages {
+final class ReferencePages implements Feature {
   private static final int LONGEST = 60;
 
   private final PlanService service;
@@ -42,7 +45,8 @@ final class ReferencePages {
     this.templates = templates;
   }
 
-  void routes(JavalinConfig config) {
+  @Override
+  public void routes(JavalinConfig config) {
     config.routes.get("/reference", call -> show(call, "start", Map.of()), Access.SEE);
     config.routes.get(Place.NUMBERS.path(), this::numbers, Access.SEE);
     config.routes.get(Place.ALIKE.path(), this::alike, Access.SEE);
@@ -62,6 +66,18 @@ final class ReferencePages {
       String template = place.path().substring("/reference/".length());
       config.routes.get(place.path(), call -> show(call, template, Map.of()), Access.SEE);
     }
+  }
+
+  @Override
+  public List<String> pages() {
+    return Stream.concat(
+            Stream.of(
+                "/reference",
+                Place.LAYERS.path() + "?tooth=16",
+                "/reference/material?id=enamel",
+                "/reference/source?key=park-2008"),
+            Arrays.stream(Place.values()).map(Place::path))
+        .toList();
   }
 
   private void show(Context call, String template, Map<String, Object> values) {

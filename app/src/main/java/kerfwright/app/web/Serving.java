@@ -30,7 +30,8 @@ public final class Serving {
     List<CutCase> examples = options.demo() ? wiring.demoCases().read() : List.of();
     OpenPractice drawer = OpenPractice.of(options);
     Entrance entrance = entrance(options, drawer);
-    Javalin server = WebServer.create(wiring, drawer, examples, options.demo(), entrance);
+    Javalin server =
+        new WebServer(wiring, drawer, examples, options.demo(), entrance).create(drawer, entrance);
     try {
       server.start();
       if (drawer.backups() != null) {

@@ -1,9 +1,9 @@
 package kerfwright.app.web;
 
-import io.javalin.config.JavalinConfig;
 import java.time.Clock;
 import kerfwright.app.backup.BackupPages;
 import kerfwright.app.daypage.TrayLabels;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.label.ItemLabels;
 import kerfwright.app.label.LabelPages;
 import kerfwright.app.label.LabelSource;
@@ -24,16 +24,12 @@ import kerfwright.practice.reprocessing.Loads;
 
 /** The pages around the drawer and the record: scanning, labels, backup, restock, our own pace. */
 final class StockPages {
-  private final ScanPages scans;
-  private final LabelPages labels;
-  private final BackupPages backup;
-  private final RestockPages restock;
-  private final LearningPages learning;
+  private StockPages() {}
 
-  StockPages(OpenPractice open, Templates templates, Clock clock) {
+  static Feature of(OpenPractice open, Templates templates, Clock clock) {
     Drawer drawer = open.service().drawer();
     Loads loads = open.loads().loads();
-    this.scans =
+    ScanPages scans =
         new ScanPages(
             drawer,
             open.packages(),
@@ -49,9 +45,6 @@ final class StockPages {
             .with(OwnCode.Kind.POUCH, ofLoads::pouch)
             .with(OwnCode.Kind.LOAD, ofLoads::load)
             .with(OwnCode.Kind.TRAY, trays::label);
-    this.labels = new LabelPages(source, open.settings(), templates);
-    this.backup =
-        new BackupPages(open.backups(), open.database(), open.settings(), templates, clock);
     PlannedSteps planned = new PlannedSteps(open.runs());
     RestockService needs =
         new RestockService(
@@ -63,8 +56,12 @@ final class StockPages {
             open.requests(),
             item -> open.learning().get().wear(item.properties().kind()).typical(),
             clock);
-    this.restock = new RestockPages(needs, templates);
-    this.learning = new LearningPages(open.learning(), drawer, open.settings(), templates, clock);
+    return Feature.of(
+        scans,
+        new LabelPages(source, open.settings(), templates),
+        new BackupPages(open.backups(), open.database(), open.settings(), templates, clock),
+        new RestockPages(needs, templates),
+        new LearningPages(open.learning(), drawer, open.settings(), templates, clock));
   }
 
   /** A pouch leads to its load: there stands whether it was released. A tray leads to its day. */
@@ -77,13 +74,5 @@ final class StockPages {
 
   private static String page(Load load) {
     return "/reprocessing/load/" + load.id() + "?scanned=1";
-  }
-
-  void routes(JavalinConfig config) {
-    scans.routes(config);
-    labels.routes(config);
-    backup.routes(config);
-    restock.routes(config);
-    learning.routes(config);
   }
 }

@@ -21,12 +21,12 @@ import kerfwright.app.daypage.DayFeature;
 import kerfwright.app.drawer.DrawerPages;
 import kerfwright.app.drawer.ImportPages;
 import kerfwright.app.drawer.ItemPages;
+import kerfwright.app.feature.Feature;
+import kerfwright.app.feature.Notice;
 import kerfwright.app.kept.KeptPages;
 import kerfwright.app.kept.KeptService;
 import kerfwright.app.learner.LearnerPages;
 import kerfwright.app.network.Network;
-import kerfwright.app.reprocessing.LoadNotices;
-import kerfwright.app.security.Access;
 import kerfwright.app.setting.SettingPages;
 import kerfwright.app.storage.Newest;
 import kerfwright.app.storage.StorageFault;
@@ -34,7 +34,6 @@ import kerfwright.app.teaching.TeachFeature;
 import kerfwright.app.template.Templates;
 import kerfwright.app.today.CaseLink;
 import kerfwright.app.today.ClockNotices;
-import kerfwright.app.today.DrawerNotices;
 import kerfwright.app.today.TodayPages;
 import kerfwright.app.web.caseform.FilledForm;
 import kerfwright.app.words.Language;
@@ -49,34 +48,20 @@ public final class WebServer {
   private static final Logger LOG = LoggerFactory.getLogger(WebServer.class);
 
   private final Templates templates;
-  private final Assets assets = new Assets();
-  private final DayFeature day;
-  private final TodayPages today;
-  private final CasePages cases;
-  private final PlanPages plans;
-  private final KeptPages kept;
-  private final WhatIfPages whatIf;
-  private final ReferencePages reference;
-  private final DrawerPages drawer;
-  private final ItemPages items;
-  private final ImportPages lists;
-  private final SettingPages settings;
-  private final ChairsidePages chairside;
-  private final StockPages around;
-  private final InstrumentCyclePages round;
-  private final LearnerPages learner;
-  private final TeachFeature teach;
   private final PeopleFeature people;
+  private final List<Feature> features;
 
-  private WebServer(
+  WebServer(
       Wiring wiring, OpenPractice open, List<CutCase> examples, boolean demo, Entrance entrance) {
+    Clock clock = open.clock();
     PlanService service = new PlanService(wiring, open.service().drawer(), open.learning());
     this.templates =
         new Templates(
             open.settings(),
             new OpenWarning(entrance.doors(), new BackupWarning(open.backups(), open.watch())));
-    this.people = new PeopleFeature(open, entrance, templates, Clock.systemDefaultZone());
-    this.day =
+    this.people = new PeopleFeature(open, entrance, templates, clock);
+    Assets assets = new Assets();
+    DayFeature day =
         new DayFeature(
             open.days(),
             open.service(),
@@ -87,8 +72,12 @@ public final class WebServer {
             new PlannedNeeds(wiring, service, open.keptCases()),
             open.keptCases(),
             templates,
-            Clock.systemDefaultZone());
-    this.today =
+            clock);
+    KeptService kept = new KeptService(open.keptCases(), open.service()::newId, clock);
+    if (demo) {
+      examples.forEach(one -> kept.keep(one, FilledForm.of(one).query()));
+    }
+    TodayPages today =
         new TodayPages(
             new TodayPages.Parts(
                 open.service(),
@@ -99,87 +88,89 @@ public final class WebServer {
                     .toList(),
                 demo,
                 day::nextVisits,
-                List.of(
-                    new ClockNotices(() -> Newest.time(open.database()), Clock.systemDefaultZone()),
-                    new DrawerNotices(open.service().drawer()),
-                    new LoadNotices(
-                        open.loads().loads(), open.settings(), Clock.systemDefaultZone())),
-                () -> open.record().record().end()),
-            templates,
-            Clock.systemDefaultZone());
-    this.cases = new CasePages(wiring, open.settings(), templates);
-    this.whatIf = new WhatIfPages(service, templates);
-    KeptService kept =
-        new KeptService(open.keptCases(), open.service()::newId, Clock.systemDefaultZone());
-    this.plans = new PlanPages(service, cases, kept, templates, wiring.drawings());
-    this.kept =
-        new KeptPages(
-            new KeptPages.Parts(
-                kept, service.runs(), open.record().record(), open.runs(), wiring.drawings()),
-            templates,
-            Clock.systemDefaultZone());
-    if (demo) {
-      examples.forEach(one -> kept.keep(one, FilledForm.of(one).query()));
-    }
-    this.reference = new ReferencePages(service, templates);
-    this.drawer = new DrawerPages(open.service(), templates, demo);
-    Clock clock = Clock.systemDefaultZone();
-    this.items = new ItemPages(open.service(), open.packages(), templates, clock);
-    this.around = new StockPages(open, templates, clock);
-    this.settings = new SettingPages(open.settings(), templates);
-    this.lists = new ImportPages(open.service(), open.drafts(), templates);
-    this.round = new InstrumentCyclePages(open, day::loadsChanged, templates, clock);
-    this.learner =
-        new LearnerPages(
-            wiring,
-            new LearnerPages.Parts(
-                open.lessons(),
-                open.service()::newId,
-                clock,
-                LearnerPages::networkAddress,
-                assets::serve),
-            templates);
-    this.teach =
-        new TeachFeature(
-            new TeachFeature.Parts(
-                service.teaching(),
-                open.keptCases(),
-                open.handouts(),
-                open.service()::newId,
-                wiring.drawings()),
+                this::notices,
+                () -> open.record().record().end(),
+                new ClockNotices(() -> Newest.time(open.database()), clock)),
             templates,
             clock);
-    this.chairside =
-        new ChairsidePages(
-            new ChairsidePages.Parts(
-                service.runs(),
-                open.runs(),
-                open.service().drawer(),
-                new ChairReports(open.record()::log, new EventReports(open.runs(), open.service())),
-                run -> KeptPages.uses(open.record().record(), run),
-                open.settings(),
-                open.service()::newId,
-                Clock.systemUTC(),
-                day::laidOut,
-                wiring.drawings()),
-            templates);
+    CasePages cases = new CasePages(wiring, open.settings(), templates);
+    this.features =
+        List.of(
+            today,
+            day,
+            cases,
+            new PlanPages(service, cases, kept, templates, wiring.drawings()),
+            new KeptPages(
+                new KeptPages.Parts(
+                    kept, service.runs(), open.record().record(), open.runs(), wiring.drawings()),
+                templates,
+                clock),
+            new WhatIfPages(service, templates),
+            new ReferencePages(service, templates),
+            new DrawerPages(open.service(), templates, demo),
+            new ItemPages(open.service(), open.packages(), templates, clock),
+            new ImportPages(open.service(), open.drafts(), templates),
+            new SettingPages(open.settings(), templates),
+            InstrumentCyclePages.of(open, day::loadsChanged, templates, clock),
+            new ChairsidePages(
+                new ChairsidePages.Parts(
+                    service.runs(),
+                    open.runs(),
+                    open.service().drawer(),
+                    new ChairReports(
+                        open.record()::log, new EventReports(open.runs(), open.service())),
+                    run -> KeptPages.uses(open.record().record(), run),
+                    open.settings(),
+                    open.service()::newId,
+                    clock,
+                    day::laidOut,
+                    wiring.drawings()),
+                templates),
+            StockPages.of(open, templates, clock),
+            new LearnerPages(
+                wiring,
+                new LearnerPages.Parts(
+                    open.lessons(),
+                    open.service()::newId,
+                    clock,
+                    LearnerPages::networkAddress,
+                    assets::serve),
+                templates),
+            new TeachFeature(
+                new TeachFeature.Parts(
+                    service.teaching(),
+                    open.keptCases(),
+                    open.handouts(),
+                    open.service()::newId,
+                    wiring.drawings()),
+                templates,
+                clock),
+            people,
+            assets);
+  }
+
+  private List<Notice> notices(Say say) {
+    return features.stream().flatMap(one -> one.notices(say).stream()).toList();
+  }
+
+  /** Addresses of pages as they are now, of every feature. */
+  List<String> pages() {
+    return features.stream().flatMap(one -> one.pages().stream()).toList();
   }
 
   /** A server ready to start. */
-  static Javalin create(
-      Wiring wiring, OpenPractice drawer, List<CutCase> examples, boolean demo, Entrance entrance) {
-    WebServer server = new WebServer(wiring, drawer, examples, demo, entrance);
+  Javalin create(OpenPractice open, Entrance entrance) {
     return Javalin.create(
         config -> {
           config.startup.showJavalinBanner = false;
           config.startup.startupWatcherEnabled = false;
           config.jetty.port = entrance.port();
-          server.people.gate().install(config);
+          people.gate().install(config);
           listen(config, entrance);
           config.routes.before(Caller::is);
-          config.routes.beforeMatched(call -> refuseToWrite(call, drawer.watch()));
-          server.routes(config);
-          server.failures(config);
+          config.routes.beforeMatched(call -> refuseToWrite(call, open.watch()));
+          features.forEach(one -> one.routes(config));
+          failures(config);
         });
   }
 
@@ -205,36 +196,6 @@ public final class WebServer {
     if (watch != null && watch.stopped() && !reads) {
       throw new HttpResponseException(HttpStatus.SERVICE_UNAVAILABLE.getCode());
     }
-  }
-
-  private void routes(JavalinConfig config) {
-    today.routes(config);
-    day.routes(config);
-    config.routes.get("/case", cases::form, Access.SEE);
-    config.routes.get("/plan", plans::page, Access.SEE);
-    config.routes.post("/plan", plans::keep, Access.WORK);
-    config.routes.get("/plan/preview", plans::preview, Access.SEE);
-    config.routes.get("/plan.json", plans::json, Access.SEE);
-    config.routes.get("/plan.pdf", plans::pdf, Access.SEE);
-    config.routes.get("/plan.txt", plans::text, Access.SEE);
-    kept.routes(config);
-    whatIf.routes(config);
-    config.routes.post("/api/plan", plans::api, Access.PLAN_API);
-    reference.routes(config);
-    drawer.routes(config);
-    items.routes(config);
-    lists.routes(config);
-    settings.routes(config);
-    round.routes(config);
-    chairside.routes(config);
-    config.routes.get(
-        "/chairside/worker.js", call -> assets.serve(call, "chair-worker.js"), Access.OPEN);
-    around.routes(config);
-    learner.routes(config);
-    teach.routes(config);
-    people.routes(config);
-    config.routes.get("/static/arch.css", Assets::arch, Access.OPEN);
-    config.routes.get("/static/{name}", assets::serve, Access.OPEN);
   }
 
   private void failures(JavalinConfig config) {

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import kerfwright.app.feature.Feature;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.plan.WhatIfForm;
 import kerfwright.app.plan.WhatIfView;
@@ -16,7 +17,7 @@ import kerfwright.planner.WhatIf;
 import kerfwright.planner.casework.CutCase;
 
 /** What one change would do to a plan: beside it, or as a page of its own without script. */
-final class WhatIfPages {
+final class WhatIfPages implements Feature {
   private final PlanService service;
   private final Templates templates;
 
@@ -25,7 +26,8 @@ final class WhatIfPages {
     this.templates = templates;
   }
 
-  void routes(JavalinConfig config) {
+  @Override
+  public void routes(JavalinConfig config) {
     config.routes.get("/plan/what-if", call -> answer(call, false), Access.SEE);
     config.routes.get("/plan/what-if/panel", call -> answer(call, true), Access.SEE);
   }

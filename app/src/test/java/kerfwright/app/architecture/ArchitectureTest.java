@@ -169,6 +169,7 @@ class ArchitectureTest {
             "kerfwright.app.web..",
             "kerfwright.app.template..",
             "kerfwright.app.form..",
+            "kerfwright.app.feature..",
             "kerfwright.app.security..",
             "kerfwright.app.setting..",
             "kerfwright.app.today..",

@@ -97,7 +97,7 @@ class ClockAheadTest {
       then.add(List.of(item), "");
       ClockNotices notices = new ClockNotices(() -> Newest.time(database), NOW);
       Say english = Say.in(Language.ENGLISH);
-      assertTrue(notices.today(english).get(0).text().contains("25 Nov 2027"));
+      assertTrue(notices.of(english).get(0).text().contains("25 Nov 2027"));
       TimeOrderedIds ids = new TimeOrderedIds(NOW, new SplittableRandom(2));
       Newest.ids(database).forEach(ids::after);
       DrawerService now = new DrawerService(drawer, ids, NOW);
@@ -108,7 +108,7 @@ class ClockAheadTest {
         places.add(one.after().place());
       }
       assertEquals(List.of("", "left"), places);
-      assertEquals(List.of(), notices.today(english));
+      assertEquals(List.of(), notices.of(english));
     }
   }
 }

@@ -119,6 +119,8 @@ class ParserFuzzTest {
   @ParameterizedTest
   @EnumSource(FuzzTarget.Group.class)
   void theFuzzerFindsNothing(FuzzTarget.Group group) throws Exception {
+    long asked = Long.getLong("fuzz.seconds", 0);
+    Assumptions.assumeTrue(asked > 0, "asked for by -Pfuzz");
     String machine = System.getProperty("os.name") + " " + System.getProperty("os.arch");
     Assumptions.assumeTrue(
         machine.matches("(Linux|Mac OS X) (amd64|x86_64|aarch64)|Windows.* amd64"), machine);
@@ -148,7 +150,7 @@ class ParserFuzzTest {
     command.add("-use_counters=0");
     command.addAll(group.options());
     command.add("-seed=" + Long.getLong("fuzz.seed", 20261130));
-    long seconds = Long.getLong("fuzz.seconds", 60) * group.ofAMinute() / 60;
+    long seconds = asked * group.ofAMinute() / 60;
     command.add("-max_total_time=" + Math.max(1, seconds));
     command.addAll(List.of("-max_len=" + group.longest(), "-timeout=" + LONGEST_S));
     command.addAll(List.of("-rss_limit_mb=0", corpus.toString(), seeds.toString()));

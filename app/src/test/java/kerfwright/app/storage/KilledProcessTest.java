@@ -24,10 +24,12 @@ import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
 import kerfwright.practice.record.ChainCheck;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Tag("kill")
 class KilledProcessTest {
   private static final Map<String, String> DIAMOND =
       Map.of("iso", "806 314 197 534 014", "head_length_mm", "8");

@@ -22,6 +22,7 @@ import kerfwright.app.storage.cases.StoredRecord;
 import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.app.web.Program;
 import kerfwright.practice.record.ChainCheck;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -29,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Two processes serve one practice on a PostgreSQL; either is killed while both take uses. What was
  * acknowledged stands, and the other goes on.
  */
+@Tag("kill")
 class TwoProcessesTest {
   private static final int BEFORE = 12;
   private static final int AFTER = 12;

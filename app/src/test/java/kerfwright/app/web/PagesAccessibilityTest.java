@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -16,49 +15,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every page: no barrier in light and dark, and no sideways scrolling from phone to desktop. States
- * beyond the first sight: {@link StatesAccessibilityTest}.
+ * Every page of every feature: no barrier in light and dark, and no sideways scrolling from phone
+ * to desktop. States beyond the first sight: {@link StatesAccessibilityTest}.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PagesAccessibilityTest {
-  private static final List<String> PATHS =
-      List.of(
-          "/",
-          "/case",
-          "/cases",
-          "/drawer",
-          "/drawer/new",
-          "/drawer/import",
-          "/settings",
-          "/chairside",
-          "/scan",
-          "/labels",
-          "/backup",
-          "/people",
-          "/trail",
-          "/restock",
-          "/pace",
-          "/reprocessing",
-          "/reprocessing/load/new",
-          "/reprocessing/settings",
-          "/records",
-          "/records?case=K-0398",
-          "/records/new",
-          "/records/verify",
-          "/day",
-          "/day/trays",
-          "/day/" + LocalDate.now() + "/booking",
-          "/day/" + LocalDate.now() + "/tray?id=A1",
-          "/day/week",
-          "/day/settings",
-          "/reference/handpieces",
-          "/learn/mistake/dry-on-vital",
-          "/learn/sets",
-          "/teach",
-          "/teach/show/threshold",
-          "/teach/compare",
-          "/teach/number");
-
   private Served app;
   private Browser browser;
   private Page page;
@@ -84,8 +45,8 @@ class PagesAccessibilityTest {
     }
   }
 
-  static Stream<String> paths() {
-    return Thorough.of(PATHS, 4).stream();
+  Stream<String> paths() {
+    return Thorough.of(app.pages(), 4).stream();
   }
 
   @ParameterizedTest

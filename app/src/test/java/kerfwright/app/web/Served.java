@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * The whole application on a free port, with the demo practice unless an empty one is asked for.
  */
 final class Served implements AutoCloseable {
+  private WebServer web;
   private Javalin server;
   private int port;
   private final boolean demo;
@@ -68,18 +69,20 @@ final class Served implements AutoCloseable {
   private void start(int wanted) throws BadInput {
     port = wanted;
     Wiring wiring = Wiring.production();
-    server =
-        WebServer.create(
-            wiring,
-            drawer,
-            demo ? wiring.demoCases().read() : List.of(),
-            demo,
-            new Entrance(doors, wanted, code, network));
+    Entrance entrance = new Entrance(doors, wanted, code, network);
+    web =
+        new WebServer(wiring, drawer, demo ? wiring.demoCases().read() : List.of(), demo, entrance);
+    server = web.create(drawer, entrance);
     server.start();
   }
 
   Javalin server() {
     return server;
+  }
+
+  /** Addresses of all its pages. */
+  List<String> pages() {
+    return web.pages();
   }
 
   /** Stops answering, as when the machine of the practice is out of reach. */

@@ -72,6 +72,26 @@ class WebServerTest {
     }
   }
 
+  /** What feature a page belongs to tells every test of pages that it is there. */
+  @Test
+  void everyPageIsNamedByItsFeature() throws Exception {
+    List<String> unnamed = new ArrayList<>();
+    List<String> named = app.pages().stream().map(one -> one.replaceAll("\\?.*", "")).toList();
+    for (Endpoint route : routes()) {
+      if (route.method.name().equals("GET") && !route.path.contains("{")) {
+        HttpResponse<String> answer = app.get(route.path);
+        boolean page = answer.statusCode() == 200 && answer.body().contains("<html");
+        if (page && !named.contains(route.path)) {
+          unnamed.add(route.path);
+        }
+      }
+    }
+    assertEquals(List.of(), unnamed);
+    for (String page : app.pages()) {
+      assertEquals(200, app.get(page).statusCode(), page);
+    }
+  }
+
   @Test
   void noRouteAnswersUnderAForeignHostName() throws IOException {
     for (Endpoint route : routes()) {

@@ -1,4 +1,4 @@
-package kerfwright.app.today;
+package kerfwright.app.feature;
 
 /**
  * Something that needs attention today.

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param batch the change, where it can be taken back; else null
  * @param lines why nothing was done
  */
-public record Notice(String words, @Nullable UUID batch, List<Line> lines) {
+public record MoveNotice(String words, @Nullable UUID batch, List<Line> lines) {
   /**
    * One reason.
    *
@@ -25,9 +25,9 @@ public record Notice(String words, @Nullable UUID batch, List<Line> lines) {
    */
   public record Line(String label, String words) {}
 
-  static final Notice NONE = new Notice("", null, List.of());
+  static final MoveNotice NONE = new MoveNotice("", null, List.of());
 
-  static Notice done(Say say, List<DrawerEntry> entries, boolean undone) {
+  static MoveNotice done(Say say, List<DrawerEntry> entries, boolean undone) {
     if (entries.isEmpty()) {
       return NONE;
     }
@@ -47,19 +47,19 @@ public record Notice(String words, @Nullable UUID batch, List<Line> lines) {
           case UNDONE -> say.at("drawer.was-undone");
         };
     String words = say.at(undone ? "drawer.done-and-undone" : "drawer.done", who, what);
-    return new Notice(words, undone ? null : first.batch(), List.of());
+    return new MoveNotice(words, undone ? null : first.batch(), List.of());
   }
 
-  static Notice refused(Say say, List<Obstacle> obstacles) {
-    return new Notice(
+  static MoveNotice refused(Say say, List<Obstacle> obstacles) {
+    return new MoveNotice(
         say.at("drawer.nothing-changed"),
         null,
         obstacles.stream().map(one -> RefusalWords.line(say, one)).toList());
   }
 
   /** Refused before any rule was asked. */
-  static Notice refused(Say say, String label, List<String> reasons) {
-    return new Notice(
+  static MoveNotice refused(Say say, String label, List<String> reasons) {
+    return new MoveNotice(
         say.at("drawer.nothing-changed"),
         null,
         reasons.stream().map(one -> new Line(label, one)).toList());

@@ -1,22 +1,18 @@
-package kerfwright.app.today;
+package kerfwright.app.drawer;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import kerfwright.app.feature.Notice;
 import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.InstrumentState;
 
 /** What the drawer has to say today. */
-public final class DrawerNotices implements Notices {
-  private final Drawer drawer;
+final class DrawerNotices {
+  private DrawerNotices() {}
 
-  public DrawerNotices(Drawer drawer) {
-    this.drawer = drawer;
-  }
-
-  @Override
-  public List<Notice> today(Say say) {
+  static List<Notice> of(Say say, Drawer drawer) {
     List<Notice> notices = new ArrayList<>();
     Map<InstrumentState, Integer> pieces = drawer.pieces();
     int all = pieces.values().stream().mapToInt(Integer::intValue).sum();
