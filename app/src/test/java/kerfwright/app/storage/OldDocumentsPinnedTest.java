@@ -1,12 +1,17 @@
 package kerfwright.app.storage;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import kerfwright.app.storage.cases.DayDocument;
 import kerfwright.app.storage.stock.ItemJson;
 import kerfwright.practice.daylist.Booking;
+import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.PieceNeed;
 import kerfwright.practice.drawer.StockItem;
 import org.junit.jupiter.api.Test;
@@ -29,6 +34,24 @@ class OldDocumentsPinnedTest {
     assertTrue(item.isRotary());
     assertEquals(1.4, item.properties().headDiameter().millimetres(), 1e-9);
     assertEquals(ITEM, ItemJson.text(item));
+  }
+
+  @Test
+  void aPlannedDayOfTheFirstLayoutOpensAndStandsAsItWas() throws IOException {
+    String old =
+        new String(
+            getClass().getResourceAsStream("day-layout-1.json").readAllBytes(),
+            StandardCharsets.UTF_8);
+    DayBook book = DayDocument.read(old, DayBook.class);
+    assertEquals(3, book.version());
+    assertEquals("08:00", book.planned().problem().start().toString());
+    assertTrue(book.planned().plan().trays().size() > 10);
+    String now = DayDocument.text(book);
+    ObjectMapper json = new ObjectMapper();
+    assertEquals(json.readTree("{\"layout\":1," + old.substring(1)), json.readTree(now));
+    assertEquals(book, DayDocument.read(now, DayBook.class));
+    String newer = now.replace("\"layout\":1", "\"layout\":2");
+    assertThrows(IllegalStateException.class, () -> DayDocument.read(newer, DayBook.class));
   }
 
   @Test
