@@ -27,7 +27,7 @@ final class DemoDrawer {
         all.add(
             new DrawerInstrument(
                 row.get("id"),
-                InstrumentResolver.resolve(DrawerFields.of(row.toMap())).orThrow(),
+                InstrumentResolver.resolve(new DrawerFields(row.toMap())).orThrow(),
                 Integer.parseInt(row.get("uses")),
                 Integer.parseInt(row.get("sterilisations")),
                 state(row.get("state"))));

@@ -336,7 +336,7 @@ class RuleTableTest {
     row.put("abrasive", cells.length > 8 ? cells[8] : "");
     return new DrawerInstrument(
         "X",
-        InstrumentResolver.resolve(DrawerFields.of(row)).orThrow(),
+        InstrumentResolver.resolve(new DrawerFields(row)).orThrow(),
         0,
         cells.length > 9 ? Integer.parseInt(cells[9]) : 0,
         DrawerInstrument.State.CLEAN);

@@ -135,7 +135,7 @@ class WhatHappensTest {
     drawer.add(
         new DrawerInstrument(
             "U01",
-            InstrumentResolver.resolve(DrawerFields.of(row)).orThrow(),
+            InstrumentResolver.resolve(new DrawerFields(row)).orThrow(),
             0,
             0,
             DrawerInstrument.State.CLEAN));

@@ -15,16 +15,8 @@ public record FlowRate(double cubicMetresPerSecond) implements Comparable<FlowRa
     return new FlowRate(millilitresPerMinute * 1e-6 / 60.0);
   }
 
-  public static FlowRate ofCubicMillimetresPerMinute(double cubicMillimetresPerMinute) {
-    return new FlowRate(cubicMillimetresPerMinute * 1e-9 / 60.0);
-  }
-
   public double millilitresPerMinute() {
     return cubicMetresPerSecond * 60.0 * 1e6;
-  }
-
-  public double cubicMillimetresPerMinute() {
-    return cubicMetresPerSecond * 60.0 * 1e9;
   }
 
   @Override

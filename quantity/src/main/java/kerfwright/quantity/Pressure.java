@@ -11,16 +11,8 @@ public record Pressure(double pascals) implements Comparable<Pressure> {
     Check.notNegative("Pressure", "pascals", pascals);
   }
 
-  public static Pressure ofGigapascals(double gigapascals) {
-    return new Pressure(gigapascals * 1e9);
-  }
-
   public static Pressure ofMegapascals(double megapascals) {
     return new Pressure(megapascals * 1e6);
-  }
-
-  public double gigapascals() {
-    return pascals * 1e-9;
   }
 
   public double megapascals() {

@@ -94,7 +94,7 @@ public final class DrawerBench {
             StockItem.fresh(
                 service.newId(),
                 "B" + i,
-                DrawerFields.of(Map.of("iso", number, "head_length_mm", "6", "max_rpm", "300000")));
+                new DrawerFields(Map.of("iso", number, "head_length_mm", "6", "max_rpm", "300000")));
         int drawn = chance.nextInt(200);
         items.add(item.next(draft -> draft.place = "cabinet " + drawn));
       }

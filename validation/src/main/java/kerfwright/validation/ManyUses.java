@@ -84,7 +84,7 @@ public final class ManyUses {
   /** Pieces that were used up and withdrawn: no piece of a practice is used for ever. */
   private static List<UsedInstrument> former(Database database, TimeOrderedIds ids, int pieces) {
     DrawerFields fields =
-        DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8.0"));
+        new DrawerFields(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8.0"));
     List<StockItem> items = new ArrayList<>();
     for (int i = 0; i < pieces; i++) {
       StockItem fresh = StockItem.fresh(ids.next(), "FORMER" + i, fields);

@@ -181,7 +181,7 @@ public final class RecordBench {
 
   private void stock(DrawerService drawer) {
     DrawerFields fields =
-        DrawerFields.of(Map.of("iso", ISO, "head_length_mm", "8", "max_rpm", "300000"));
+        new DrawerFields(Map.of("iso", ISO, "head_length_mm", "8", "max_rpm", "300000"));
     for (int from = 0; from < INSTRUMENTS; from += 2000) {
       List<StockItem> items = new ArrayList<>();
       for (int i = from; i < from + 2000; i++) {

@@ -132,7 +132,7 @@ public final class DemoHistory {
     for (int i = 1; i <= kinds.length; i++) {
       int kind = kinds[i - 1];
       DrawerFields fields =
-          DrawerFields.of(
+          new DrawerFields(
               Map.of(
                   "iso",
                   numbers[kind],

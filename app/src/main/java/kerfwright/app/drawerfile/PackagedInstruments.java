@@ -15,7 +15,7 @@ import kerfwright.catalogue.number.Resolution;
 public final class PackagedInstruments implements InstrumentLookup {
   @Override
   public Answer resolve(Map<String, String> cells) {
-    Resolution resolution = InstrumentResolver.resolve(DrawerFields.of(cells));
+    Resolution resolution = InstrumentResolver.resolve(new DrawerFields(cells));
     List<Problem> problems = new ArrayList<>();
     for (FieldFault fault : resolution.faults()) {
       String nearest = fault.nearest().isEmpty() ? null : String.join(", ", fault.nearest());

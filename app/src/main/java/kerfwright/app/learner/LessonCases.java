@@ -77,7 +77,7 @@ final class LessonCases {
       all.add(
           new DrawerInstrument(
               MANY_BLADES,
-              InstrumentResolver.resolve(DrawerFields.of(ROUND_OF_TWELVE)).orThrow(),
+              InstrumentResolver.resolve(new DrawerFields(ROUND_OF_TWELVE)).orThrow(),
               0,
               0,
               DrawerInstrument.State.CLEAN));

@@ -47,12 +47,12 @@ public record TypedInstrument(
       filled.put("kind", "carbide");
       assumed.add(Message.of("reference.taken-carbide"));
     }
-    Resolution resolution = InstrumentResolver.resolve(DrawerFields.of(filled));
+    Resolution resolution = InstrumentResolver.resolve(new DrawerFields(filled));
     for (int i = 0; i < MOST_FILLED && !resolution.resolved(); i++) {
       if (!fillIn(resolution.faults(), filled, assumed)) {
         break;
       }
-      resolution = InstrumentResolver.resolve(DrawerFields.of(filled));
+      resolution = InstrumentResolver.resolve(new DrawerFields(filled));
     }
     Map<String, Message> faults = new LinkedHashMap<>();
     for (FieldFault fault : resolution.faults()) {

@@ -19,35 +19,23 @@ public final class ColumnMapping {
           .flatMap(List::stream)
           .toList();
 
-  private static final Map<String, String> OTHER_WORDS =
+  /** What other lists call a field. */
+  private static final Map<String, List<String>> OTHER_WORDS =
       Map.ofEntries(
-          Map.entry("label", "id"),
-          Map.entry("no", "id"),
-          Map.entry("number", "iso"),
-          Map.entry("iso_number", "iso"),
-          Map.entry("iso_6360", "iso"),
-          Map.entry("us_size", "us"),
-          Map.entry("us_no", "us"),
-          Map.entry("type", "kind"),
-          Map.entry("diameter", "head_mm"),
-          Map.entry("diameter_mm", "head_mm"),
-          Map.entry("head_diameter_mm", "head_mm"),
-          Map.entry("head_length", "head_length_mm"),
-          Map.entry("working_length_mm", "head_length_mm"),
-          Map.entry("length_mm", "overall_mm"),
-          Map.entry("overall_length_mm", "overall_mm"),
-          Map.entry("rpm", "max_rpm"),
-          Map.entry("max_speed", "max_rpm"),
-          Map.entry("maximum_speed_rpm", "max_rpm"),
-          Map.entry("sterilizations", "sterilisations"),
-          Map.entry("cycles", "sterilisations"),
-          Map.entry("used", "uses"),
-          Map.entry("location", "place"),
-          Map.entry("cabinet", "place"),
-          Map.entry("cost", "price"),
-          Map.entry("quantity", "pieces"),
-          Map.entry("count", "pieces"),
-          Map.entry("single_use_only", "single_use"));
+          Map.entry("id", List.of("label", "no")),
+          Map.entry("iso", List.of("number", "iso_number", "iso_6360")),
+          Map.entry("us", List.of("us_size", "us_no")),
+          Map.entry("kind", List.of("type")),
+          Map.entry("head_mm", List.of("diameter", "diameter_mm", "head_diameter_mm")),
+          Map.entry("head_length_mm", List.of("head_length", "working_length_mm")),
+          Map.entry("overall_mm", List.of("length_mm", "overall_length_mm")),
+          Map.entry("max_rpm", List.of("rpm", "max_speed", "maximum_speed_rpm")),
+          Map.entry("sterilisations", List.of("sterilizations", "cycles")),
+          Map.entry("uses", List.of("used")),
+          Map.entry("place", List.of("location", "cabinet")),
+          Map.entry("price", List.of("cost")),
+          Map.entry("pieces", List.of("quantity", "count")),
+          Map.entry("single_use", List.of("single_use_only")));
 
   private final List<String> fields;
 
@@ -66,7 +54,13 @@ public final class ColumnMapping {
     for (String name : header) {
       String plain =
           name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_").replaceAll("^_|_$", "");
-      String field = FIELDS.contains(plain) ? plain : OTHER_WORDS.getOrDefault(plain, "");
+      String field =
+          FIELDS.stream()
+              .filter(
+                  one ->
+                      one.equals(plain) || OTHER_WORDS.getOrDefault(one, List.of()).contains(plain))
+              .findFirst()
+              .orElse("");
       guessed.add(guessed.contains(field) ? "" : field);
     }
     return new ColumnMapping(guessed);

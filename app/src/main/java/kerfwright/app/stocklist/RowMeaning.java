@@ -71,7 +71,7 @@ public final class RowMeaning {
     boolean rotary = PieceKinds.byId(cells.getOrDefault("kind", "")).isEmpty();
     if (rotary) {
       Resolution meaning =
-          known.computeIfAbsent(DrawerFields.of(cells), InstrumentResolver::resolve);
+          known.computeIfAbsent(new DrawerFields(cells), InstrumentResolver::resolve);
       meaning
           .faults()
           .forEach(fault -> problems.add(new RowProblem(fault.field(), Remarks.of(fault))));
@@ -104,7 +104,7 @@ public final class RowMeaning {
     if (!problems.isEmpty() || rotary && what == null) {
       return new ListedRow(line, cells, null, problems, doubts);
     }
-    DrawerFields fields = rotary ? DrawerFields.of(cells) : ofKind(cells);
+    DrawerFields fields = rotary ? new DrawerFields(cells) : ofKind(cells);
     StockItem item =
         new StockItem(
             ids.get(),
@@ -127,7 +127,7 @@ public final class RowMeaning {
   /** The kind alone, by its own id. */
   private static DrawerFields ofKind(Map<String, String> cells) {
     String kind = cells.getOrDefault("kind", "").strip().toLowerCase(Locale.ROOT);
-    return DrawerFields.of(Map.of("kind", kind));
+    return new DrawerFields(Map.of("kind", kind));
   }
 
   private String label(

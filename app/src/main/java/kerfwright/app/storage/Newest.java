@@ -1,7 +1,6 @@
 package kerfwright.app.storage;
 
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +38,7 @@ public final class Newest {
                         "SELECT started_micros FROM steriliser_load ORDER BY id DESC LIMIT 1",
                         "SELECT at_micros FROM day_book ORDER BY sequence DESC LIMIT 1")
                     .flatMap(sql -> texts(handle, sql))
-                    .map(micros -> Instant.EPOCH.plus(Long.parseLong(micros), ChronoUnit.MICROS))
+                    .map(micros -> Row.instant(Long.parseLong(micros)))
                     .max(Comparator.naturalOrder()));
   }
 

@@ -73,7 +73,7 @@ class ArchiveTest {
     return StockItem.fresh(
         service.newId(),
         label,
-        DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8.0")));
+        new DrawerFields(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8.0")));
   }
 
   /** A drawer with history, awkward texts, nulls and settings. */

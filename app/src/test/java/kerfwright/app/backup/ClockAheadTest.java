@@ -91,7 +91,7 @@ class ClockAheadTest {
           StockItem.fresh(
               then.newId(),
               "A",
-              DrawerFields.of(
+              new DrawerFields(
                   java.util.Map.of(
                       "iso", "806 314 197 534 014", "head_length_mm", "8", "max_rpm", "300000")));
       then.add(List.of(item), "");

@@ -34,7 +34,7 @@ class OwnCutCommandTest {
           StockItem.fresh(
               stock.newId(),
               "D1",
-              DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8.0")));
+              new DrawerFields(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8.0")));
       assertTrue(stock.add(List.of(item), "").done());
     }
   }

@@ -94,7 +94,8 @@ class PieceNeedTest {
   }
 
   private static StockItem piece(DrawerService service, String label, String kind) {
-    StockItem item = StockItem.fresh(service.newId(), label, DrawerFields.of(Map.of("kind", kind)));
+    StockItem item =
+        StockItem.fresh(service.newId(), label, new DrawerFields(Map.of("kind", kind)));
     assertTrue(service.add(List.of(item), "").done());
     return item;
   }

@@ -159,7 +159,7 @@ class DatabaseTlsTest {
               Clock.systemUTC());
       StockItem item =
           StockItem.fresh(
-              drawer.newId(), "D1", DrawerFields.of(Map.of("iso", "806 314 197 534 014")));
+              drawer.newId(), "D1", new DrawerFields(Map.of("iso", "806 314 197 534 014")));
       drawer.add(List.of(item), "");
       Instant now = Instant.now().truncatedTo(ChronoUnit.MICROS);
       StoredTrail trail = new StoredTrail(practice);

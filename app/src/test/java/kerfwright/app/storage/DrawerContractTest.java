@@ -66,7 +66,7 @@ abstract class DrawerContractTest {
   }
 
   private StockItem item(String label, Map<String, String> fields) {
-    return StockItem.fresh(service.newId(), label, DrawerFields.of(fields));
+    return StockItem.fresh(service.newId(), label, new DrawerFields(fields));
   }
 
   private StockItem added(String label, Map<String, String> fields) {
@@ -136,7 +136,7 @@ abstract class DrawerContractTest {
                 seen,
                 draft -> {
                   draft.label = "HS1";
-                  draft.fields(DrawerFields.of(Map.of("kind", "straight")));
+                  draft.fields(new DrawerFields(Map.of("kind", "straight")));
                 },
                 "")
             .done());

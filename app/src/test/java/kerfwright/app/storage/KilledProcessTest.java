@@ -88,7 +88,7 @@ class KilledProcessTest {
   private static void assertSound(Database database) {
     TimeOrderedIds ids = new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(10));
     DrawerService service = new DrawerService(new StoredDrawer(database), ids, Clock.systemUTC());
-    StockItem item = StockItem.fresh(service.newId(), "AFTER", DrawerFields.of(DIAMOND));
+    StockItem item = StockItem.fresh(service.newId(), "AFTER", new DrawerFields(DIAMOND));
     assertTrue(service.add(List.of(item), "").done());
     if (database.onServer()) {
       return;

@@ -49,7 +49,7 @@ final class KilledRecordWriter {
     LoadService service =
         new LoadService(loads, stored, settings, new Reach(loads, stored, record), ids, clock);
     DrawerFields fields =
-        DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
+        new DrawerFields(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
     for (int i = 0; ; i++) {
       StockItem used = StockItem.fresh(drawer.newId(), "U" + i, fields);
       StockItem loaded =

@@ -28,7 +28,7 @@ final class KilledWriter {
             new TimeOrderedIds(Clock.systemUTC(), new SplittableRandom(9)),
             Clock.systemUTC());
     DrawerFields fields =
-        DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
+        new DrawerFields(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
     for (int i = 0; ; i++) {
       StockItem item = StockItem.fresh(service.newId(), "K" + i, fields);
       if (!service.add(List.of(item), "").done()) {

@@ -55,7 +55,7 @@ import org.junit.jupiter.api.Test;
 /** What every storage of steriliser loads keeps to. */
 abstract class LoadContractTest {
   private static final DrawerFields DIAMOND =
-      DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
+      new DrawerFields(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
 
   private final HandClock clock = new HandClock();
   private final TimeOrderedIds ids = new TimeOrderedIds(clock, new SplittableRandom(5));
@@ -243,9 +243,9 @@ abstract class LoadContractTest {
   @Test
   void aHandpieceGoesThroughBCyclesAloneAndIsRecalled() {
     StockItem turbine =
-        StockItem.fresh(drawer.newId(), "TU1", DrawerFields.of(Map.of("kind", "turbine")));
+        StockItem.fresh(drawer.newId(), "TU1", new DrawerFields(Map.of("kind", "turbine")));
     StockItem spoon =
-        StockItem.fresh(drawer.newId(), "SP1", DrawerFields.of(Map.of("kind", "spoon")));
+        StockItem.fresh(drawer.newId(), "SP1", new DrawerFields(Map.of("kind", "spoon")));
     List<StockItem> both = List.of(turbine, spoon);
     assertTrue(drawer.add(both, "").done());
     toCleaning(both);
@@ -335,7 +335,7 @@ abstract class LoadContractTest {
   @Test
   void aRecallReachesTheCasesAHandpieceOutOfTheLoadWasUsedOn() {
     StockItem turbine =
-        StockItem.fresh(drawer.newId(), "T1", DrawerFields.of(Map.of("kind", "turbine")));
+        StockItem.fresh(drawer.newId(), "T1", new DrawerFields(Map.of("kind", "turbine")));
     assertTrue(drawer.add(List.of(turbine), "").done());
     toCleaning(List.of(turbine));
     Load load =

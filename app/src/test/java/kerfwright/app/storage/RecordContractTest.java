@@ -52,7 +52,7 @@ import org.junit.jupiter.api.Test;
 /** What every storage of the cut record keeps to. */
 abstract class RecordContractTest {
   private static final DrawerFields DIAMOND =
-      DrawerFields.of(
+      new DrawerFields(
           Map.of("iso", "806 314 197 534 014", "head_length_mm", "8", "max_rpm", "300000"));
   private static final Tooth TOOTH = new Tooth(16);
   private static final Cut CUT =
@@ -131,7 +131,7 @@ abstract class RecordContractTest {
 
   private StockItem handpiece(String label, int pieces) {
     StockItem one =
-        StockItem.fresh(drawer.newId(), label, DrawerFields.of(Map.of("kind", "turbine")));
+        StockItem.fresh(drawer.newId(), label, new DrawerFields(Map.of("kind", "turbine")));
     StockItem item = one.next(draft -> draft.pieces = pieces).asNew();
     assertTrue(drawer.add(List.of(item), "").done());
     return item;

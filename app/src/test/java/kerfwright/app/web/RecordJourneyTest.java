@@ -182,7 +182,7 @@ class RecordJourneyTest {
     try (Served many = Served.empty()) {
       DrawerService service = many.practice().service();
       DrawerFields fields =
-          DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
+          new DrawerFields(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8"));
       List<StockItem> items = new ArrayList<>();
       for (int i = 0; i < 230; i++) {
         items.add(

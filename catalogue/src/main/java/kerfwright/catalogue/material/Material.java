@@ -62,10 +62,4 @@ public record Material(
   public Substance typical() {
     return spread.typical();
   }
-
-  /** The label inside a sentence: "zirconia 3Y", but "PMMA". */
-  public String inSentence() {
-    boolean acronym = label.length() > 1 && Character.isUpperCase(label.charAt(1));
-    return acronym ? label : Character.toLowerCase(label.charAt(0)) + label.substring(1);
-  }
 }

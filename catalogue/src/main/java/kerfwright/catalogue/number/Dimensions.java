@@ -28,27 +28,27 @@ final class Dimensions extends RowPart {
   }
 
   @Nullable Length diameter(@Nullable InstrumentKind kind) {
-    Double typed = read.number("head_mm", row.headMm(), 0.1, 30, " mm");
+    Double typed = read.number("head_mm", row.at("head_mm"), 0.1, 30, " mm");
     Double told = numberDiameterMm(kind);
     Double listed = us == null ? null : us.headDiameter().millimetres();
     if (typed != null && told != null && apart(typed, told)) {
       read.fault(
           "head_mm",
-          row.headMm(),
+          row.at("head_mm"),
           Remark.of("head-of-number", number().number().size(), Length.ofMillimetres(told)),
           plain(told));
     }
     if (typed != null && told == null && listed != null && apart(typed, listed)) {
       read.fault(
           "head_mm",
-          row.headMm(),
+          row.at("head_mm"),
           Remark.of("head-of-us", us().number(), Length.ofMillimetres(listed)),
           plain(listed));
     }
     if (told != null && listed != null && apart(told, listed)) {
       read.fault(
           "us",
-          row.us(),
+          row.at("us"),
           Remark.of(
               "same-diameter",
               Length.ofMillimetres(told),
@@ -85,13 +85,13 @@ final class Dimensions extends RowPart {
         number.size().rule() == NumberSize.Rule.TENTHS
             || kind != null && kind != InstrumentKind.STEEL
             || us != null
-            || !row.shape().isEmpty();
+            || !row.at("shape").isEmpty();
     double tenths = number.size().tenths().millimetres();
     return rotary && tenths > 0 ? tenths : null;
   }
 
   @Nullable ShankType shank() {
-    ShankType typed = read.shank(row.shank());
+    ShankType typed = read.shank(row.at("shank"));
     String code = number == null ? null : number.number().shank();
     if (code == null || number == null) {
       if (typed == null && !read.faulty("shank") && !read.faulty("iso")) {
@@ -103,11 +103,11 @@ final class Dimensions extends RowPart {
     Shank known = exact != null ? exact : number.shankFamily();
     ShankType told = known == null ? null : known.type();
     if (exact != null && told == null) {
-      read.fault("iso", row.iso(), Remark.of("number-shank", code));
+      read.fault("iso", row.at("iso"), Remark.of("number-shank", code));
       return typed;
     }
     if (typed != null && told != null && typed != told) {
-      read.fault("shank", row.shank(), Remark.of("shank-of-number", code, told), told.name());
+      read.fault("shank", row.at("shank"), Remark.of("shank-of-number", code, told), told.name());
     }
     if (typed == null && told == null && !read.faulty("shank")) {
       read.fault("shank", "", Remark.of("shank-unknown", code));
@@ -116,7 +116,7 @@ final class Dimensions extends RowPart {
   }
 
   @Nullable Length overall(@Nullable ShankType shank) {
-    Double typed = read.number("overall_mm", row.overallMm(), 8, 120, " mm");
+    Double typed = read.number("overall_mm", row.at("overall_mm"), 8, 120, " mm");
     Shank exact = number == null ? null : number.shank();
     Length told = exact == null ? null : exact.overallLength();
     boolean fromMemory = exact != null && exact.lengthBasis() == Basis.FROM_MEMORY;
@@ -126,7 +126,7 @@ final class Dimensions extends RowPart {
           && Math.abs(told.millimetres() - typed) > OVERALL_TOLERANCE_MM) {
         read.fault(
             "overall_mm",
-            row.overallMm(),
+            row.at("overall_mm"),
             Remark.of("overall-of-number", requireNonNull(exact).code(), told),
             plain(told.millimetres()));
       }
@@ -157,7 +157,7 @@ final class Dimensions extends RowPart {
       KindAndShape.@Nullable ResolvedShape shape,
       @Nullable Length diameter,
       @Nullable Length overall) {
-    Double typed = read.number("head_length_mm", row.headLengthMm(), 0.05, 60, " mm");
+    Double typed = read.number("head_length_mm", row.at("head_length_mm"), 0.05, 60, " mm");
     Length length = typed == null ? null : Length.ofMillimetres(typed);
     if (typed == null && !read.faulty("head_length_mm") && shape != null && diameter != null) {
       Length listed = us == null ? null : us.headLength();
@@ -181,7 +181,8 @@ final class Dimensions extends RowPart {
       }
     }
     if (length != null && overall != null && length.compareTo(overall) >= 0) {
-      read.fault("head_length_mm", row.headLengthMm(), Remark.of("head-length-below", overall));
+      read.fault(
+          "head_length_mm", row.at("head_length_mm"), Remark.of("head-length-below", overall));
     }
     return length;
   }

@@ -1,28 +1,18 @@
 package kerfwright.catalogue.number;
 
+import static java.util.Objects.requireNonNull;
+
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
- * The columns of a drawer list that say what an instrument is, as typed; any may be blank. Their
- * names are those of the drawer file: kind, iso, us, shape, grit, blades, head_mm, head_length_mm,
- * shank, overall_mm, max_rpm, safe_end, abrasive.
+ * The columns of a drawer list that say what an instrument is, as typed; any may be blank.
+ *
+ * @param cells by name of column; one that is missing is blank, other columns are left out
  */
-public record DrawerFields(
-    String kind,
-    String iso,
-    String us,
-    String shape,
-    String grit,
-    String blades,
-    String headMm,
-    String headLengthMm,
-    String shank,
-    String overallMm,
-    String maxRpm,
-    String safeEnd,
-    String abrasive) {
-  /** Names of the columns, in the order of the components. */
+public record DrawerFields(Map<String, String> cells) {
+  /** Names of the columns. */
   public static final List<String> COLUMNS =
       List.of(
           "kind",
@@ -40,56 +30,20 @@ public record DrawerFields(
           "abrasive");
 
   public DrawerFields {
-    kind = kind.strip();
-    iso = iso.strip();
-    us = us.strip();
-    shape = shape.strip();
-    grit = grit.strip();
-    blades = blades.strip();
-    headMm = headMm.strip();
-    headLengthMm = headLengthMm.strip();
-    shank = shank.strip();
-    overallMm = overallMm.strip();
-    maxRpm = maxRpm.strip();
-    safeEnd = safeEnd.strip();
-    abrasive = abrasive.strip();
-  }
-
-  /** From a row by column name; a column that is missing is blank, other columns are left alone. */
-  public static DrawerFields of(Map<String, String> row) {
-    return new DrawerFields(
-        row.getOrDefault("kind", ""),
-        row.getOrDefault("iso", ""),
-        row.getOrDefault("us", ""),
-        row.getOrDefault("shape", ""),
-        row.getOrDefault("grit", ""),
-        row.getOrDefault("blades", ""),
-        row.getOrDefault("head_mm", ""),
-        row.getOrDefault("head_length_mm", ""),
-        row.getOrDefault("shank", ""),
-        row.getOrDefault("overall_mm", ""),
-        row.getOrDefault("max_rpm", ""),
-        row.getOrDefault("safe_end", ""),
-        row.getOrDefault("abrasive", ""));
+    Map<String, String> known = new HashMap<>();
+    for (String name : COLUMNS) {
+      known.put(name, cells.getOrDefault(name, "").strip());
+    }
+    cells = Map.copyOf(known);
   }
 
   /** The field in a column. */
   public String at(String name) {
-    return switch (name) {
-      case "iso" -> iso();
-      case "us" -> us();
-      case "kind" -> kind();
-      case "shape" -> shape();
-      case "grit" -> grit();
-      case "blades" -> blades();
-      case "head_mm" -> headMm();
-      case "head_length_mm" -> headLengthMm();
-      case "shank" -> shank();
-      case "overall_mm" -> overallMm();
-      case "max_rpm" -> maxRpm();
-      case "safe_end" -> safeEnd();
-      case "abrasive" -> abrasive();
-      default -> throw new IllegalArgumentException(name);
-    };
+    return requireNonNull(cells.get(name), name);
+  }
+
+  /** The kind of instrument or piece. */
+  public String kind() {
+    return at("kind");
   }
 }

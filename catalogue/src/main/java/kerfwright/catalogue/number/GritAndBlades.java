@@ -19,19 +19,19 @@ final class GritAndBlades extends RowPart {
   @Nullable GritClass grit(@Nullable InstrumentKind kind) {
     Characteristic told = fitting(kind);
     GritClass fromNumber = told == null ? null : told.grit();
-    GritClass typed = row.grit().isEmpty() ? null : Grits.find(row.grit()).orElse(null);
-    if (!row.grit().isEmpty() && kind != null && kind.bladed()) {
-      read.fault("grit", row.grit(), Remark.of("grit-blank-for", kind));
+    GritClass typed = row.at("grit").isEmpty() ? null : Grits.find(row.at("grit")).orElse(null);
+    if (!row.at("grit").isEmpty() && kind != null && kind.bladed()) {
+      read.fault("grit", row.at("grit"), Remark.of("grit-blank-for", kind));
       return null;
     }
-    if (!row.grit().isEmpty() && typed == null) {
-      read.fault("grit", row.grit(), Remark.of("grit-known"));
+    if (!row.at("grit").isEmpty() && typed == null) {
+      read.fault("grit", row.at("grit"), Remark.of("grit-known"));
       return null;
     }
     if (typed != null && fromNumber != null && typed != fromNumber) {
       read.fault(
           "grit",
-          row.grit(),
+          row.at("grit"),
           Remark.of("grit-of-number", number().number().characteristic(), fromNumber),
           fromNumber.label());
     }
@@ -50,13 +50,13 @@ final class GritAndBlades extends RowPart {
   }
 
   @Nullable Integer blades(@Nullable InstrumentKind kind) {
-    Integer typed = read.whole("blades", row.blades(), 2, 60);
+    Integer typed = read.whole("blades", row.at("blades"), 2, 60);
     if (kind == null) {
       return typed;
     }
     if (!kind.bladed()) {
-      if (!row.blades().isEmpty()) {
-        read.fault("blades", row.blades(), Remark.of("blades-blank-for", kind));
+      if (!row.at("blades").isEmpty()) {
+        read.fault("blades", row.at("blades"), Remark.of("blades-blank-for", kind));
       }
       return null;
     }

@@ -39,9 +39,9 @@ public final class InstrumentResolver {
     ShankType shank = dimensions.shank();
     Length overall = dimensions.overall(shank);
     Length headLength = dimensions.headLength(shape, diameter, overall);
-    Double maxRpm = row.read.number("max_rpm", fields.maxRpm(), 100, 600_000, " per min");
-    boolean safeEnd = row.read.yes("safe_end", fields.safeEnd());
-    String abrasive = row.read.oneOf("abrasive", fields.abrasive(), ABRASIVES);
+    Double maxRpm = row.read.number("max_rpm", fields.at("max_rpm"), 100, 600_000, " per min");
+    boolean safeEnd = row.read.yes("safe_end", fields.at("safe_end"));
+    String abrasive = row.read.oneOf("abrasive", fields.at("abrasive"), ABRASIVES);
     boolean complete =
         kind != null
             && shape != null

@@ -109,12 +109,7 @@ public record IsoNumber(long value, int length) {
 
   /** What each group says, with its standing. */
   public NumberExplanation explain() {
-    return NumberExplanation.of(this, false);
-  }
-
-  /** The same, for an instrument known from elsewhere to be a root-canal instrument. */
-  public NumberExplanation explainAsRootCanal() {
-    return NumberExplanation.of(this, true);
+    return NumberExplanation.of(this);
   }
 
   @Override

@@ -22,10 +22,10 @@ final class KindAndShape extends RowPart {
     InstrumentKind typed = read.kind(row.kind());
     WorkingPart part = number == null ? null : number.workingPart();
     if (number != null && number.rootCanal()) {
-      read.fault("iso", row.iso(), Remark.of("number-not-root-canal"));
+      read.fault("iso", row.at("iso"), Remark.of("number-not-root-canal"));
     }
     if (typed != null && us != null && !typed.bladed()) {
-      read.fault("us", row.us(), Remark.of("us-blank-for-kind", typed));
+      read.fault("us", row.at("us"), Remark.of("us-blank-for-kind", typed));
     }
     boolean told = part != null && !part.kinds().isEmpty();
     if (typed != null) {
@@ -46,7 +46,7 @@ final class KindAndShape extends RowPart {
         assumed.add(Remark.of("kind-from-group", first, part.group()));
       }
       if (us != null && !first.bladed()) {
-        read.fault("us", row.us(), Remark.of("us-blank-for-number", first));
+        read.fault("us", row.at("us"), Remark.of("us-blank-for-number", first));
       }
       return first;
     }
@@ -57,14 +57,14 @@ final class KindAndShape extends RowPart {
   }
 
   @Nullable ResolvedShape shape() {
-    InstrumentShape typed = read.shape(row.shape());
+    InstrumentShape typed = read.shape(row.at("shape"));
     InstrumentShape told = number == null || number.rootCanal() ? null : number.shape();
     InstrumentShape found = told != null ? told : typed;
     if (told != null && typed != null) {
       boolean sameCode = typed.code().isEmpty() || typed.code().equals(told.code());
       if (typed.family() != told.family() || !sameCode) {
         read.fault(
-            "shape", row.shape(), Remark.of("shape-of-number", told.code(), told), told.code());
+            "shape", row.at("shape"), Remark.of("shape-of-number", told.code(), told), told.code());
       }
     }
     if (us != null) {
@@ -72,7 +72,7 @@ final class KindAndShape extends RowPart {
       if (other != null && other != us.family() && !related(other, us.family())) {
         read.fault(
             number != null && told != null ? "us" : "shape",
-            number != null && told != null ? row.us() : row.shape(),
+            number != null && told != null ? row.at("us") : row.at("shape"),
             Remark.of("same-shape", us.number(), us.family(), other));
       }
       if (found == null) {

@@ -65,12 +65,7 @@ public record NumberExplanation(
     return size.rule() == NumberSize.Rule.HUNDREDTHS;
   }
 
-  /** The groups the catalogue does not know. */
-  public List<NumberGroup> unknownGroups() {
-    return groups.stream().filter(group -> !group.known()).toList();
-  }
-
-  static NumberExplanation of(IsoNumber number, boolean knownAsRootCanal) {
+  static NumberExplanation of(IsoNumber number) {
     String material = number.material();
     String shankCode = number.shank();
     WorkingPart part = material == null ? null : WorkingParts.byGroup(material).orElse(null);
@@ -79,9 +74,7 @@ public record NumberExplanation(
         shankCode == null || shank != null ? null : Shanks.familyOf(shankCode).orElse(null);
     InstrumentShape shape = Shapes.byCode(number.shape()).orElse(null);
     NumberSize size =
-        NumberSize.of(
-            number.groupValue(number.shortForm() ? 2 : 4),
-            knownAsRootCanal ? NumberSize.Rule.HUNDREDTHS : rule(part, shape));
+        NumberSize.of(number.groupValue(number.shortForm() ? 2 : 4), rule(part, shape));
     boolean rootCanal = size.rule() == NumberSize.Rule.HUNDREDTHS;
     Characteristic characteristic =
         rootCanal

@@ -21,8 +21,8 @@ class RowPart {
     this.row = row;
     this.read = new FieldReader();
     this.assumed = new ArrayList<>();
-    this.number = read.number(row.iso());
-    this.us = read.usSize(row.us());
+    this.number = read.number(row.at("iso"));
+    this.us = read.usSize(row.at("us"));
   }
 
   RowPart(RowPart other) {

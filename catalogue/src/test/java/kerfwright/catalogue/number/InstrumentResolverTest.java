@@ -264,7 +264,7 @@ class InstrumentResolverTest {
       words.forEach(
           (column, list) ->
               row.put(column, random.nextInt(10) < 6 ? "" : list.get(random.nextInt(list.size()))));
-      Resolution resolution = InstrumentResolver.resolve(DrawerFields.of(row));
+      Resolution resolution = InstrumentResolver.resolve(new DrawerFields(row));
       if (resolution.resolved()) {
         instruments++;
         assertNotNull(resolution.properties());
@@ -292,7 +292,7 @@ class InstrumentResolverTest {
     for (int i = 0; i < cells.length; i += 2) {
       row.put(cells[i], cells[i + 1]);
     }
-    return DrawerFields.of(row);
+    return new DrawerFields(row);
   }
 
   private static List<String> words(InstrumentProperties read) {

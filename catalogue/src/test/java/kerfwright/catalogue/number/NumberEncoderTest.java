@@ -26,7 +26,7 @@ class NumberEncoderTest {
   @MethodSource("numbers")
   void propertiesReadFromANumberEncodeToThatNumber(String number) {
     InstrumentProperties read =
-        InstrumentResolver.resolve(DrawerFields.of(Map.of("iso", number))).orThrow();
+        InstrumentResolver.resolve(new DrawerFields(Map.of("iso", number))).orThrow();
     assertEquals(
         List.of(number),
         NumberEncoder.candidates(read).stream().map(c -> c.number().encode()).toList());
@@ -40,10 +40,12 @@ class NumberEncoderTest {
   @Test
   void groupsFromMemoryMarkTheWholeNumber() {
     InstrumentProperties read =
-        InstrumentResolver.resolve(DrawerFields.of(Map.of("iso", "806 314 001 524 016"))).orThrow();
+        InstrumentResolver.resolve(new DrawerFields(Map.of("iso", "806 314 001 524 016")))
+            .orThrow();
     assertEquals(Basis.DERIVED, NumberEncoder.candidates(withoutNumber(read)).get(0).basis());
     InstrumentProperties flame =
-        InstrumentResolver.resolve(DrawerFields.of(Map.of("iso", "806 314 249 524 016"))).orThrow();
+        InstrumentResolver.resolve(new DrawerFields(Map.of("iso", "806 314 249 524 016")))
+            .orThrow();
     assertEquals(Basis.FROM_MEMORY, NumberEncoder.candidates(withoutNumber(flame)).get(0).basis());
   }
 
@@ -51,7 +53,7 @@ class NumberEncoderTest {
   void aKindWithoutAMaterialGroupHasNoNumber() {
     InstrumentProperties polymer =
         InstrumentResolver.resolve(
-                DrawerFields.of(
+                new DrawerFields(
                     Map.of(
                         "kind", "polymer", "shape", "round", "head_mm", "1.4", "shank", "RA",
                         "blades", "6")))

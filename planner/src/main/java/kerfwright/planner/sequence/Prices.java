@@ -28,9 +28,6 @@ public final class Prices {
   /** A sharp inner corner left in a cavity. */
   static final double SHARP_CORNER_S = 12;
 
-  /** A wall shaped with a head that has no straight side. */
-  static final double WRONG_FORM_S = 60;
-
   /** A micrometre of sound enamel lost. */
   static final double ENAMEL_S_PER_M = 20 / 1e-6;
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
@@ -25,7 +26,7 @@ class AlikeTest {
 
   private static InstrumentProperties numbered(String iso) {
     return InstrumentResolver.resolve(
-            new DrawerFields("", iso, "", "", "", "", "", "8.0", "", "", "450000", "", ""))
+            new DrawerFields(Map.of("iso", iso, "head_length_mm", "8.0", "max_rpm", "450000")))
         .orThrow();
   }
 

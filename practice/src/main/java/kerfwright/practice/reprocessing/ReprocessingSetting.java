@@ -42,9 +42,6 @@ public record ReprocessingSetting(
   public static final String SHELF = "reprocessing.shelf-days";
   public static final String WRAPPED_IN_S = "reprocessing.wrapped-in-s";
 
-  /** The value of {@link #SHELF} for a shelf life by event. */
-  public static final String BY_EVENT = "event";
-
   private static final Set<StaffRole> USUALLY =
       EnumSet.of(StaffRole.CLINICIAN, StaffRole.REPROCESSING);
 

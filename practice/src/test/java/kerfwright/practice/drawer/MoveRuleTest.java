@@ -22,7 +22,7 @@ class MoveRuleTest {
         StockItem.fresh(
             new UUID(1, 2),
             "D1",
-            DrawerFields.of(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8")));
+            new DrawerFields(Map.of("iso", "806 314 197 534 014", "head_length_mm", "8")));
     return fresh.next(
         draft -> {
           draft.singleUse = singleUse;

@@ -205,7 +205,7 @@ class RestockingTest {
   }
 
   private StockItem item(String label, Map<String, String> fields, int pieces, int uses) {
-    return StockItem.fresh(new UUID(1, made++), label, DrawerFields.of(fields))
+    return StockItem.fresh(new UUID(1, made++), label, new DrawerFields(fields))
         .next(
             draft -> {
               draft.pieces = pieces;

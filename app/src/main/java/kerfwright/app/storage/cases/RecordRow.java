@@ -4,12 +4,12 @@ import java.sql.ResultSet;
 import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
 import java.time.DateTimeException;
-import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.UUID;
+import kerfwright.app.storage.Row;
 import kerfwright.practice.record.CanonicalText;
 import kerfwright.practice.record.Correction;
 import kerfwright.practice.record.CutRecord;
@@ -83,7 +83,7 @@ public final class RecordRow {
         text(use.origin().load()),
         handpiece == null ? null : handpiece.used().id().toString(),
         handpiece == null ? null : text(handpiece.origin().load()),
-        micros(use.at()),
+        Row.micros(use.at()),
         correction == null ? null : correction.corrects().toString());
   }
 
@@ -109,10 +109,6 @@ public final class RecordRow {
 
   static String caseKey(String reference) {
     return reference.toUpperCase(Locale.ROOT);
-  }
-
-  public static long micros(Instant at) {
-    return Math.multiplyExact(at.getEpochSecond(), 1_000_000L) + at.getNano() / 1000;
   }
 
   private static @Nullable String text(@Nullable UUID id) {

@@ -4,7 +4,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import kerfwright.app.storage.Database;
-import kerfwright.app.storage.Sequence;
+import kerfwright.app.storage.Row;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.daylist.TrayTemplate;
@@ -62,21 +62,14 @@ public final class StoredDays implements DayBooks {
             return false;
           }
           // where two writers saw the same version, the key lets one of them in
-          return handle
-                  .createUpdate(
-                      "INSERT INTO day_book (day, version, at_micros, what, bookings, document, sequence)"
-                          + " VALUES (:day, :version, :at, :what, :bookings, :document, "
-                          + Sequence.next("day_book")
-                          + ")"
-                          + " ON CONFLICT DO NOTHING")
-                  .bind("day", book.date().toString())
-                  .bind("version", next.version())
-                  .bind("at", clock.millis() * 1000)
-                  .bind("what", what)
-                  .bind("bookings", book.bookings().size())
-                  .bind("document", DayDocument.text(next))
-                  .execute()
-              == 1;
+          return new Row("day_book")
+              .with("day", book.date().toString())
+              .with("version", next.version())
+              .with("at_micros", clock.instant())
+              .with("what", what)
+              .with("bookings", book.bookings().size())
+              .with("document", DayDocument.text(next))
+              .addNumbered(handle);
         });
   }
 

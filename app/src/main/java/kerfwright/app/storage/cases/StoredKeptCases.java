@@ -6,8 +6,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,7 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
-import kerfwright.app.storage.Sequence;
+import kerfwright.app.storage.Row;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.kept.KeptCase;
 import kerfwright.practice.kept.KeptCaseQuery;
@@ -43,26 +41,17 @@ public final class StoredKeptCases implements KeptCases {
 
   @Override
   public boolean keep(KeptCase kept) {
-    return jdbi.inTransaction(
-        handle ->
-            handle
-                    .createUpdate(
-                        "INSERT INTO kept_case (id, version, reference, reference_small, tooth,"
-                            + " procedure_id, at_micros, document, sequence) VALUES (:id, :version,"
-                            + " :reference, :small, :tooth, :procedure, :at, :document, "
-                            + Sequence.next("kept_case")
-                            + ")"
-                            + " ON CONFLICT (id, version) DO NOTHING")
-                    .bind("id", kept.id().toString())
-                    .bind("version", kept.version())
-                    .bind("reference", kept.reference())
-                    .bind("small", small(kept.reference()))
-                    .bind("tooth", kept.tooth().fdi())
-                    .bind("procedure", kept.procedure())
-                    .bind("at", ChronoUnit.MICROS.between(Instant.EPOCH, kept.at()))
-                    .bind("document", document(kept))
-                    .execute()
-                == 1);
+    return jdbi.withHandle(
+        new Row("kept_case")
+                .with("id", kept.id())
+                .with("version", kept.version())
+                .with("reference", kept.reference())
+                .with("reference_small", small(kept.reference()))
+                .with("tooth", kept.tooth().fdi())
+                .with("procedure_id", kept.procedure())
+                .with("at_micros", kept.at())
+                .with("document", document(kept))
+            ::addNumbered);
   }
 
   @Override
@@ -103,11 +92,11 @@ public final class StoredKeptCases implements KeptCases {
     }
     if (query.from() != null) {
       where.add("at_micros >= :from");
-      values.put("from", ChronoUnit.MICROS.between(Instant.EPOCH, query.from()));
+      values.put("from", Row.micros(query.from()));
     }
     if (query.until() != null) {
       where.add("at_micros < :until");
-      values.put("until", ChronoUnit.MICROS.between(Instant.EPOCH, query.until()));
+      values.put("until", Row.micros(query.until()));
     }
     String page = " LIMIT " + query.size() + " OFFSET " + (long) query.page() * query.size();
     return ask(String.join(" AND ", where), values, page);
@@ -156,7 +145,7 @@ public final class StoredKeptCases implements KeptCases {
           row.getString("reference"),
           new Tooth(row.getInt("tooth")),
           row.getString("procedure_id"),
-          Instant.EPOCH.plus(row.getLong("at_micros"), ChronoUnit.MICROS),
+          Row.instant(row.getLong("at_micros")),
           json.path("form").asText(),
           steps);
     } catch (JsonProcessingException broken) {

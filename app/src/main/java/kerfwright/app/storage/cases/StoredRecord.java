@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Predicate;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Row;
 import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.practice.drawer.DrawerConflict;
 import kerfwright.practice.drawer.DrawerEntry;
@@ -160,11 +161,11 @@ public final class StoredRecord implements CutRecord {
     boolean byIndex = query.until() != null || !all.isEmpty();
     if (query.from() != null) {
       all.add("at_micros >= :from");
-      values.put("from", RecordRow.micros(query.from()));
+      values.put("from", Row.micros(query.from()));
     }
     if (query.until() != null) {
       all.add("at_micros < :until");
-      values.put("until", RecordRow.micros(query.until()));
+      values.put("until", Row.micros(query.until()));
     }
     if (query.older() != null) {
       all.add("number < :older");

@@ -2,13 +2,11 @@ package kerfwright.app.storage.cases;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
-import kerfwright.app.storage.Sequence;
+import kerfwright.app.storage.Row;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.chairside.CutRun;
 import kerfwright.practice.chairside.CutRuns;
@@ -29,21 +27,16 @@ public final class StoredRuns implements CutRuns {
 
   @Override
   public void begin(CutRun run) {
-    jdbi.useTransaction(
-        handle ->
-            handle
-                .createUpdate(
-                    "INSERT INTO cut_run (id, version, case_reference, tooth, begun_micros,"
-                        + " by_initials, sheet) VALUES (:id, :version, :reference, :tooth, :begun,"
-                        + " :by, :sheet)")
-                .bind("id", run.id().toString())
-                .bind("version", run.version())
-                .bind("reference", run.caseReference())
-                .bind("tooth", run.tooth().fdi())
-                .bind("begun", ChronoUnit.MICROS.between(Instant.EPOCH, run.begun()))
-                .bind("by", run.by())
-                .bind("sheet", run.sheet())
-                .execute());
+    jdbi.useHandle(
+        new Row("cut_run")
+                .with("id", run.id())
+                .with("version", run.version())
+                .with("case_reference", run.caseReference())
+                .with("tooth", run.tooth().fdi())
+                .with("begun_micros", run.begun())
+                .with("by_initials", run.by())
+                .with("sheet", run.sheet())
+            ::add);
   }
 
   @Override
@@ -101,25 +94,17 @@ public final class StoredRuns implements CutRuns {
 
   @Override
   public boolean add(RunEvent event) {
-    return jdbi.inTransaction(
-        handle ->
-            handle
-                    .createUpdate(
-                        "INSERT INTO run_event (id, run_id, step, what, label, depth_mm,"
-                            + " by_initials, at_micros, sequence) VALUES (:id, :run, :step, :what, :label,"
-                            + " :depth, :by, :at, "
-                            + Sequence.next("run_event")
-                            + ") ON CONFLICT (id) DO NOTHING")
-                    .bind("id", event.id().toString())
-                    .bind("run", event.run().toString())
-                    .bind("step", event.step())
-                    .bind("what", event.what().id())
-                    .bind("label", event.label())
-                    .bind("depth", event.depthMm())
-                    .bind("by", event.by())
-                    .bind("at", ChronoUnit.MICROS.between(Instant.EPOCH, event.at()))
-                    .execute()
-                == 1);
+    return jdbi.withHandle(
+        new Row("run_event")
+                .with("id", event.id())
+                .with("run_id", event.run())
+                .with("step", event.step())
+                .with("what", event.what().id())
+                .with("label", event.label())
+                .with("depth_mm", event.depthMm())
+                .with("by_initials", event.by())
+                .with("at_micros", event.at())
+            ::addNumbered);
   }
 
   @Override
@@ -145,7 +130,7 @@ public final class StoredRuns implements CutRuns {
         row.getString("label"),
         depth > 0 ? depth : null,
         row.getString("by_initials"),
-        Instant.EPOCH.plus(row.getLong("at_micros"), ChronoUnit.MICROS));
+        Row.instant(row.getLong("at_micros")));
   }
 
   private static CutRun run(ResultSet row) throws SQLException {
@@ -154,7 +139,7 @@ public final class StoredRuns implements CutRuns {
         row.getInt("version"),
         row.getString("case_reference"),
         new Tooth(row.getInt("tooth")),
-        Instant.EPOCH.plus(row.getLong("begun_micros"), ChronoUnit.MICROS),
+        Row.instant(row.getLong("begun_micros")),
         row.getString("by_initials"),
         row.getString("sheet"));
   }

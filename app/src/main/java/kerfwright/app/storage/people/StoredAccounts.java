@@ -3,11 +3,11 @@ package kerfwright.app.storage.people;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Row;
 import kerfwright.practice.people.Account;
 import kerfwright.practice.people.Accounts;
 import kerfwright.practice.people.Role;
@@ -73,21 +73,16 @@ public final class StoredAccounts implements Accounts {
   }
 
   private static boolean insert(Handle handle, Account account) {
-    return handle
-            .createUpdate(
-                "INSERT INTO person_account (id, version, initials, role, active, password, pin,"
-                    + " code_until_micros) VALUES (:id, :version, :initials, :role, :active,"
-                    + " :password, :pin, :until) ON CONFLICT DO NOTHING")
-            .bind("id", account.id().toString())
-            .bind("version", account.version())
-            .bind("initials", account.initials())
-            .bind("role", account.role().id())
-            .bind("active", account.active() ? 1 : 0)
-            .bind("password", account.password())
-            .bind("pin", account.pin())
-            .bind("until", micros(account.codeUntil()))
-            .execute()
-        == 1;
+    return new Row("person_account")
+        .with("id", account.id())
+        .with("version", account.version())
+        .with("initials", account.initials())
+        .with("role", account.role().id())
+        .with("active", account.active())
+        .with("password", account.password())
+        .with("pin", account.pin())
+        .with("code_until_micros", account.codeUntil())
+        .addOnce(handle);
   }
 
   @Override
@@ -128,16 +123,12 @@ public final class StoredAccounts implements Accounts {
   }
 
   static @Nullable Long micros(@Nullable Instant at) {
-    return at == null ? null : ChronoUnit.MICROS.between(Instant.EPOCH, at);
-  }
-
-  static Instant instant(long micros) {
-    return Instant.EPOCH.plus(micros, ChronoUnit.MICROS);
+    return at == null ? null : Row.micros(at);
   }
 
   private static Account account(ResultSet row) throws SQLException {
     long until = row.getLong("code_until_micros");
-    Instant codeUntil = row.wasNull() ? null : instant(until);
+    Instant codeUntil = row.wasNull() ? null : Row.instant(until);
     return new Account(
         UUID.fromString(row.getString("id")),
         row.getInt("version"),

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Row;
 import kerfwright.practice.people.Session;
 import kerfwright.practice.people.Sessions;
 import org.jdbi.v3.core.Handle;
@@ -39,21 +40,17 @@ public final class StoredSessions implements Sessions {
   }
 
   private static void insert(Handle handle, Session session) {
-    handle
-        .createUpdate(
-            "INSERT INTO passing_session (hash, account, device, begun_micros, used_micros,"
-                + " confirmed_micros, locked, by_tap, wrong_pins) VALUES (:hash, :account,"
-                + " :device, :begun, :used, :confirmed, :locked, :tap, :pins)")
-        .bind("hash", session.hash())
-        .bind("account", session.account().toString())
-        .bind("device", session.device())
-        .bind("tap", session.byTap() ? 1 : 0)
-        .bind("begun", StoredAccounts.micros(session.begun()))
-        .bind("used", StoredAccounts.micros(session.used()))
-        .bind("confirmed", StoredAccounts.micros(session.confirmed()))
-        .bind("locked", session.locked() ? 1 : 0)
-        .bind("pins", session.wrongPins())
-        .execute();
+    new Row("passing_session")
+        .with("hash", session.hash())
+        .with("account", session.account())
+        .with("device", session.device())
+        .with("begun_micros", session.begun())
+        .with("used_micros", session.used())
+        .with("confirmed_micros", session.confirmed())
+        .with("locked", session.locked())
+        .with("by_tap", session.byTap())
+        .with("wrong_pins", session.wrongPins())
+        .add(handle);
   }
 
   @Override
@@ -82,32 +79,22 @@ public final class StoredSessions implements Sessions {
 
   @Override
   public void leave(String device, UUID account, Instant tapUntil) {
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate(
-                    "INSERT INTO passing_seat (device, account, tap_until_micros) VALUES (:device,"
-                        + " :account, :until) ON CONFLICT (device, account) DO UPDATE SET"
-                        + " tap_until_micros = :until")
-                .bind("device", device)
-                .bind("account", account.toString())
-                .bind("until", StoredAccounts.micros(tapUntil))
-                .execute());
+    seat(device, account, tapUntil, Instant.EPOCH, "tap_until_micros");
   }
 
   @Override
   public void prove(String device, UUID account, Instant at) {
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate(
-                    "INSERT INTO passing_seat (device, account, tap_until_micros, proven_micros)"
-                        + " VALUES (:device, :account, 0, :at) ON CONFLICT (device, account) DO"
-                        + " UPDATE SET proven_micros = :at")
-                .bind("device", device)
-                .bind("account", account.toString())
-                .bind("at", StoredAccounts.micros(at))
-                .execute());
+    seat(device, account, Instant.EPOCH, at, "proven_micros");
+  }
+
+  private void seat(String device, UUID account, Instant tapUntil, Instant proven, String set) {
+    Row seat =
+        new Row("passing_seat")
+            .with("device", device)
+            .with("account", account)
+            .with("tap_until_micros", tapUntil)
+            .with("proven_micros", proven);
+    jdbi.useHandle(handle -> seat.addOrSet(handle, "device, account", set));
   }
 
   @Override
@@ -123,8 +110,8 @@ public final class StoredSessions implements Sessions {
                       seats.put(
                           UUID.fromString(row.getColumn("account", String.class)),
                           new Seat(
-                              StoredAccounts.instant(row.getColumn("tap_until_micros", Long.class)),
-                              StoredAccounts.instant(row.getColumn("proven_micros", Long.class))));
+                              Row.instant(row.getColumn("tap_until_micros", Long.class)),
+                              Row.instant(row.getColumn("proven_micros", Long.class))));
                       return seats;
                     }));
   }
@@ -132,15 +119,11 @@ public final class StoredSessions implements Sessions {
   @Override
   public void half(String hash, UUID account, Instant until) {
     jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate(
-                    "INSERT INTO passing_half (hash, account, until_micros)"
-                        + " VALUES (:hash, :account, :until)")
-                .bind("hash", hash)
-                .bind("account", account.toString())
-                .bind("until", StoredAccounts.micros(until))
-                .execute());
+        new Row("passing_half")
+                .with("hash", hash)
+                .with("account", account)
+                .with("until_micros", until)
+            ::add);
   }
 
   @Override
@@ -255,8 +238,7 @@ public final class StoredSessions implements Sessions {
                   .map(
                       (row, context) ->
                           new Wait(
-                              row.getInt("failures"),
-                              StoredAccounts.instant(row.getLong("until_micros"))))
+                              row.getInt("failures"), Row.instant(row.getLong("until_micros"))))
                   .one();
           Wait after = change.apply(before);
           handle
@@ -276,9 +258,9 @@ public final class StoredSessions implements Sessions {
         row.getString("hash"),
         UUID.fromString(row.getString("account")),
         row.getString("device"),
-        StoredAccounts.instant(row.getLong("begun_micros")),
-        StoredAccounts.instant(row.getLong("used_micros")),
-        StoredAccounts.instant(row.getLong("confirmed_micros")),
+        Row.instant(row.getLong("begun_micros")),
+        Row.instant(row.getLong("used_micros")),
+        Row.instant(row.getLong("confirmed_micros")),
         row.getInt("locked") == 1,
         row.getInt("by_tap") == 1,
         row.getInt("wrong_pins"));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Row;
 import kerfwright.practice.people.ProgramToken;
 import kerfwright.practice.people.ProgramTokens;
 import kerfwright.quantity.Identified;
@@ -43,19 +44,15 @@ public final class StoredTokens implements ProgramTokens {
   @Override
   public void add(ProgramToken token) {
     jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate(
-                    "INSERT INTO program_token (id, name, scope, hash, made_by, made_micros,"
-                        + " ends_micros) VALUES (:id, :name, :scope, :hash, :by, :made, :ends)")
-                .bind("id", token.id().toString())
-                .bind("name", token.name())
-                .bind("scope", token.scope().id())
-                .bind("hash", token.hash())
-                .bind("by", token.madeBy())
-                .bind("made", StoredAccounts.micros(token.made()))
-                .bind("ends", StoredAccounts.micros(token.ends()))
-                .execute());
+        new Row("program_token")
+                .with("id", token.id())
+                .with("name", token.name())
+                .with("scope", token.scope().id())
+                .with("hash", token.hash())
+                .with("made_by", token.madeBy())
+                .with("made_micros", token.made())
+                .with("ends_micros", token.ends())
+            ::add);
   }
 
   @Override
@@ -77,7 +74,7 @@ public final class StoredTokens implements ProgramTokens {
             .orElseThrow(() -> new SQLException("No scope of a token: " + scope)),
         row.getString("hash"),
         row.getString("made_by"),
-        StoredAccounts.instant(row.getLong("made_micros")),
-        StoredAccounts.instant(row.getLong("ends_micros")));
+        Row.instant(row.getLong("made_micros")),
+        Row.instant(row.getLong("ends_micros")));
   }
 }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Row;
 import kerfwright.practice.people.Trail;
 import kerfwright.practice.record.Chain;
 import kerfwright.practice.record.ChainCheck;
@@ -36,18 +37,15 @@ public final class StoredTrail implements Trail {
                   .map((row, context) -> new Chain(row.getLong("number"), row.getString("hash")))
                   .one()
                   .after(entry.line());
-          handle
-              .createUpdate(
-                  "INSERT INTO trail (number, at_micros, who, act, what, line, hash)"
-                      + " VALUES (:number, :at, :who, :act, :what, :line, :hash)")
-              .bind("number", next.number())
-              .bind("at", StoredAccounts.micros(entry.at()))
-              .bind("who", entry.who())
-              .bind("act", entry.act().id())
-              .bind("what", entry.what())
-              .bind("line", entry.line())
-              .bind("hash", next.hash())
-              .execute();
+          new Row("trail")
+              .with("number", next.number())
+              .with("at_micros", entry.at())
+              .with("who", entry.who())
+              .with("act", entry.act().id())
+              .with("what", entry.what())
+              .with("line", entry.line())
+              .with("hash", next.hash())
+              .add(handle);
           handle
               .createUpdate("UPDATE trail_end SET number = :number, hash = :hash")
               .bind("number", next.number())
@@ -152,7 +150,7 @@ public final class StoredTrail implements Trail {
   private static Line line(ResultSet row) throws SQLException {
     Entry entry =
         new Entry(
-            StoredAccounts.instant(row.getLong("at_micros")),
+            Row.instant(row.getLong("at_micros")),
             row.getString("who"),
             Identified.of(Act.class, row.getString("act")).orElse(Act.REFUSED),
             row.getString("what"));

@@ -2,9 +2,8 @@ package kerfwright.app.storage.stock;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.UUID;
+import kerfwright.app.storage.Row;
 import kerfwright.practice.drawer.DrawerEntry;
 import org.jdbi.v3.core.statement.PreparedBatch;
 
@@ -18,7 +17,7 @@ final class EntryRow {
     return new DrawerEntry(
         UUID.fromString(row.getString("id")),
         UUID.fromString(row.getString("batch")),
-        Instant.EPOCH.plus(row.getLong("at_micros"), ChronoUnit.MICROS),
+        Row.instant(row.getLong("at_micros")),
         DrawerEntry.What.valueOf(row.getString("what")),
         row.getString("note"),
         before == null ? null : ItemJson.item(before),
@@ -31,7 +30,7 @@ final class EntryRow {
         .bind("id", entry.id().toString())
         .bind("batch", entry.batch().toString())
         .bind("item_id", entry.after().id().toString())
-        .bind("at_micros", ChronoUnit.MICROS.between(Instant.EPOCH, entry.at()))
+        .bind("at_micros", Row.micros(entry.at()))
         .bind("what", entry.what().name())
         .bind("note", entry.note())
         .bind("item_before", entry.before() == null ? null : ItemJson.text(entry.before()))

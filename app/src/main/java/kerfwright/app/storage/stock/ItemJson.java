@@ -110,7 +110,7 @@ public final class ItemJson {
   private static DrawerFields fields(JsonNode node) {
     Map<String, String> cells = new LinkedHashMap<>();
     node.properties().forEach(one -> cells.put(one.getKey(), one.getValue().asText()));
-    return DrawerFields.of(cells);
+    return new DrawerFields(cells);
   }
 
   private static Map<String, Double> volumes(JsonNode node) {

@@ -8,6 +8,7 @@ import java.util.UUID;
 import kerfwright.app.stocklist.Drafts;
 import kerfwright.app.stocklist.ListTable;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Row;
 
 /** Lists handed in, in the database. */
 public final class StoredDrafts implements Drafts {
@@ -29,15 +30,12 @@ public final class StoredDrafts implements Drafts {
         .jdbi()
         .useTransaction(
             handle -> {
-              handle
-                  .createUpdate(
-                      "INSERT INTO import_draft (id, at_micros, name, list)"
-                          + " VALUES (:id, :at, :name, :list)")
-                  .bind("id", id.toString())
-                  .bind("at", clock.millis() * 1000)
-                  .bind("name", name)
-                  .bind("list", list)
-                  .execute();
+              new Row("import_draft")
+                  .with("id", id)
+                  .with("at_micros", clock.instant())
+                  .with("name", name)
+                  .with("list", list)
+                  .add(handle);
               handle.execute(
                   "DELETE FROM import_draft WHERE id NOT IN"
                       + " (SELECT id FROM import_draft ORDER BY id DESC LIMIT "

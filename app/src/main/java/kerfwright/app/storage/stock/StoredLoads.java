@@ -2,7 +2,6 @@ package kerfwright.app.storage.stock;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -13,8 +12,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Row;
 import kerfwright.app.storage.StoredLedger;
-import kerfwright.app.storage.cases.RecordRow;
 import kerfwright.practice.drawer.DrawerConflict;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.InstrumentState;
@@ -75,8 +74,8 @@ public final class StoredLoads implements Loads {
             + " ORDER BY id DESC",
         Map.of(
             "steriliser", steriliser,
-            "from", RecordRow.micros(from),
-            "before", RecordRow.micros(before)));
+            "from", Row.micros(from),
+            "before", Row.micros(before)));
   }
 
   @Override
@@ -137,7 +136,7 @@ public final class StoredLoads implements Loads {
                     (row, context) ->
                         Map.entry(
                             UUID.fromString(row.getString("item_id")),
-                            Instant.EPOCH.plus(row.getLong("at_micros"), ChronoUnit.MICROS)))
+                            Row.instant(row.getLong("at_micros"))))
                 .forEach(one -> since.put(one.getKey(), one.getValue())));
     return since;
   }
@@ -194,7 +193,7 @@ public final class StoredLoads implements Loads {
             load)
         .bind("name", load.name())
         .bind("steriliser", load.steriliser())
-        .bind("started", RecordRow.micros(load.started()))
+        .bind("started", Row.micros(load.started()))
         .execute();
     PreparedBatch pouches =
         handle.prepareBatch(
@@ -214,7 +213,7 @@ public final class StoredLoads implements Loads {
       for (Pouch.Content one : pouch.contents()) {
         contents
             .bind("item", one.item().toString())
-            .bind("started", RecordRow.micros(load.started()))
+            .bind("started", Row.micros(load.started()))
             .bind("pouch", pouch.id().toString())
             .add();
       }
@@ -233,7 +232,7 @@ public final class StoredLoads implements Loads {
                     event ->
                         event.what() == LoadEvent.What.RELEASED
                             || event.what() == LoadEvent.What.FAILED)
-                .map(event -> RecordRow.micros(event.at()))
+                .map(event -> Row.micros(event.at()))
                 .reduce((before, later) -> before)
                 .orElse(null);
     return statement

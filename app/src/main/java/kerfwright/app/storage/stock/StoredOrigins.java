@@ -5,12 +5,11 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
-import kerfwright.app.storage.cases.RecordRow;
+import kerfwright.app.storage.Row;
 import kerfwright.practice.label.OwnCode;
 import kerfwright.practice.record.Origins;
 import org.jdbi.v3.core.Jdbi;
@@ -40,9 +39,9 @@ public final class StoredOrigins implements Origins {
                         + " AND (c.started_micros <= :before OR c.started_micros > :now)"
                         + " ORDER BY c.pouch_id DESC LIMIT 1")
                 .bind("item", item.toString())
-                .bind("before", RecordRow.micros(before))
+                .bind("before", Row.micros(before))
                 // what began later than now began while the clock was ahead
-                .bind("now", RecordRow.micros(clock.instant()))
+                .bind("now", Row.micros(clock.instant()))
                 .map((row, context) -> pouched(row, true))
                 .findOne());
   }
@@ -78,7 +77,7 @@ public final class StoredOrigins implements Origins {
         row.getString("name"),
         row.getString("code"),
         Standing.valueOf(row.getString("state")),
-        undecided ? null : Instant.EPOCH.plus(decided, ChronoUnit.MICROS),
+        undecided ? null : Row.instant(decided),
         last == null ? null : LocalDate.parse(last),
         holds);
   }

@@ -3,6 +3,7 @@ package kerfwright.app.storage.stock;
 import java.time.LocalDate;
 import java.util.List;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.Row;
 import kerfwright.practice.restock.PurchaseRequest;
 import kerfwright.practice.restock.PurchaseRequests;
 import org.jdbi.v3.core.Jdbi;
@@ -32,16 +33,12 @@ public final class StoredPurchaseRequests implements PurchaseRequests {
 
   @Override
   public void keep(PurchaseRequest request) {
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate(
-                    "INSERT INTO order_wish (type, day, pieces) VALUES (:type, :day, :pieces)"
-                        + " ON CONFLICT (type, day) DO UPDATE SET pieces = excluded.pieces")
-                .bind("type", request.type())
-                .bind("day", request.day().toString())
-                .bind("pieces", request.pieces())
-                .execute());
+    Row wish =
+        new Row("order_wish")
+            .with("type", request.type())
+            .with("day", request.day().toString())
+            .with("pieces", request.pieces());
+    jdbi.useHandle(handle -> wish.addOrSet(handle, "type, day", "pieces"));
   }
 
   @Override

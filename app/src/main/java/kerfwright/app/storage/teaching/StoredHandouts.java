@@ -1,13 +1,11 @@
 package kerfwright.app.storage.teaching;
 
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
-import kerfwright.app.storage.Sequence;
+import kerfwright.app.storage.Row;
 import kerfwright.practice.handout.Handout;
 import kerfwright.practice.handout.Handouts;
 import org.jdbi.v3.core.Jdbi;
@@ -27,22 +25,14 @@ public final class StoredHandouts implements Handouts {
   @Override
   public boolean keep(Handout one) {
     return jdbi.withHandle(
-        handle ->
-            handle
-                    .createUpdate(
-                        "INSERT INTO handout (id, version, at_micros, subject, title, words, sequence)"
-                            + " VALUES (:id, :version, :at, :subject, :title, :words, "
-                            + Sequence.next("handout")
-                            + ")"
-                            + " ON CONFLICT (id, version) DO NOTHING")
-                    .bind("id", one.id().toString())
-                    .bind("version", one.version())
-                    .bind("at", ChronoUnit.MICROS.between(Instant.EPOCH, one.at()))
-                    .bind("subject", one.subject())
-                    .bind("title", one.title())
-                    .bind("words", one.words())
-                    .execute()
-                == 1);
+        new Row("handout")
+                .with("id", one.id())
+                .with("version", one.version())
+                .with("at_micros", one.at())
+                .with("subject", one.subject())
+                .with("title", one.title())
+                .with("words", one.words())
+            ::addNumbered);
   }
 
   @Override
@@ -66,7 +56,7 @@ public final class StoredHandouts implements Handouts {
                         new Handout(
                             UUID.fromString(row.getString("id")),
                             row.getInt("version"),
-                            Instant.EPOCH.plus(row.getLong("at_micros"), ChronoUnit.MICROS),
+                            Row.instant(row.getLong("at_micros")),
                             row.getString("subject"),
                             row.getString("title"),
                             row.getString("words")))

@@ -6,15 +6,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
-import kerfwright.app.storage.Sequence;
+import kerfwright.app.storage.Row;
 import kerfwright.practice.teaching.Given;
 import kerfwright.practice.teaching.Lessons;
 import kerfwright.practice.teaching.Level;
@@ -99,15 +97,11 @@ public final class StoredLessons implements Lessons {
     set.topics().forEach(topic -> json.withArray("/topics").add(topic.name()));
     set.own().forEach(one -> json.withArray("/own").add(json(one)));
     jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate(
-                    "INSERT INTO teaching_set (id, at_micros, document) VALUES (:id, :at,"
-                        + " :document)")
-                .bind("id", set.id().toString())
-                .bind("at", micros(set.at()))
-                .bind("document", json.toString())
-                .execute());
+        new Row("teaching_set")
+                .with("id", set.id())
+                .with("at_micros", set.at())
+                .with("document", json.toString())
+            ::add);
   }
 
   @Override
@@ -124,25 +118,16 @@ public final class StoredLessons implements Lessons {
   @Override
   public boolean answer(Given given) {
     return jdbi.withHandle(
-            handle ->
-                handle
-                    .createUpdate(
-                        "INSERT INTO teaching_answer (set_id, alias, number, topic, kind,"
-                            + " option_given, was_right, at_micros, sequence) VALUES (:set, :alias, :number,"
-                            + " :topic, :kind, :option, :right, :at, "
-                            + Sequence.next("teaching_answer")
-                            + ")"
-                            + " ON CONFLICT (set_id, alias, number) DO NOTHING")
-                    .bind("set", given.set().toString())
-                    .bind("alias", given.alias())
-                    .bind("number", given.number())
-                    .bind("topic", given.topic())
-                    .bind("kind", given.kind())
-                    .bind("option", given.option())
-                    .bind("right", given.right() ? 1 : 0)
-                    .bind("at", micros(given.at()))
-                    .execute())
-        == 1;
+        new Row("teaching_answer")
+                .with("set_id", given.set())
+                .with("alias", given.alias())
+                .with("number", given.number())
+                .with("topic", given.topic())
+                .with("kind", given.kind())
+                .with("option_given", given.option())
+                .with("was_right", given.right())
+                .with("at_micros", given.at())
+            ::addNumbered);
   }
 
   @Override
@@ -213,7 +198,7 @@ public final class StoredLessons implements Lessons {
     json.path("own").forEach(one -> own.add(question(one)));
     return new QuestionSet(
         UUID.fromString(id),
-        at(row),
+        Row.instant(row.getLong("at_micros")),
         json.path("seed").asLong(),
         Identified.of(Level.class, json.path("level").asText()).orElse(Level.MEDIUM),
         topics,
@@ -230,7 +215,7 @@ public final class StoredLessons implements Lessons {
         row.getString("kind"),
         row.getInt("option_given"),
         row.getInt("was_right") == 1,
-        at(row));
+        Row.instant(row.getLong("at_micros")));
   }
 
   private static JsonNode tree(String document) {
@@ -239,13 +224,5 @@ public final class StoredLessons implements Lessons {
     } catch (JsonProcessingException broken) {
       throw new IllegalStateException("What is kept of a lesson cannot be read", broken);
     }
-  }
-
-  private static Instant at(ResultSet row) throws SQLException {
-    return Instant.EPOCH.plus(row.getLong("at_micros"), ChronoUnit.MICROS);
-  }
-
-  private static long micros(Instant at) {
-    return ChronoUnit.MICROS.between(Instant.EPOCH, at);
   }
 }
