@@ -119,7 +119,7 @@ class RestockingTest {
   /** A piece that came into the drawer that many days ago. */
   private StockItem piece(String label, String kind, String price, int daysAgo) {
     StockItem item =
-        StockItem.fresh(new UUID(1, made++), label, DrawerFields.of(Map.of("kind", kind)))
+        StockItem.fresh(new UUID(1, made++), label, new DrawerFields(Map.of("kind", kind)))
             .next(draft -> draft.price = price == null ? null : new BigDecimal(price));
     line(What.ADDED, null, item, daysAgo, null);
     return item;
