@@ -3,7 +3,6 @@ package kerfwright.app;
 import java.util.List;
 import kerfwright.app.casefile.CaseCatalogue;
 import kerfwright.app.casefile.CaseFile;
-import kerfwright.app.casefile.PackagedCatalogue;
 import kerfwright.app.casefile.UsualStackFindings;
 import kerfwright.app.cli.ServeOptions;
 import kerfwright.app.cli.Terminal;
@@ -43,7 +42,7 @@ public record Wiring(
 
   /** The parts as they ship. */
   public static Wiring production() {
-    CaseCatalogue cases = new PackagedCatalogue();
+    CaseCatalogue cases = new CaseCatalogue();
     InstrumentLookup instruments = new PackagedInstruments();
     return new Wiring(
         cases,

@@ -23,9 +23,4 @@ public record Provenance(
   public Provenance with(Basis other) {
     return new Provenance(sources, locator, other, confidence, note);
   }
-
-  /** Short words for people, e.g. "from memory, confidence low". */
-  public String inWords() {
-    return basis.label() + ", confidence " + confidence.label();
-  }
 }

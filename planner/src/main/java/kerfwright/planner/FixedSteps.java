@@ -32,9 +32,4 @@ public record FixedSteps(List<Taken> taken, Set<String> out) {
   Optional<Taken> at(int index) {
     return index < taken.size() ? Optional.of(taken.get(index)) : Optional.empty();
   }
-
-  /** Steps fixed from an index on. */
-  List<Taken> from(int index) {
-    return taken.subList(Math.min(index, taken.size()), taken.size());
-  }
 }

@@ -290,6 +290,7 @@ public final class Planner {
         pulp,
         RootOfPlan.of(cutCase, laying.works(), sequence).orElse(null),
         ChairTimes.of(sampled, steps, cues),
+        List.of(),
         runnersUp,
         findings,
         CaseCautions.of(cutCase, steps));
@@ -314,6 +315,7 @@ public final class Planner {
         null,
         null,
         CutPlan.PlanTimes.NONE,
+        List.of(),
         List.of(),
         findings,
         CaseCautions.of(cutCase, List.of()));

@@ -1,7 +1,6 @@
 package kerfwright.app.casefile;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import kerfwright.app.input.BadInput;
@@ -28,7 +27,6 @@ import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
 import kerfwright.planner.casework.UsualValues;
 import kerfwright.quantity.FlowRate;
-import kerfwright.quantity.Identified;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
@@ -99,7 +97,7 @@ public final class CaseReader {
     String reference = reference(fields);
     Procedure procedure = procedure(fields);
     Tooth tooth = new ToothField(catalogue).read(fields, faults);
-    PulpState pulp = pulp(fields);
+    PulpState pulp = fields.oneOf("pulp", "pulp-state", PulpState.class, false);
     Known known = KnownField.read(fields, Known.FILM);
     String restoration = restoration(fields);
     String intended = fields.oneOf("intended", "intended-restoration", catalogue.intended(), false);
@@ -210,16 +208,8 @@ public final class CaseReader {
     return id == null ? null : new Procedure(id);
   }
 
-  private static @Nullable PulpState pulp(Fields fields) {
-    List<String> ids = Arrays.stream(PulpState.values()).map(PulpState::id).toList();
-    String id = fields.oneOf("pulp", "pulp-state", ids, false);
-    return Identified.of(PulpState.class, id).orElse(null);
-  }
-
   private @Nullable String restoration(Fields fields) {
-    List<String> ids =
-        catalogue.restorations().stream().map(CaseCatalogue.Restoration::id).toList();
-    return fields.oneOf("restoration", "restoration", ids, false);
+    return fields.oneOf("restoration", "restoration", catalogue.restorations(), false);
   }
 
   private static @Nullable Length goal(Fields fields) {

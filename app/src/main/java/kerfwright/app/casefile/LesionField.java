@@ -1,6 +1,5 @@
 package kerfwright.app.casefile;
 
-import java.util.Locale;
 import kerfwright.app.input.Fields;
 import kerfwright.planner.casework.Lesion;
 import kerfwright.quantity.Message;
@@ -15,19 +14,12 @@ final class LesionField {
     if (lesion == null) {
       return null;
     }
-    String depth = lesion.oneOf("depth", "depth-of-decay", Lesion.Depth.ids(), true);
-    String activity = lesion.oneOf("activity", "activity", Lesion.Activity.ids(), false);
-    String texture = lesion.oneOf("texture", "texture", Lesion.Texture.ids(), false);
+    Lesion.Depth depth = lesion.oneOf("depth", "depth-of-decay", Lesion.Depth.class, true);
+    Lesion.Activity activity = lesion.oneOf("activity", "activity", Lesion.Activity.class, false);
+    Lesion.Texture texture = lesion.oneOf("texture", "texture", Lesion.Texture.class, false);
     lesion.rejectUnknown();
     return depth == null
         ? null
-        : new Lesion(
-            Lesion.Depth.valueOf(upper(depth)),
-            activity == null ? Lesion.Activity.ACTIVE : Lesion.Activity.valueOf(upper(activity)),
-            texture == null ? null : Lesion.Texture.valueOf(upper(texture)));
-  }
-
-  private static String upper(String id) {
-    return id.toUpperCase(Locale.ROOT);
+        : new Lesion(depth, activity == null ? Lesion.Activity.ACTIVE : activity, texture);
   }
 }

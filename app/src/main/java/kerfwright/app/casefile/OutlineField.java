@@ -1,8 +1,6 @@
 package kerfwright.app.casefile;
 
 import java.math.BigDecimal;
-import java.util.Arrays;
-import java.util.List;
 import kerfwright.app.input.Bounds;
 import kerfwright.app.input.Fields;
 import kerfwright.planner.casework.Outline;
@@ -21,14 +19,13 @@ final class OutlineField {
     if (outline == null) {
       return null;
     }
-    List<String> ids = Arrays.stream(Outline.Shape.values()).map(Outline.Shape::id).toList();
-    String id = outline.oneOf("shape", "shape", ids, true);
-    boolean circle = Outline.Shape.CIRCLE.id().equals(id);
+    Outline.Shape shape = outline.oneOf("shape", "shape", Outline.Shape.class, true);
+    boolean circle = shape == Outline.Shape.CIRCLE;
     boolean byDiameter = circle && outline.optional("diameter_mm") != null;
     Double length = outline.number(byDiameter ? "diameter_mm" : "length_mm", SIDE, true);
     Double width = byDiameter ? length : outline.number("width_mm", SIDE, true);
     outline.rejectUnknown();
-    if (id == null || length == null || width == null) {
+    if (shape == null || length == null || width == null) {
       return null;
     }
     if (circle && !length.equals(width)) {
@@ -41,11 +38,6 @@ final class OutlineField {
           Message.of("fault.shorter", BigDecimal.valueOf(width), BigDecimal.valueOf(length)));
       return null;
     }
-    for (Outline.Shape shape : Outline.Shape.values()) {
-      if (shape.id().equals(id)) {
-        return new Outline(shape, Length.ofMillimetres(length), Length.ofMillimetres(width));
-      }
-    }
-    return null;
+    return new Outline(shape, Length.ofMillimetres(length), Length.ofMillimetres(width));
   }
 }

@@ -94,7 +94,7 @@ final class NumberCommand implements Callable<Integer> {
       one.put("meaning", NumberWords.meaning(ENGLISH, explained, group));
       Provenance known = group.provenance();
       one.put("basis", known == null ? null : known.basis().label());
-      one.put("confidence", known == null ? null : known.confidence().label());
+      one.put("confidence", known == null ? null : known.confidence().id());
       ArrayNode sources = one.putArray("sources");
       if (known != null) {
         known.sources().forEach(source -> sources.add(source.key()));

@@ -89,7 +89,7 @@ record UsSizeAnswer(UsSize size, List<IsoCandidate> candidates) {
     json.put("bladesHigh", size.bladesHigh());
     json.put("crossCut", size.crossCut());
     json.put("basis", size.provenance().basis().label());
-    json.put("confidence", size.provenance().confidence().label());
+    json.put("confidence", size.provenance().confidence().id());
     ArrayNode sources = json.putArray("sources");
     size.provenance().sources().forEach(source -> sources.add(source.key()));
     ArrayNode numbers = json.putArray("isoCandidates");
@@ -97,7 +97,7 @@ record UsSizeAnswer(UsSize size, List<IsoCandidate> candidates) {
       ObjectNode one = numbers.addObject();
       one.put("number", candidate.number().encode());
       one.put("basis", candidate.basis().label());
-      one.put("confidence", candidate.confidence().label());
+      one.put("confidence", candidate.confidence().id());
       one.put("reason", candidate.reason());
     }
     return json;

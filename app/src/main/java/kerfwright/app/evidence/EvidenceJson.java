@@ -81,7 +81,7 @@ public final class EvidenceJson {
     Estimate second = c.second();
     one.set("computedSecond", second == null ? null : estimate(second));
     one.put("computedUnit", EvidenceWords.unit(asked).strip());
-    one.put("verdict", c.verdict().label());
+    one.put("verdict", c.verdict().id());
     one.put("met", c.verdict().met());
     one.put("standing", c.standing().id());
     one.set("monteCarloError", JsonText.number(c.monteCarlo()));

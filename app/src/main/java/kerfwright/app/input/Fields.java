@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import kerfwright.catalogue.NearestName;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
@@ -70,6 +71,12 @@ public final class Fields {
     }
     faults.add(node.line(), path(name), Message.of("fault.must-be", expected, node.found()));
     return null;
+  }
+
+  /** One of the constants by its id; null after a fault, or where an optional one is missing. */
+  public <E extends Enum<E> & Identified> @Nullable E oneOf(
+      String name, String what, Class<E> all, boolean required) {
+    return Identified.of(all, oneOf(name, what, Identified.ids(all), required)).orElse(null);
   }
 
   /** One of a closed set of names; null where missing or unknown. */

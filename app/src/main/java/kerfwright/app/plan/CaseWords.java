@@ -2,7 +2,6 @@ package kerfwright.app.plan;
 
 import java.util.stream.Collectors;
 import kerfwright.app.words.Labels;
-import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.casework.Keep;
@@ -21,11 +20,6 @@ public final class CaseWords {
     return cutCase.layers().stream()
         .map(layer -> layer(say, layer))
         .collect(Collectors.joining("; "));
-  }
-
-  /** In English, for what is not a page. */
-  public static String layers(CutCase cutCase) {
-    return layers(Say.in(Language.ENGLISH), cutCase);
   }
 
   public static String layer(Say say, Layer layer) {

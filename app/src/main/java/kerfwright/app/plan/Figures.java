@@ -104,11 +104,6 @@ public final class Figures {
   }
 
   /** In English, for what is not a page. */
-  public static String rpm(double rpm) {
-    return rpm(ENGLISH, rpm);
-  }
-
-  /** In English, for what is not a page. */
   public static String tenth(double mm) {
     return tenth(ENGLISH, mm);
   }

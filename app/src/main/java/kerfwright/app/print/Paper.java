@@ -55,12 +55,10 @@ public final class Paper {
     }
   }
 
-  /** The renderer wants whole pixels for the size of a drawing, and the font by its name. */
-  public static String drawing(String svg) {
-    return drawing(svg, 1);
-  }
-
-  /** The same, smaller or larger. */
+  /**
+   * A drawing, smaller or larger. The renderer wants whole pixels for its size, and the font by its
+   * name.
+   */
   public static String drawing(String svg, double share) {
     Matcher size = SIZE.matcher(svg);
     String sized =

@@ -60,7 +60,7 @@ class CaseFileTest {
       coolant_ml_per_min: 50
       """;
 
-  private final CaseFile file = new CaseFile(new PackagedCatalogue());
+  private final CaseFile file = new CaseFile(new CaseCatalogue());
 
   private CutCase read(String text) throws BadInput {
     return file.yaml(new SourceText("case.yaml", text));
@@ -170,7 +170,7 @@ class CaseFileTest {
     for (Procedure procedure : Procedure.all()) {
       List<String> teeth = UsualStacks.packaged().procedure(procedure.id()).teeth();
       for (int fdi : new int[] {11, 13, 14, 16, 31, 33, 35, 37}) {
-        if (teeth.isEmpty() || teeth.contains(new Tooth(fdi).toothClass().label())) {
+        if (teeth.isEmpty() || teeth.contains(new Tooth(fdi).toothClass().id())) {
           CutCase read = read("procedure: " + procedure.id() + "\ntooth: " + fdi + "\n");
           assertTrue(read.filled("outline").isPresent(), procedure.id());
           assertEquals(read, read("procedure: " + procedure.id() + "\ntooth: " + fdi + "\n"));

@@ -24,7 +24,7 @@ class ContradictionTest {
   private static final String GOLD =
       "[{material: gold-alloy, thickness_mm: 1.0}, {material: dentine, thickness_mm: 3.0}]";
 
-  private final CaseFile file = new CaseFile(new PackagedCatalogue());
+  private final CaseFile file = new CaseFile(new CaseCatalogue());
 
   private CutCase read(String fields) throws BadInput {
     String text =

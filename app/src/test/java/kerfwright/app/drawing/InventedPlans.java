@@ -212,6 +212,7 @@ final class InventedPlans {
         null,
         CutPlan.PlanTimes.NONE,
         List.of(),
+        List.of(),
         List.of(Finding.refuse("nothing-allowed", Message.of("finding.nothing-to-cut"))),
         List.of());
   }
@@ -284,6 +285,7 @@ final class InventedPlans {
         pulp,
         null,
         CutPlan.PlanTimes.NONE,
+        List.of(),
         List.of(),
         List.of(),
         List.of());

@@ -87,6 +87,7 @@ public final class APlan {
             new Estimate(40, 100.5, 200),
             new Estimate(62, 131.5, 240),
             new Estimate(100, 200, 400)),
+        List.of(),
         List.of(
             new RunnerUp(
                 1,
@@ -116,6 +117,7 @@ public final class APlan {
         null,
         null,
         CutPlan.PlanTimes.NONE,
+        List.of(),
         List.of(),
         List.of(Finding.refuse("nothing-fits", Message.of("finding.nothing-to-cut"), PRACTICE)),
         List.of(Finding.note("caution-c01", Message.of("caution.c01"), PRACTICE)));

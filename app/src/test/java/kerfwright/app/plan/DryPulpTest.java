@@ -31,6 +31,7 @@ class DryPulpTest {
         plan.pulp(),
         null,
         plan.times(),
+        plan.branches(),
         plan.runnersUp(),
         java.util.List.of(),
         plan.cautions());

@@ -6,7 +6,6 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import java.util.Arrays;
 import java.util.stream.Stream;
-import kerfwright.app.casefile.PackagedCatalogue;
 import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.Grits;
@@ -15,6 +14,7 @@ import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.instrument.ShapeFamily;
 import kerfwright.catalogue.instrument.Shapes;
 import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.stack.UsualStacks;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
@@ -33,9 +33,8 @@ class LabelsTest {
     return Stream.of(
             Materials.packaged().all().stream()
                 .map(one -> arguments(Labels.material(ENGLISH, one), one.label())),
-            new PackagedCatalogue()
-                .restorations().stream()
-                    .map(one -> arguments(Labels.restoration(ENGLISH, one.id()), one.label())),
+            UsualStacks.packaged().restorations().entrySet().stream()
+                .map(one -> arguments(Labels.restoration(ENGLISH, one.getKey()), one.getValue())),
             Arrays.stream(InstrumentKind.values())
                 .map(one -> arguments(Labels.kind(ENGLISH, one), one.label())),
             Shapes.all().stream().map(one -> arguments(Labels.shape(ENGLISH, one), one.name())),

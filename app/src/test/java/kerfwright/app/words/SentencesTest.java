@@ -70,7 +70,6 @@ class SentencesTest {
               Map.entry("catalogue/material/Property", "label in JSON; people read reference."),
               Map.entry("catalogue/number/NumberExplanation", "held to published vectors"),
               Map.entry("catalogue/number/NumberGroup", "held to published vectors"),
-              Map.entry("catalogue/number/NumberEncoder", "remark of a source, marked as English"),
               Map.entry("catalogue/number/UsSizes", "remark of a source, marked as English"),
               Map.entry("catalogue/stack/DepthOfDecay", "how a thickness was reckoned, in JSON"),
               Map.entry("catalogue/stack/UsualStacks", "how a thickness was reckoned, in JSON"),

@@ -19,11 +19,6 @@ import kerfwright.quantity.SourceKey;
  */
 public record Caution(
     String id, Set<CautionCondition> when, String text, List<SourceKey> sources, Basis basis) {
-  public Caution {
-    when = Set.copyOf(when);
-    sources = List.copyOf(sources);
-  }
-
   /** The caution as a note with code caution-c01 and so on. */
   public Finding finding() {
     String small = id.toLowerCase(Locale.ROOT);

@@ -25,12 +25,6 @@ public record Claim(
     List<SourceKey> sources,
     Basis basis,
     String note) {
-  public Claim {
-    supporting = List.copyOf(supporting);
-    opposing = List.copyOf(opposing);
-    sources = List.copyOf(sources);
-  }
-
   /** How far the tests carry it; it follows from the findings alone. */
   public enum Standing implements Identified {
     TESTS_AGREE,

@@ -1,73 +1,70 @@
 package kerfwright.catalogue.data;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.function.Function;
+import java.util.Locale;
+import java.util.Optional;
 import kerfwright.catalogue.Confidence;
 import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.Provenance;
 import kerfwright.catalogue.source.Sources;
 import kerfwright.catalogue.table.Row;
 import kerfwright.quantity.Basis;
+import kerfwright.quantity.Identified;
+import kerfwright.quantity.Length;
 import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
 
-/** One row being read: a cell that does not fit is noted as a fault and reading goes on. */
-public final class DataRow {
-  private final Row row;
-  private final Sources register;
-
-  DataRow(Row row, Sources register) {
-    this.row = row;
-    this.register = register;
+/**
+ * One row being read, with its standing: a cell that does not fit is noted as a fault and reading
+ * goes on with something that stands in for it.
+ */
+public final class DataRow extends Row {
+  DataRow(Row row) {
+    super(row);
   }
 
-  /** The cell, blank as an empty text. */
-  public String text(String column) {
-    return row.text(column);
-  }
-
-  /** The cell, which must not be blank. */
-  public String required(String column) {
-    return row.required(column);
-  }
-
-  /** A number above zero, or nothing where the cell is blank. */
-  public OptionalDouble number(String column) {
-    Double value = row.number(column);
-    if (value == null) {
-      return OptionalDouble.empty();
+  /** A number above zero, or null where the cell is blank. */
+  public @Nullable Double positive(String column) {
+    Double value = number(column);
+    if (value != null && value <= 0) {
+      expected(column, "a number above zero");
+      return null;
     }
-    if (value > 0) {
-      return OptionalDouble.of(value);
-    }
-    expected(column, "a number above zero");
-    return OptionalDouble.empty();
+    return value;
+  }
+
+  public double positive(String column, double ifBlank) {
+    Double value = positive(column);
+    return value == null ? ifBlank : value;
   }
 
   /** A number above zero that must be there; 1 stands in for a faulty one. */
-  public double requiredNumber(String column) {
-    row.required(column);
-    return number(column).orElse(1);
+  public double requiredPositive(String column) {
+    required(column);
+    return positive(column, 1);
   }
 
-  /** A whole number above zero, or nothing where the cell is blank. */
-  public OptionalInt whole(String column) {
-    OptionalDouble number = number(column);
-    if (number.isEmpty()) {
-      return OptionalInt.empty();
+  /** A length above zero, or null where the cell is blank. */
+  public @Nullable Length millimetres(String column) {
+    Double value = positive(column);
+    return value == null ? null : Length.ofMillimetres(value);
+  }
+
+  /** A whole number above zero, or null where the cell is blank. */
+  public @Nullable Integer whole(String column) {
+    Double number = positive(column);
+    if (number == null) {
+      return null;
     }
-    if (number.getAsDouble() != Math.rint(number.getAsDouble())) {
+    if (number != Math.rint(number)) {
       expected(column, "a whole number");
     }
-    return OptionalInt.of((int) number.getAsDouble());
+    return number.intValue();
   }
 
-  /** Parts of the cell between semicolons. */
-  public List<String> list(String column) {
-    return row.list(column);
+  public int whole(String column, int ifBlank) {
+    Integer value = whole(column);
+    return value == null ? ifBlank : value;
   }
 
   /** Three digits. */
@@ -86,50 +83,88 @@ public final class DataRow {
     return text(column).equals("yes");
   }
 
-  /** One of the constants, by the word the files use for it; blank gives null. */
-  public <E extends Enum<E>> @Nullable E oneOf(
-      String column, E[] constants, Function<E, String> word) {
+  /** One of the constants by its id; blank gives null. */
+  public <E extends Enum<E> & Identified> @Nullable E oneOf(String column, Class<E> all) {
     String text = text(column);
-    if (text.isEmpty()) {
-      return null;
-    }
-    for (E constant : constants) {
-      if (word.apply(constant).equals(text)) {
-        return constant;
-      }
-    }
-    List<String> words = Arrays.stream(constants).map(word).toList();
-    expected(column, "one of " + String.join(", ", words) + "; " + NearestName.hint(text, words));
-    return null;
+    return text.isEmpty() ? null : known(column, text, all).orElse(null);
   }
 
   /** One of the constants, which must be there; the first stands in for a faulty cell. */
-  public <E extends Enum<E>> E requiredOneOf(
-      String column, E[] constants, Function<E, String> word) {
-    row.required(column);
-    E constant = oneOf(column, constants, word);
-    return constant == null ? constants[0] : constant;
+  public <E extends Enum<E> & Identified> E requiredOneOf(String column, Class<E> all) {
+    required(column);
+    E constant = oneOf(column, all);
+    return constant == null ? all.getEnumConstants()[0] : constant;
   }
 
-  /** A standing in its own column; blank gives null. */
-  public @Nullable Basis basis(String column) {
-    return oneOf(column, Basis.values(), basis -> basis.id());
+  /** Constants by their ids, between semicolons. */
+  public <E extends Enum<E> & Identified> List<E> each(String column, Class<E> all) {
+    return list(column).stream().flatMap(word -> known(column, word, all).stream()).toList();
+  }
+
+  private <E extends Enum<E> & Identified> Optional<E> known(
+      String column, String word, Class<E> all) {
+    Optional<E> constant = Identified.of(all, word.toLowerCase(Locale.ROOT));
+    if (constant.isEmpty()) {
+      List<String> words = Identified.ids(all);
+      fault(
+          column,
+          "'"
+              + word
+              + "' must be one of "
+              + String.join(", ", words)
+              + "; "
+              + NearestName.hint(word, words));
+    }
+    return constant;
+  }
+
+  /** Words between semicolons, each of which must be known. */
+  public List<String> words(String column, java.util.Collection<String> known, String what) {
+    List<String> words = list(column);
+    for (String word : words) {
+      if (!known.contains(word)) {
+        fault(column, "'" + word + "' " + what);
+      }
+    }
+    return words;
+  }
+
+  /** The sources in a column, each of which must stand in the register. */
+  public List<SourceKey> keys(String column) {
+    return Sources.packaged().keys(this, column);
+  }
+
+  /** The sources of the row, at least one. */
+  public List<SourceKey> sources() {
+    List<SourceKey> keys = keys("source");
+    if (keys.isEmpty()) {
+      fault("source", "must name a source");
+    }
+    return keys;
+  }
+
+  /** The sources of a row of that standing; only what this project has set may have none. */
+  public List<SourceKey> sources(Basis basis) {
+    List<SourceKey> keys = keys("source");
+    if (keys.isEmpty() && basis != Basis.PROJECT_SETTING) {
+      fault("source", "must name a source, or the basis must be project-setting");
+    }
+    return keys;
   }
 
   /** The five standing columns; basis, confidence and at least one source are required. */
   public Provenance provenance() {
-    List<SourceKey> sources = register.keys(row, "sources");
-    row.required("sources");
+    required("sources");
     return new Provenance(
-        sources,
+        keys("sources"),
         text("locator"),
-        row.basis(),
-        requiredOneOf("confidence", Confidence.values(), Confidence::label),
+        basis(),
+        requiredOneOf("confidence", Confidence.class),
         text("note"));
   }
 
   /** Notes that a cell holds something else than expected. */
   public void expected(String column, String expected) {
-    row.fault(column, "'" + text(column) + "' must be " + expected);
+    fault(column, "'" + text(column) + "' must be " + expected);
   }
 }

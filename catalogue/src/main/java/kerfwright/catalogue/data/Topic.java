@@ -6,99 +6,75 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
-import kerfwright.catalogue.source.Sources;
-import kerfwright.catalogue.table.BadDataException;
-import kerfwright.catalogue.table.DataFault;
 import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.table.Row;
 import kerfwright.catalogue.table.Table;
 
 /**
- * The rows of one packaged {@code values.csv} and every fault found while reading it.
- *
- * @param file path of the file within the catalogue
- * @param readable the rows that could be read
- * @param faults what is wrong; empty in a sound file
+ * Reads tables row by row. A row becomes a value, or null where it cannot; one with a fault is left
+ * out. Ids must be unique.
  */
-public record Topic<T>(String file, List<T> readable, List<DataFault> faults) {
-  /** Columns every file carries after its own. */
-  public static final List<String> STANDING =
-      List.of("sources", "locator", "basis", "confidence", "note");
-
-  public Topic {
-    readable = List.copyOf(readable);
-    faults = List.copyOf(faults);
-  }
-
-  /** All rows, or one exception with all faults. */
-  public List<T> rows() {
-    if (!faults.isEmpty()) {
-      throw new BadDataException(faults);
-    }
-    return readable;
-  }
+public final class Topic {
+  private Topic() {}
 
   /**
-   * Reads {@code <topic>/values.csv}; its header must be {@code id}, the given columns, then {@link
-   * #STANDING}, and its source keys must stand in the register.
+   * The rows of a packaged table.
+   *
+   * @throws kerfwright.catalogue.table.BadDataException with every fault in it
    */
-  public static <T> Topic<T> read(String topic, List<String> own, Function<DataRow, T> toValue) {
-    return readFile(topic + "/values.csv", own, toValue);
+  public static <T> List<T> read(String file, Function<DataRow, T> toValue) {
+    return sound(faults -> read(file, faults, toValue));
   }
 
-  /** The same of any packaged file, e.g. {@code operation/variants.csv}. */
-  public static <T> Topic<T> readFile(String file, List<String> own, Function<DataRow, T> toValue) {
+  /** What is read of several packaged tables; throws with the faults of all of them. */
+  public static <T> T sound(Function<Faults, T> reader) {
     Faults faults = new Faults();
-    return of(file, Table.read(file, header(own), faults), faults, toValue);
+    T read = reader.apply(faults);
+    faults.throwIfAny();
+    return read;
   }
 
-  /** The same of a file outside the program; one that cannot be read is a fault. */
-  public static <T> Topic<T> readFile(Path file, List<String> own, Function<DataRow, T> toValue) {
+  /** The sound rows of a packaged table. */
+  public static <T> List<T> read(String file, Faults faults, Function<DataRow, T> toValue) {
+    return values(Table.read(file, faults), toValue);
+  }
+
+  /** The same of a file outside the program, whose header is that of a packaged one. */
+  public static <T> List<T> read(
+      Path file, String packaged, Faults faults, Function<DataRow, T> toValue) {
     try (Reader text = Files.newBufferedReader(file)) {
-      return parse(file.toString(), text, own, toValue);
+      return values(Table.parse(file.toString(), text, Table.header(packaged), faults), toValue);
     } catch (IOException unreadable) {
-      String expected = "the file cannot be read";
-      return new Topic<>(
-          file.toString(), List.of(), List.of(new DataFault(file.toString(), 0, "-", expected)));
+      faults.add(file.toString(), 0, "-", "the file cannot be read");
+      return List.of();
     }
   }
 
-  static <T> Topic<T> parse(
-      String file, Reader text, List<String> own, Function<DataRow, T> toValue) {
-    Faults faults = new Faults();
-    return of(file, Table.parse(file, text, header(own), faults), faults, toValue);
+  /** Values by their id, in their order. */
+  public static <T> Map<String, T> byId(List<T> values, Function<T, String> id) {
+    Map<String, T> byId = new LinkedHashMap<>();
+    values.forEach(value -> byId.put(id.apply(value), value));
+    return byId;
   }
 
-  private static <T> Topic<T> of(
-      String file, List<Row> rows, Faults faults, Function<DataRow, T> toValue) {
+  /** The values of rows. */
+  public static <T> List<T> values(List<Row> rows, Function<DataRow, T> toValue) {
     List<T> values = new ArrayList<>();
     Set<String> ids = new HashSet<>();
     for (Row row : rows) {
-      row.uniqueId("id", ids);
-      T value = toValue.apply(new DataRow(row, Register.SOURCES));
-      if (row.sound()) {
+      if (row.header().contains("id")) {
+        row.uniqueId("id", ids);
+      }
+      T value = toValue.apply(new DataRow(row));
+      if (value != null && row.sound()) {
         values.add(value);
       }
     }
-    List<DataFault> all = new ArrayList<>(Register.FAULTS.found());
-    all.addAll(faults.found());
-    return new Topic<>(file, values, all);
-  }
-
-  /** The register of sources, read once for all topics; its faults are faults of each. */
-  private static final class Register {
-    static final Faults FAULTS = new Faults();
-    static final Sources SOURCES = Sources.load(FAULTS);
-  }
-
-  private static List<String> header(List<String> own) {
-    List<String> header = new ArrayList<>();
-    header.add("id");
-    header.addAll(own);
-    header.addAll(STANDING);
-    return header;
+    return List.copyOf(values);
   }
 }

@@ -2,12 +2,11 @@ package kerfwright.catalogue.evidence;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import kerfwright.catalogue.data.DataRow;
+import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.table.Faults;
-import kerfwright.catalogue.table.Row;
-import kerfwright.catalogue.table.Table;
 
 /**
  * Lists of cases that counts go by.
@@ -16,46 +15,29 @@ import kerfwright.catalogue.table.Table;
  * @param byConstruction cases that cannot fail, whatever the constants are, each with the reason
  */
 public record CaseLists(Set<String> frozen, Map<String, String> byConstruction) {
-  private static final List<String> FROZEN =
-      List.of("id", "about", "role", "comparison", "tolerance", "low", "typical", "high", "met");
-  private static final List<String> REASONS = List.of("case", "reason");
+  private static final CaseLists PACKAGED = Topic.sound(CaseLists::read);
 
   /** The lists packaged with the catalogue. */
   public static CaseLists packaged() {
-    return Packaged.LISTS;
+    return PACKAGED;
   }
 
-  /** Reads the packaged lists. */
-  public static CaseLists load(EvidenceCases cases, Faults faults) {
-    Set<String> ids = new LinkedHashSet<>();
-    cases.all().forEach(c -> ids.add(c.id()));
-    Set<String> frozen = new LinkedHashSet<>();
-    Set<String> seen = new LinkedHashSet<>();
-    for (Row row : Table.read("evidence/frozen-87.csv", FROZEN, faults)) {
-      frozen.add(known(row, row.uniqueId("id", seen), "id", ids));
-    }
+  private static CaseLists read(Faults faults) {
+    Set<String> frozen =
+        new LinkedHashSet<>(Topic.read("evidence/frozen-87.csv", faults, row -> known(row, "id")));
     Map<String, String> reasons = new LinkedHashMap<>();
-    for (Row row : Table.read("evidence/by-construction.csv", REASONS, faults)) {
-      reasons.put(known(row, row.required("case"), "case", ids), row.required("reason"));
-    }
+    Topic.read(
+        "evidence/by-construction.csv",
+        faults,
+        row -> reasons.put(known(row, "case"), row.required("reason")));
     return new CaseLists(frozen, reasons);
   }
 
-  private static String known(Row row, String id, String column, Set<String> ids) {
-    if (!ids.contains(id)) {
+  private static String known(DataRow row, String column) {
+    String id = row.required(column);
+    if (EvidenceCases.packaged().all().stream().noneMatch(one -> one.id().equals(id))) {
       row.fault(column, "'" + id + "' is no case");
     }
     return id;
-  }
-
-  private static final class Packaged {
-    static final CaseLists LISTS = read();
-
-    private static CaseLists read() {
-      Faults faults = new Faults();
-      CaseLists lists = load(EvidenceCases.packaged(), faults);
-      faults.throwIfAny();
-      return lists;
-    }
   }
 }

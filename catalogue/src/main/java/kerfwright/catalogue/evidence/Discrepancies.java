@@ -6,8 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import kerfwright.catalogue.data.DataRow;
+import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.table.Faults;
-import kerfwright.catalogue.table.Row;
 import kerfwright.catalogue.table.Table;
 
 /**
@@ -18,8 +19,7 @@ public record Discrepancies(Map<Family, Discrepancy> byFamily) {
   /** Where it stands among the packaged tables. */
   public static final String FILE = "evidence/discrepancy.csv";
 
-  private static final List<String> HEADER =
-      List.of("family", "between", "freedom", "within", "studies", "figures");
+  private static final Discrepancies PACKAGED = Topic.sound(Discrepancies::read);
 
   public Discrepancies {
     byFamily = Map.copyOf(byFamily);
@@ -27,42 +27,38 @@ public record Discrepancies(Map<Family, Discrepancy> byFamily) {
 
   /** The table packaged with the catalogue. */
   public static Discrepancies packaged() {
-    return Packaged.DISCREPANCIES;
+    return PACKAGED;
   }
 
-  /** Reads the packaged table. */
-  public static Discrepancies load(Faults faults) {
+  private static Discrepancies read(Faults faults) {
     Map<Family, Discrepancy> read = new EnumMap<>(Family.class);
-    for (Row row : Table.read(FILE, HEADER, faults)) {
-      String id = row.oneOf("family", Family.IDS);
-      Double between = row.number("between");
-      Double freedom = row.number("freedom");
-      Double within = row.number("within");
-      Double studies = row.number("studies");
-      Double figures = row.number("figures");
-      if (between == null || freedom == null || within == null || studies == null) {
-        row.fault("between", "between, freedom, within and studies must all be given");
-      } else if (between <= 0 || within <= 0 || freedom < 1) {
-        row.fault("between", "spreads must be above zero, degrees of freedom at least one");
-      } else if (row.sound()) {
-        Family family = Family.values()[Family.IDS.indexOf(id)];
-        read.put(
-            family,
-            new Discrepancy(
-                family,
-                between,
-                freedom,
-                within,
-                studies.intValue(),
-                Objects.requireNonNullElse(figures, 0.0).intValue()));
-      }
-    }
+    Topic.read(FILE, faults, Discrepancies::discrepancy)
+        .forEach(one -> read.put(one.family(), one));
     for (Family family : Family.values()) {
       if (!read.containsKey(family)) {
         faults.add(FILE, 0, "family", "'" + family.id() + "' is missing");
       }
     }
     return new Discrepancies(read);
+  }
+
+  private static Discrepancy discrepancy(DataRow row) {
+    double freedom = row.requiredPositive("freedom");
+    if (freedom < 1) {
+      row.expected("freedom", "at least one");
+    }
+    return new Discrepancy(
+        row.requiredOneOf("family", Family.class),
+        row.requiredPositive("between"),
+        Math.max(1, freedom),
+        row.requiredPositive("within"),
+        count(row, "studies"),
+        count(row, "figures"));
+  }
+
+  private static int count(DataRow row, String column) {
+    row.required(column);
+    return Objects.requireNonNullElse(row.number(column), 0.0).intValue();
   }
 
   public Discrepancy of(Family family) {
@@ -84,17 +80,6 @@ public record Discrepancies(Map<Family, Discrepancy> byFamily) {
                     d.within(),
                     d.studies(),
                     d.figures()))
-        .collect(Collectors.joining("", String.join(",", HEADER) + "\n", ""));
-  }
-
-  private static final class Packaged {
-    static final Discrepancies DISCREPANCIES = read();
-
-    private static Discrepancies read() {
-      Faults faults = new Faults();
-      Discrepancies discrepancies = load(faults);
-      faults.throwIfAny();
-      return discrepancies;
-    }
+        .collect(Collectors.joining("", String.join(",", Table.header(FILE)) + "\n", ""));
   }
 }

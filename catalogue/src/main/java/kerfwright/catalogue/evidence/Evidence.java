@@ -1,42 +1,15 @@
 package kerfwright.catalogue.evidence;
 
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import kerfwright.catalogue.source.Sources;
-import kerfwright.catalogue.table.Faults;
-import kerfwright.catalogue.table.Numbers;
-import kerfwright.catalogue.table.Row;
-import kerfwright.catalogue.table.Table;
-import kerfwright.quantity.Basis;
+import kerfwright.catalogue.data.DataRow;
+import kerfwright.catalogue.data.Topic;
 import kerfwright.quantity.SourceKey;
 
 /** The published findings, by id. */
 public final class Evidence {
-  private static final List<String> HEADER =
-      List.of(
-          "id",
-          "category",
-          "sentence",
-          "instrument",
-          "abrasive_or_blades",
-          "work_material",
-          "quantity",
-          "low",
-          "typical",
-          "high",
-          "unit",
-          "load_n",
-          "speed_rpm",
-          "coolant_ml_per_min",
-          "conditions",
-          "source",
-          "locator",
-          "basis",
-          "note");
   private static final List<String> UNITS =
       List.of(
           "%",
@@ -63,6 +36,9 @@ public final class Evidence {
           "s",
           "um",
           "um^-0.5");
+  private static final Evidence PACKAGED =
+      new Evidence(Topic.byId(Topic.read("evidence/values.csv", Evidence::row), EvidenceRow::id));
+
   private final Map<String, EvidenceRow> byId;
 
   private Evidence(Map<String, EvidenceRow> byId) {
@@ -70,53 +46,39 @@ public final class Evidence {
   }
 
   public static Evidence packaged() {
-    return Packaged.EVIDENCE;
+    return PACKAGED;
   }
 
-  public static Evidence load(Sources sources, Faults faults) {
-    SourceRoles roles = SourceRoles.load(sources, faults);
-    Map<String, EvidenceRow> byId = new LinkedHashMap<>();
-    Set<String> seen = new HashSet<>();
-    for (Row row : Table.read("evidence/values.csv", HEADER, faults)) {
-      String id = row.uniqueId("id", seen);
-      String sentence = row.required("sentence");
-      Numbers numbers = row.numbers();
-      String unit = row.oneOf("unit", UNITS);
-      Basis basis = row.basis();
-      List<SourceKey> keys = sources.keys(row, "source");
-      if (keys.isEmpty()) {
-        row.fault("source", "a published finding must name its source");
-      }
-      EvidenceRow.Role role = roles.ofRow(row, keys);
-      if (row.sound()) {
-        byId.put(
-            id,
-            new EvidenceRow(
-                id,
-                row.text("category"),
-                sentence,
-                row.text("instrument"),
-                row.text("abrasive_or_blades"),
-                row.text("work_material"),
-                row.text("quantity"),
-                numbers,
-                unit,
-                row.text("load_n"),
-                row.text("speed_rpm"),
-                row.text("coolant_ml_per_min"),
-                row.text("conditions"),
-                keys,
-                row.text("locator"),
-                basis,
-                role,
-                row.text("note")));
-      }
-    }
-    return new Evidence(byId);
+  private static EvidenceRow row(DataRow row) {
+    List<SourceKey> keys = row.sources();
+    return new EvidenceRow(
+        row.text("id"),
+        row.text("category"),
+        row.required("sentence"),
+        row.text("instrument"),
+        row.text("abrasive_or_blades"),
+        row.text("work_material"),
+        row.text("quantity"),
+        row.numbers(),
+        row.oneOf("unit", UNITS),
+        row.text("load_n"),
+        row.text("speed_rpm"),
+        row.text("coolant_ml_per_min"),
+        row.text("conditions"),
+        keys,
+        row.text("locator"),
+        row.basis(),
+        SourceRoles.packaged().ofRow(row, keys),
+        row.text("note"));
   }
 
   public List<EvidenceRow> all() {
     return List.copyOf(byId.values());
+  }
+
+  /** Ids of the findings. */
+  public Set<String> ids() {
+    return byId.keySet();
   }
 
   public Optional<EvidenceRow> find(String id) {
@@ -132,16 +94,5 @@ public final class Evidence {
   /** Findings of one topic. */
   public List<EvidenceRow> inCategory(String category) {
     return byId.values().stream().filter(r -> r.category().equals(category)).toList();
-  }
-
-  private static final class Packaged {
-    static final Evidence EVIDENCE = read();
-
-    private static Evidence read() {
-      Faults faults = new Faults();
-      Evidence evidence = load(Sources.packaged(), faults);
-      faults.throwIfAny();
-      return evidence;
-    }
   }
 }

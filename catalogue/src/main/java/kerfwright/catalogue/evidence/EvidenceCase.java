@@ -1,7 +1,5 @@
 package kerfwright.catalogue.evidence;
 
-import java.util.Arrays;
-import java.util.List;
 import kerfwright.catalogue.table.Numbers;
 import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
@@ -33,15 +31,6 @@ public record EvidenceCase(
     String unit,
     String remark,
     String explanation) {
-  /** What a figure is about. */
-  public enum About implements Identified {
-    /** Removal, forces, wear and the surface left. */
-    CUTTING,
-    HEAT;
-
-    static final List<String> IDS = Arrays.stream(values()).map(About::id).toList();
-  }
-
   /** What the models compute. */
   public enum Figure implements Identified {
     REMOVAL,
@@ -58,13 +47,6 @@ public record EvidenceCase(
     SURFACE_RISE,
     MOUTH_HEAT,
     ROOT_RISE;
-
-    public About about() {
-      return switch (this) {
-        case PULP_RISE, SURFACE_RISE, MOUTH_HEAT, ROOT_RISE -> About.HEAT;
-        default -> About.CUTTING;
-      };
-    }
   }
 
   /** How a computed figure is held against a published one. */

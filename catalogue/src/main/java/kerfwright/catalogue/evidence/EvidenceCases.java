@@ -1,41 +1,19 @@
 package kerfwright.catalogue.evidence;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import kerfwright.catalogue.material.Materials;
+import java.util.stream.Collectors;
+import kerfwright.catalogue.data.DataRow;
+import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.table.Numbers;
-import kerfwright.catalogue.table.Row;
-import kerfwright.catalogue.table.Table;
 import org.jspecify.annotations.Nullable;
 
 /** What of the published findings the models are asked to reproduce, and why the rest is not. */
 public final class EvidenceCases {
-  private static final List<String> HEADER =
-      List.of(
-          "id",
-          "row",
-          "figure",
-          "comparison",
-          "statement",
-          "first",
-          "second",
-          "low",
-          "typical",
-          "high",
-          "unit",
-          "remark",
-          "explanation");
-  private static final List<String> REASONS = List.of("row", "reason");
-  private static final List<String> FIGURES =
-      Arrays.stream(EvidenceCase.Figure.values()).map(EvidenceCase.Figure::id).toList();
-  private static final List<String> COMPARISONS =
-      Arrays.stream(EvidenceCase.Comparison.values()).map(EvidenceCase.Comparison::id).toList();
+  private static final EvidenceCases PACKAGED = Topic.sound(EvidenceCases::read);
 
   private final List<EvidenceCase> cases;
   private final Map<String, String> notComputed;
@@ -47,31 +25,28 @@ public final class EvidenceCases {
 
   /** The cases packaged with the catalogue. */
   public static EvidenceCases packaged() {
-    return Packaged.CASES;
+    return PACKAGED;
   }
 
-  public static EvidenceCases load(Evidence evidence, Materials materials, Faults faults) {
-    SetUps setUps = SetUps.load(materials, faults);
-    List<EvidenceCase> cases = new ArrayList<>();
-    Set<String> seen = new HashSet<>();
-    Set<String> used = new HashSet<>();
-    for (Row row : Table.read("evidence/cases.csv", HEADER, faults)) {
-      EvidenceCase one = read(row, row.uniqueId("id", seen), evidence, setUps);
-      if (one != null) {
-        cases.add(one);
-        used.add(one.row().id());
-      }
-    }
+  private static EvidenceCases read(Faults faults) {
+    Evidence evidence = Evidence.packaged();
+    Map<String, SetUp> setUps = SetUps.read(faults);
+    List<EvidenceCase> cases =
+        Topic.read("evidence/cases.csv", faults, row -> read(row, evidence, setUps));
+    Set<String> used = cases.stream().map(one -> one.row().id()).collect(Collectors.toSet());
     Map<String, String> notComputed = new LinkedHashMap<>();
-    for (Row row : Table.read("evidence/not-computed.csv", REASONS, faults)) {
-      String id = row.required("row");
-      if (evidence.find(id).isEmpty()) {
-        row.fault("row", "'" + id + "' is no published finding");
-      } else if (!used.add(id)) {
-        row.fault("row", "'" + id + "' is computed, or stands twice");
-      }
-      notComputed.put(id, row.required("reason"));
-    }
+    Topic.read(
+        "evidence/not-computed.csv",
+        faults,
+        row -> {
+          String id = row.required("row");
+          if (evidence.find(id).isEmpty()) {
+            row.fault("row", "'" + id + "' is no published finding");
+          } else if (!used.add(id)) {
+            row.fault("row", "'" + id + "' is computed, or stands twice");
+          }
+          return notComputed.put(id, row.required("reason"));
+        });
     evidence.all().stream()
         .filter(r -> !used.contains(r.id()))
         .forEach(
@@ -84,49 +59,48 @@ public final class EvidenceCases {
     return new EvidenceCases(cases, notComputed);
   }
 
-  private static @Nullable EvidenceCase read(Row row, String id, Evidence evidence, SetUps setUps) {
+  private static @Nullable EvidenceCase read(
+      DataRow row, Evidence evidence, Map<String, SetUp> setUps) {
     EvidenceRow finding = evidence.find(row.text("row")).orElse(null);
     if (finding == null) {
-      row.fault("row", "'" + row.text("row") + "' is no published finding");
-    }
-    String figure = row.oneOf("figure", FIGURES);
-    String word = row.oneOf("comparison", COMPARISONS);
-    String statement = row.required("statement");
-    SetUp first = setUps.find(row.text("first")).orElse(null);
-    SetUp second = setUps.find(row.text("second")).orElse(null);
-    if (first == null) {
-      row.fault("first", "'" + row.text("first") + "' is no set-up");
-    }
-    Numbers own = row.numbers();
-    if (!row.sound() || finding == null || first == null) {
-      return null;
+      row.expected("row", "a published finding");
     }
     EvidenceCase.Comparison comparison =
-        EvidenceCase.Comparison.values()[COMPARISONS.indexOf(word)];
+        row.requiredOneOf("comparison", EvidenceCase.Comparison.class);
+    SetUp first = setUps.get(row.text("first"));
+    SetUp second = setUps.get(row.text("second"));
+    if (first == null) {
+      row.expected("first", "a set-up");
+    }
     if (comparison.needsTwo() != (second != null)) {
       row.fault("second", "a set-up is needed for ratio, greater, less and same only");
     }
+    Numbers own = row.numbers();
     boolean typed = own.low() != null || own.typical() != null || own.high() != null;
-    if (typed && (row.text("unit").isEmpty() || row.text("remark").isEmpty())) {
+    String unit = row.text("unit");
+    if (typed && (unit.isEmpty() || row.text("remark").isEmpty())) {
       row.fault("unit", "a figure that differs from the finding needs a unit and a remark");
+    }
+    if (finding == null || first == null) {
+      return null;
     }
     EvidenceCase one =
         new EvidenceCase(
-            id,
+            row.text("id"),
             finding,
-            EvidenceCase.Figure.values()[FIGURES.indexOf(figure)],
+            row.requiredOneOf("figure", EvidenceCase.Figure.class),
             comparison,
-            statement,
+            row.required("statement"),
             first,
             second,
             typed ? own : finding.numbers(),
-            row.text("unit").isEmpty() ? finding.unit() : row.text("unit"),
+            unit.isEmpty() ? finding.unit() : unit,
             row.text("remark"),
             row.text("explanation"));
     if (comparison.needsFigure() && Double.isNaN(one.publishedMiddle())) {
       row.fault("typical", "the comparison needs a published figure");
     }
-    return row.sound() ? one : null;
+    return one;
   }
 
   /** Every case, in the order of the file. */
@@ -142,16 +116,5 @@ public final class EvidenceCases {
   /** Why a finding is not computed, by its id. */
   public Map<String, String> notComputed() {
     return notComputed;
-  }
-
-  private static final class Packaged {
-    static final EvidenceCases CASES = read();
-
-    private static EvidenceCases read() {
-      Faults faults = new Faults();
-      EvidenceCases cases = load(Evidence.packaged(), Materials.packaged(), faults);
-      faults.throwIfAny();
-      return cases;
-    }
   }
 }

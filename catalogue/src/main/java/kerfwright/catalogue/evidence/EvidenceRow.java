@@ -47,10 +47,6 @@ public record EvidenceRow(
     Basis basis,
     Role role,
     String note) {
-  public EvidenceRow {
-    sources = List.copyOf(sources);
-  }
-
   /** A row used to fit is never used to validate; all rows of a source share one role. */
   public enum Role implements Identified {
     CALIBRATION,

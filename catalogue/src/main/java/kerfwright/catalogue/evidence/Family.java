@@ -1,7 +1,5 @@
 package kerfwright.catalogue.evidence;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import kerfwright.quantity.Identified;
 
@@ -18,7 +16,6 @@ public enum Family implements Identified {
   DRY_HEAT(Scale.KELVIN),
   WET_HEAT(Scale.KELVIN);
 
-  static final List<String> IDS = Arrays.stream(values()).map(Family::id).toList();
   private final Scale scale;
 
   Family(Scale scale) {

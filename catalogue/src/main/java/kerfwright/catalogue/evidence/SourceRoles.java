@@ -1,26 +1,35 @@
 package kerfwright.catalogue.evidence;
 
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import kerfwright.catalogue.source.Sources;
-import kerfwright.catalogue.table.Faults;
+import kerfwright.catalogue.data.DataRow;
+import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.table.Row;
-import kerfwright.catalogue.table.Table;
 import kerfwright.quantity.SourceKey;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The role of every source of published findings. A source is wholly one thing, so that no finding
  * can vouch for a constant that its own paper helped to set.
  */
 public final class SourceRoles {
-  private static final List<String> HEADER = List.of("source", "role", "reason");
-  private static final List<String> ROLES =
-      Arrays.stream(EvidenceRow.Role.values()).map(EvidenceRow.Role::id).toList();
+  private static final SourceRoles PACKAGED =
+      Topic.sound(
+          faults -> {
+            Map<SourceKey, SourceRole> bySource = new LinkedHashMap<>();
+            Topic.read("evidence/roles.csv", faults, SourceRoles::role)
+                .forEach(
+                    role -> {
+                      if (bySource.put(role.source(), role) != null) {
+                        faults.add("evidence/roles.csv", 0, "source", "twice " + role.source());
+                      }
+                    });
+            return new SourceRoles(bySource);
+          });
 
   private final Map<SourceKey, SourceRole> bySource;
 
@@ -30,24 +39,14 @@ public final class SourceRoles {
 
   /** The roles packaged with the catalogue. */
   public static SourceRoles packaged() {
-    return Packaged.ROLES;
+    return PACKAGED;
   }
 
-  static SourceRoles load(Sources sources, Faults faults) {
-    Map<SourceKey, SourceRole> bySource = new LinkedHashMap<>();
-    Set<String> seen = new HashSet<>();
-    for (Row row : Table.read("evidence/roles.csv", HEADER, faults)) {
-      row.uniqueId("source", seen);
-      String role = row.oneOf("role", ROLES);
-      String reason = row.required("reason");
-      for (SourceKey key : sources.keys(row, "source")) {
-        if (row.sound()) {
-          EvidenceRow.Role known = EvidenceRow.Role.values()[ROLES.indexOf(role)];
-          bySource.put(key, new SourceRole(key, known, reason));
-        }
-      }
-    }
-    return new SourceRoles(bySource);
+  private static @Nullable SourceRole role(DataRow row) {
+    EvidenceRow.Role role = row.requiredOneOf("role", EvidenceRow.Role.class);
+    String reason = row.required("reason");
+    List<SourceKey> keys = row.sources();
+    return keys.isEmpty() ? null : new SourceRole(keys.get(0), role, reason);
   }
 
   /** Every source with its role, in the order of the file. */
@@ -74,16 +73,5 @@ public final class SourceRoles {
       row.fault("source", "the sources of a row must share one role, found " + roles);
     }
     return roles.stream().findFirst().orElse(EvidenceRow.Role.CONTEXT);
-  }
-
-  private static final class Packaged {
-    static final SourceRoles ROLES = read();
-
-    private static SourceRoles read() {
-      Faults faults = new Faults();
-      SourceRoles roles = load(Sources.packaged(), faults);
-      faults.throwIfAny();
-      return roles;
-    }
   }
 }

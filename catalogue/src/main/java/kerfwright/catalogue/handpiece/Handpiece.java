@@ -15,8 +15,4 @@ import kerfwright.quantity.SourceKey;
  * @param sources where the figures come from
  */
 public record Handpiece(
-    String id, String label, ShankType shank, Drive drive, List<SourceKey> sources) {
-  public Handpiece {
-    sources = List.copyOf(sources);
-  }
-}
+    String id, String label, ShankType shank, Drive drive, List<SourceKey> sources) {}

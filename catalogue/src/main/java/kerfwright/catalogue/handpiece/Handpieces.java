@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.Provenance;
 import kerfwright.catalogue.Remark;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.instrument.ShankType;
-import kerfwright.catalogue.table.DataFault;
 import kerfwright.physics.cutting.Drive;
 import kerfwright.physics.cutting.GearedDrive;
 import kerfwright.physics.cutting.TurbineDrive;
@@ -26,29 +24,14 @@ import kerfwright.quantity.Torque;
  * power of the data row.
  */
 public final class Handpieces {
-  private static final Topic<HandpieceEntry> TOPIC =
-      Topic.read(
-          "handpiece",
-          List.of(
-              "handpiece",
-              "label",
-              "shank",
-              "drive",
-              "free_speed_rpm",
-              "peak_power_w",
-              "peak_power_low_w",
-              "peak_power_high_w",
-              "motor_speed_rpm",
-              "motor_torque_n_mm",
-              "ratio",
-              "efficiency"),
-          Handpieces::entry);
+  private static final List<HandpieceEntry> ALL =
+      Topic.read("handpiece/values.csv", Handpieces::entry);
 
   private Handpieces() {}
 
   /** Every handpiece with its figures, in the order of the file. */
   public static List<HandpieceEntry> entries() {
-    return TOPIC.rows();
+    return ALL;
   }
 
   public static List<Handpiece> all() {
@@ -70,22 +53,13 @@ public final class Handpieces {
     return entries().stream().filter(each -> each.handpiece().id().equals(wanted)).findFirst();
   }
 
-  /** Valid ids nearest to what was typed. */
-  public static List<String> suggestions(String typed) {
-    return NearestName.suggestions(typed, ids(), 3);
-  }
-
-  public static List<DataFault> dataFaults() {
-    return TOPIC.faults();
-  }
-
   /** M0 = 4 P / w0. */
   static Torque stallTorque(RotationalSpeed freeSpeed, double peakPowerW) {
     return new Torque(4 * peakPowerW / freeSpeed.radiansPerSecond());
   }
 
   private static HandpieceEntry entry(DataRow row) {
-    ShankType shank = row.requiredOneOf("shank", ShankType.values(), ShankType::name);
+    ShankType shank = row.requiredOneOf("shank", ShankType.class);
     Provenance provenance = row.provenance();
     List<Remark> figures = new ArrayList<>();
     Drive drive =
@@ -104,10 +78,10 @@ public final class Handpieces {
   }
 
   private static Drive turbine(DataRow row, List<Remark> figures) {
-    RotationalSpeed free = RotationalSpeed.ofRpm(row.requiredNumber("free_speed_rpm"));
-    double power = row.requiredNumber("peak_power_w");
-    double low = row.requiredNumber("peak_power_low_w");
-    double high = row.requiredNumber("peak_power_high_w");
+    RotationalSpeed free = RotationalSpeed.ofRpm(row.requiredPositive("free_speed_rpm"));
+    double power = row.requiredPositive("peak_power_w");
+    double low = row.requiredPositive("peak_power_low_w");
+    double high = row.requiredPositive("peak_power_high_w");
     if (low > power || power > high) {
       row.expected("peak_power_w", "a power between its low and high end");
     }
@@ -124,10 +98,10 @@ public final class Handpieces {
   }
 
   private static Drive geared(DataRow row, List<Remark> figures) {
-    RotationalSpeed motor = RotationalSpeed.ofRpm(row.requiredNumber("motor_speed_rpm"));
-    Torque torque = Torque.ofNewtonMillimetres(row.requiredNumber("motor_torque_n_mm"));
-    double ratio = row.requiredNumber("ratio");
-    double efficiency = row.requiredNumber("efficiency");
+    RotationalSpeed motor = RotationalSpeed.ofRpm(row.requiredPositive("motor_speed_rpm"));
+    Torque torque = Torque.ofNewtonMillimetres(row.requiredPositive("motor_torque_n_mm"));
+    double ratio = row.requiredPositive("ratio");
+    double efficiency = row.requiredPositive("efficiency");
     if (efficiency > 1) {
       row.expected("efficiency", "a share not above 1");
     }

@@ -3,17 +3,15 @@ package kerfwright.catalogue.instrument;
 import java.util.List;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
-import kerfwright.catalogue.table.DataFault;
 
 /** Classes of blade counts. */
 public final class BladeCounts {
-  private static final Topic<BladeCountClass> TOPIC =
-      Topic.read("blade", List.of("low", "high", "usual_role", "ring"), BladeCounts::row);
+  private static final List<BladeCountClass> ALL = Topic.read("blade/values.csv", BladeCounts::row);
 
   private BladeCounts() {}
 
   public static List<BladeCountClass> all() {
-    return TOPIC.rows();
+    return ALL;
   }
 
   /** Every class a bur with so many blades falls into; several may fit. */
@@ -21,21 +19,13 @@ public final class BladeCounts {
     return all().stream().filter(each -> each.contains(blades)).toList();
   }
 
-  public static List<DataFault> dataFaults() {
-    return TOPIC.faults();
-  }
-
   private static BladeCountClass row(DataRow row) {
-    var low = row.whole("low");
-    var high = row.whole("high");
-    if (high.isEmpty() || low.isPresent() && low.getAsInt() > high.getAsInt()) {
+    Integer low = row.whole("low");
+    int high = row.whole("high", 0);
+    if (high == 0 || low != null && low > high) {
       row.expected("high", "a whole number not below low");
     }
     return new BladeCountClass(
-        low.isPresent() ? low.getAsInt() : null,
-        high.orElse(1),
-        row.required("usual_role"),
-        row.text("ring"),
-        row.provenance());
+        low, high, row.required("usual_role"), row.text("ring"), row.provenance());
   }
 }

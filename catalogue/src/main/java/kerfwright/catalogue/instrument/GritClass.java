@@ -1,5 +1,6 @@
 package kerfwright.catalogue.instrument;
 
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
 
@@ -9,7 +10,7 @@ import kerfwright.quantity.Range;
  * single values were read (S7, S26, S33), taken as the ends. Not the table of ISO 7711-3, which
  * could not be read.
  */
-public enum GritClass {
+public enum GritClass implements Identified {
   EXTRA_COARSE("544", "extra coarse", "black", 150, 165, 180),
   COARSE("534", "coarse", "green", 125, 137, 150),
   MEDIUM("524", "medium", "blue or none", 106, 115, 125),
@@ -37,11 +38,6 @@ public enum GritClass {
   /** Digits 10 to 12 of the ISO 6360 number. */
   public String isoCode() {
     return isoCode;
-  }
-
-  /** The word used in data files, e.g. extra-coarse. */
-  public String id() {
-    return label.replace(' ', '-');
   }
 
   public String label() {

@@ -23,8 +23,4 @@ public record GritEntry(
     @Nullable Length high,
     String singleValues,
     String usualUse,
-    Provenance provenance) {
-  public GritEntry {
-    rings = List.copyOf(rings);
-  }
-}
+    Provenance provenance) {}

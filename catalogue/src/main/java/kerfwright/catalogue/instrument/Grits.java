@@ -1,28 +1,20 @@
 package kerfwright.catalogue.instrument;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
-import kerfwright.catalogue.table.DataFault;
 import kerfwright.quantity.Length;
 
 /** Grit classes by ISO code, class name and ring colour. */
 public final class Grits {
-  private static final Topic<GritEntry> TOPIC =
-      Topic.read(
-          "grit",
-          List.of(
-              "iso_code", "class", "rings", "low_um", "high_um", "single_values_um", "usual_use"),
-          Grits::entry);
+  private static final List<GritEntry> ALL = Topic.read("grit/values.csv", Grits::read);
 
   private Grits() {}
 
   public static List<GritEntry> all() {
-    return TOPIC.rows();
+    return ALL;
   }
 
   /** By digits 10 to 12 of the number. */
@@ -49,21 +41,6 @@ public final class Grits {
     return all().stream().filter(entry -> entry.grit() == grit).findFirst().orElseThrow();
   }
 
-  /** "did you mean ...?" for a word that is none. */
-  public static String hint(String typed) {
-    List<String> words = new ArrayList<>();
-    for (GritEntry entry : all()) {
-      words.add(entry.grit().label());
-      words.add(entry.grit().isoCode());
-      words.addAll(entry.rings());
-    }
-    return NearestName.hint(typed, words);
-  }
-
-  public static List<DataFault> dataFaults() {
-    return TOPIC.faults();
-  }
-
   private static Optional<GritClass> first(java.util.function.Predicate<GritEntry> fits) {
     return all().stream().filter(fits).map(GritEntry::grit).findFirst();
   }
@@ -72,22 +49,21 @@ public final class Grits {
     return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-");
   }
 
-  private static GritEntry entry(DataRow row) {
-    GritClass grit = row.requiredOneOf("class", GritClass.values(), GritClass::id);
+  private static GritEntry read(DataRow row) {
+    GritClass grit = row.requiredOneOf("class", GritClass.class);
     if (!grit.isoCode().equals(row.group("iso_code"))) {
       row.expected("iso_code", grit.isoCode() + " for " + grit.label());
     }
-    var low = row.number("low_um");
-    var high = row.number("high_um");
-    if (low.isPresent() != high.isPresent()
-        || low.isPresent() && low.getAsDouble() > high.getAsDouble()) {
+    Double low = row.positive("low_um");
+    Double high = row.positive("high_um");
+    if ((low == null) != (high == null) || low != null && high != null && low > high) {
       row.expected("high_um", "both ends, low not above high, or neither");
     }
     return new GritEntry(
         grit,
         List.of(row.required("rings").split(" +")),
-        low.isPresent() ? Length.ofMicrometres(low.getAsDouble()) : null,
-        high.isPresent() ? Length.ofMicrometres(high.getAsDouble()) : null,
+        low == null ? null : Length.ofMicrometres(low),
+        high == null ? null : Length.ofMicrometres(high),
         row.text("single_values_um"),
         row.text("usual_use"),
         row.provenance());

@@ -3,7 +3,6 @@ package kerfwright.catalogue.instrument;
 import java.util.List;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
-import kerfwright.catalogue.table.DataFault;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -20,16 +19,13 @@ final class HeadLengthSettings {
       @Nullable Length length,
       Basis basis) {}
 
-  private static final Topic<Setting> TOPIC =
-      Topic.read(
-          "head-length",
-          List.of("family", "length_class", "ratio_to_diameter", "length_mm"),
-          HeadLengthSettings::setting);
+  private static final List<Setting> ALL =
+      Topic.read("head-length/values.csv", HeadLengthSettings::setting);
 
   private HeadLengthSettings() {}
 
   static HeadLength of(ShapeFamily family, LengthClass lengthClass, Length diameter) {
-    for (Setting setting : TOPIC.rows()) {
+    for (Setting setting : ALL) {
       boolean fits = setting.lengthClass == null || setting.lengthClass == lengthClass;
       if (setting.family == family && fits) {
         Length length =
@@ -42,26 +38,17 @@ final class HeadLengthSettings {
     throw new IllegalStateException("No head length setting for " + family + " " + lengthClass);
   }
 
-  static List<DataFault> dataFaults() {
-    return TOPIC.faults();
-  }
-
   private static Setting setting(DataRow row) {
-    ShapeFamily family = row.requiredOneOf("family", ShapeFamily.values(), ShapeFamily::id);
+    ShapeFamily family = row.requiredOneOf("family", ShapeFamily.class);
     LengthClass lengthClass =
         row.text("length_class").equals("any")
             ? null
-            : row.oneOf("length_class", LengthClass.values(), LengthClass::id);
-    var ratio = row.number("ratio_to_diameter");
-    var length = row.number("length_mm");
-    if (ratio.isPresent() == length.isPresent()) {
+            : row.oneOf("length_class", LengthClass.class);
+    Double ratio = row.positive("ratio_to_diameter");
+    Length length = row.millimetres("length_mm");
+    if ((ratio == null) == (length == null)) {
       row.expected("length_mm", "either a ratio or a length");
     }
-    return new Setting(
-        family,
-        lengthClass,
-        ratio.isPresent() ? ratio.getAsDouble() : null,
-        length.isPresent() ? Length.ofMillimetres(length.getAsDouble()) : null,
-        row.provenance().basis());
+    return new Setting(family, lengthClass, ratio, length, row.provenance().basis());
   }
 }

@@ -5,22 +5,18 @@ import java.util.List;
 import java.util.Optional;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
-import kerfwright.catalogue.table.DataFault;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Length;
 
 /** Nominal sizes by code and by diameter. */
 public final class NominalSizes {
-  private static final Topic<NominalSize> TOPIC =
-      Topic.read(
-          "nominal-size",
-          List.of("code", "diameter_mm", "listed", "listed_basis"),
-          NominalSizes::row);
+  private static final List<NominalSize> ALL =
+      Topic.read("nominal-size/values.csv", NominalSizes::row);
 
   private NominalSizes() {}
 
   public static List<NominalSize> all() {
-    return TOPIC.rows();
+    return ALL;
   }
 
   public static Optional<NominalSize> byCode(String code) {
@@ -41,20 +37,16 @@ public final class NominalSizes {
     return Math.round(Math.abs(size.diameter().metres() - diameter.metres()) * 1e9);
   }
 
-  public static List<DataFault> dataFaults() {
-    return TOPIC.faults();
-  }
-
   private static NominalSize row(DataRow row) {
     String code = row.group("code");
-    double millimetres = row.requiredNumber("diameter_mm");
+    double millimetres = row.requiredPositive("diameter_mm");
     if (code.matches("\\d{3}") && Math.abs(Integer.parseInt(code) / 10.0 - millimetres) > 1e-9) {
       row.expected("diameter_mm", "the code in tenths of a millimetre");
     }
     if (!row.text("listed").matches("yes|unsure")) {
       row.expected("listed", "yes or unsure");
     }
-    Basis listedBasis = row.basis("listed_basis");
+    Basis listedBasis = row.oneOf("listed_basis", Basis.class);
     return new NominalSize(
         code,
         Length.ofMillimetres(millimetres),

@@ -1,18 +1,16 @@
 package kerfwright.catalogue.instrument;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import kerfwright.catalogue.Confidence;
 import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.Provenance;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
-import kerfwright.catalogue.table.DataFault;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.SourceKey;
@@ -20,17 +18,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Shapes of working parts by ISO 6360 code and by name. */
 public final class Shapes {
-  private static final Topic<InstrumentShape> TOPIC =
-      Topic.read(
-          "shape",
-          List.of(
-              "code",
-              "name",
-              "family",
-              "length_class",
-              "usual_head_length_mm",
-              "head_length_basis"),
-          Shapes::shape);
+  private static final List<InstrumentShape> ALL = Topic.read("shape/values.csv", Shapes::shape);
   private static final Provenance FAMILY_ONLY =
       new Provenance(
           List.of(SourceKey.COMMON_PRACTICE),
@@ -38,21 +26,17 @@ public final class Shapes {
           Basis.COMMON_PRACTICE,
           Confidence.MEDIUM,
           "named without a code");
-  private static final Map<String, InstrumentShape> BY_CODE = new HashMap<>();
-
-  static {
-    TOPIC.readable().forEach(shape -> BY_CODE.put(shape.code(), shape));
-  }
+  private static final Map<String, InstrumentShape> BY_CODE =
+      ALL.stream().collect(Collectors.toMap(InstrumentShape::code, shape -> shape));
 
   private Shapes() {}
 
   public static List<InstrumentShape> all() {
-    return TOPIC.rows();
+    return ALL;
   }
 
   /** The shape with these digits 7 to 9, if the catalogue has it. */
   public static Optional<InstrumentShape> byCode(String code) {
-    all();
     return Optional.ofNullable(BY_CODE.get(code.strip()));
   }
 
@@ -121,12 +105,6 @@ public final class Shapes {
         : HeadLengthSettings.of(family, shape.lengthClass(), diameter);
   }
 
-  /** Faults of the data behind this class. */
-  public static List<DataFault> dataFaults() {
-    return Stream.concat(TOPIC.faults().stream(), HeadLengthSettings.dataFaults().stream())
-        .toList();
-  }
-
   private static String folded(String name) {
     return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_,-]+", " ");
   }
@@ -135,12 +113,11 @@ public final class Shapes {
     @Nullable ShapeFamily family =
         row.text("family").equals("root-canal")
             ? null
-            : row.requiredOneOf("family", ShapeFamily.values(), ShapeFamily::id);
-    LengthClass lengthClass =
-        row.requiredOneOf("length_class", LengthClass.values(), LengthClass::id);
-    var length = row.number("usual_head_length_mm");
-    Basis basis = row.basis("head_length_basis");
-    if (length.isPresent() != (basis != null)) {
+            : row.requiredOneOf("family", ShapeFamily.class);
+    LengthClass lengthClass = row.requiredOneOf("length_class", LengthClass.class);
+    Length length = row.millimetres("usual_head_length_mm");
+    Basis basis = row.oneOf("head_length_basis", Basis.class);
+    if ((length != null) != (basis != null)) {
       row.expected("head_length_basis", "a basis just where a length is");
     }
     return new InstrumentShape(
@@ -148,7 +125,7 @@ public final class Shapes {
         row.required("name"),
         family,
         lengthClass,
-        length.isPresent() ? Length.ofMillimetres(length.getAsDouble()) : null,
+        length,
         basis,
         row.provenance());
   }

@@ -2,14 +2,13 @@ package kerfwright.catalogue.instrument;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import kerfwright.catalogue.Provenance;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
-import kerfwright.catalogue.table.DataFault;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,19 +23,14 @@ public final class WorkingParts {
       @Nullable InstrumentKind kind,
       Provenance provenance) {}
 
-  private static final Topic<Entry> TOPIC =
-      Topic.read("working-part", List.of("role", "code", "meaning", "kind"), WorkingParts::entry);
-  private static final Map<String, Entry> BY_ROLE_AND_CODE = new HashMap<>();
-
-  static {
-    TOPIC.readable().forEach(entry -> BY_ROLE_AND_CODE.put(entry.role + entry.code, entry));
-  }
+  private static final List<Entry> ALL = Topic.read("working-part/values.csv", WorkingParts::entry);
+  private static final Map<String, Entry> BY_ROLE_AND_CODE =
+      ALL.stream().collect(Collectors.toMap(entry -> entry.role + entry.code, entry -> entry));
 
   private WorkingParts() {}
 
   /** What the group says; nothing where neither the whole nor its first two digits are known. */
   public static Optional<WorkingPart> byGroup(String group) {
-    TOPIC.rows();
     Entry whole = BY_ROLE_AND_CODE.get("group" + group);
     Entry firstTwo = BY_ROLE_AND_CODE.get("first-two-digits" + group.substring(0, 2));
     if (firstTwo == null) {
@@ -56,15 +50,11 @@ public final class WorkingParts {
 
   /** Groups met as a whole whose usual kind is the given one, e.g. 500 for carbide. */
   public static List<String> groupsOf(InstrumentKind kind) {
-    return TOPIC.rows().stream()
+    return ALL.stream()
         .filter(entry -> entry.kind == kind)
         .map(Entry::code)
         .sorted(Comparator.naturalOrder())
         .toList();
-  }
-
-  public static List<DataFault> dataFaults() {
-    return TOPIC.faults();
   }
 
   /**
@@ -122,7 +112,7 @@ public final class WorkingParts {
     } else if (!code.matches("\\d{" + digits + "}")) {
       row.expected("code", digits + " digit(s)");
     }
-    InstrumentKind kind = row.oneOf("kind", InstrumentKind.values(), InstrumentKind::id);
+    InstrumentKind kind = row.oneOf("kind", InstrumentKind.class);
     return new Entry(role, code, row.required("meaning"), kind, row.provenance());
   }
 }

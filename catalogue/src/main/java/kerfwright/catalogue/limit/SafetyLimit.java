@@ -24,8 +24,4 @@ public record SafetyLimit(
     String conditions,
     List<SourceKey> sources,
     String locator,
-    String note) {
-  public SafetyLimit {
-    sources = List.copyOf(sources);
-  }
-}
+    String note) {}

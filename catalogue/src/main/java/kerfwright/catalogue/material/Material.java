@@ -22,11 +22,6 @@ public record Material(
     List<PropertyValue> values,
     Spread spread,
     Set<String> traits) {
-  public Material {
-    values = List.copyOf(values);
-    traits = Set.copyOf(traits);
-  }
-
   /** Whether it has a trait. */
   public boolean has(Trait trait) {
     return traits.contains(trait.id());

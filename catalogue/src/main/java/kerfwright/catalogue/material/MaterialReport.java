@@ -13,10 +13,6 @@ import java.util.List;
  */
 public record MaterialReport(
     Material material, boolean caseMaterial, String note, List<ModelInput> modelInputs) {
-  public MaterialReport {
-    modelInputs = List.copyOf(modelInputs);
-  }
-
   /** Published and recalled values of one property, best first. */
   public List<PropertyValue> published(Property property) {
     return material.values().stream().filter(v -> v.property().equals(property.id())).toList();

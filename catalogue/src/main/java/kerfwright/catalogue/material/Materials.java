@@ -3,26 +3,20 @@ package kerfwright.catalogue.material;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import kerfwright.catalogue.source.Sources;
+import kerfwright.catalogue.data.DataRow;
+import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.table.Faults;
-import kerfwright.catalogue.table.Row;
-import kerfwright.catalogue.table.Table;
 import kerfwright.quantity.Identified;
+import org.jspecify.annotations.Nullable;
 
 /** The materials of the catalogue, each with every value known and what the models take. */
 public final class Materials {
-  private static final List<String> LIST_HEADER =
-      List.of("id", "label", "group", "traits", "case_material", "note");
-  private static final List<String> GROUPS =
-      List.of("tooth", "bone", "metal", "ceramic", "polymer", "cement");
+  private static final Materials PACKAGED = Topic.sound(Materials::read);
 
   private final Map<String, MaterialReport> byId;
 
@@ -32,44 +26,37 @@ public final class Materials {
 
   /** The materials packaged with the catalogue. */
   public static Materials packaged() {
-    return Packaged.MATERIALS;
+    return PACKAGED;
   }
 
-  public static Materials load(Sources sources, Faults faults) {
-    List<Row> list = Table.read("material/list.csv", LIST_HEADER, faults);
+  private static Materials read(Faults faults) {
     PropertyTables tables =
-        PropertyTables.read(list, "material/values.csv", "model-input/values.csv", sources, faults);
-    Set<String> known = new LinkedHashSet<>();
-    Table.read("material/traits.csv", List.of("id", "meaning"), faults)
-        .forEach(row -> row.uniqueId("id", known));
-    Map<String, MaterialReport> byId = new LinkedHashMap<>();
-    Set<String> seen = new HashSet<>();
-    for (Row row : list) {
-      String id = row.uniqueId("id", seen);
-      String label = row.required("label");
-      String group = row.oneOf("group", GROUPS);
-      boolean inCases = row.oneOf("case_material", List.of("yes", "no")).equals("yes");
-      Set<String> traits = Set.copyOf(row.list("traits"));
-      for (String trait : traits) {
-        if (!known.contains(trait)) {
-          row.fault("traits", "'" + trait + "' must be one of " + String.join(", ", known));
-        }
-      }
-      List<ModelInput> own = tables.inputsOf(id);
-      Optional<Material.Spread> spread = SpreadOfInputs.of(own, row);
-      if (row.sound() && spread.isPresent()) {
-        Material material =
-            new Material(
-                id,
-                label,
-                Material.Group.valueOf(group.toUpperCase(Locale.ROOT)),
-                bestFirst(tables.published(), id),
-                spread.get(),
-                traits);
-        byId.put(id, new MaterialReport(material, inCases, row.text("note"), own));
-      }
-    }
-    return new Materials(byId);
+        PropertyTables.read(
+            "material/list.csv", "material/values.csv", "model-input/values.csv", faults);
+    List<String> known = Topic.read("material/traits.csv", faults, row -> row.text("id"));
+    return new Materials(
+        Topic.byId(
+            Topic.read("material/list.csv", faults, row -> material(row, tables, known)),
+            report -> report.material().id()));
+  }
+
+  private static @Nullable MaterialReport material(
+      DataRow row, PropertyTables tables, List<String> known) {
+    String id = row.text("id");
+    List<ModelInput> own = tables.inputsOf(id);
+    Material.Group group = row.requiredOneOf("group", Material.Group.class);
+    String label = row.required("label");
+    boolean inCases = row.oneOf("case_material", List.of("yes", "no")).equals("yes");
+    Set<String> traits =
+        Set.copyOf(row.words("traits", known, "must be one of " + String.join(", ", known)));
+    Material.Spread spread = SpreadOfInputs.of(own, row).orElse(null);
+    return spread == null
+        ? null
+        : new MaterialReport(
+            new Material(id, label, group, bestFirst(tables.published(), id), spread, traits),
+            inCases,
+            row.text("note"),
+            own);
   }
 
   private static List<PropertyValue> bestFirst(List<PropertyTables.Published> all, String id) {
@@ -125,16 +112,5 @@ public final class Materials {
   /** All materials, test substrates too. */
   public List<Material> all() {
     return byId.values().stream().map(MaterialReport::material).toList();
-  }
-
-  private static final class Packaged {
-    static final Materials MATERIALS = read();
-
-    private static Materials read() {
-      Faults faults = new Faults();
-      Materials materials = load(Sources.packaged(), faults);
-      faults.throwIfAny();
-      return materials;
-    }
   }
 }

@@ -30,11 +30,6 @@ public record ModelInput(
     List<SourceKey> sources,
     Basis basis,
     String note) {
-  public ModelInput {
-    takenFrom = List.copyOf(takenFrom);
-    sources = List.copyOf(sources);
-  }
-
   double lowSi() {
     return property.toSi(low);
   }

@@ -33,8 +33,4 @@ public record PropertyValue(
     String locator,
     Basis basis,
     boolean preferred,
-    String note) {
-  public PropertyValue {
-    sources = List.copyOf(sources);
-  }
-}
+    String note) {}

@@ -1,7 +1,6 @@
 package kerfwright.catalogue.material;
 
 import java.util.List;
-import kerfwright.quantity.Basis;
 import kerfwright.quantity.Pressure;
 import kerfwright.quantity.Range;
 import org.jspecify.annotations.Nullable;
@@ -26,18 +25,4 @@ public record ToolMaterial(
     Range<Double> densityKgPerM3,
     Range<Double> toughnessPaSqrtM,
     @Nullable Range<Pressure> strength,
-    List<ModelInput> inputs) {
-  public ToolMaterial {
-    inputs = List.copyOf(inputs);
-  }
-
-  /** Whether the strength may decide what is allowed: there is one, and it is not from memory. */
-  public boolean strengthMayFeedSafetyLimit() {
-    return inputs.stream()
-        .anyMatch(
-            i ->
-                i.property() == Property.FLEXURAL_STRENGTH
-                    && i.basis() != Basis.PROJECT_SETTING
-                    && i.basis().mayFeedSafetyLimit());
-  }
-}
+    List<ModelInput> inputs) {}

@@ -1,22 +1,18 @@
 package kerfwright.catalogue.material;
 
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import kerfwright.catalogue.source.Sources;
+import kerfwright.catalogue.data.DataRow;
+import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.table.Faults;
-import kerfwright.catalogue.table.Row;
-import kerfwright.catalogue.table.Table;
 import kerfwright.quantity.Pressure;
 import kerfwright.quantity.Range;
 import org.jspecify.annotations.Nullable;
 
 /** The materials instruments are made of. */
 public final class ToolMaterials {
-  private static final List<String> LIST_HEADER = List.of("id", "label");
+  private static final ToolMaterials PACKAGED = Topic.sound(ToolMaterials::read);
 
   private final Map<String, ToolMaterial> byId;
 
@@ -26,41 +22,41 @@ public final class ToolMaterials {
 
   /** The tool materials packaged with the catalogue. */
   public static ToolMaterials packaged() {
-    return Packaged.MATERIALS;
+    return PACKAGED;
   }
 
-  public static ToolMaterials load(Sources sources, Faults faults) {
-    List<Row> list = Table.read("tool-material/list.csv", LIST_HEADER, faults);
+  private static ToolMaterials read(Faults faults) {
     PropertyTables tables =
         PropertyTables.read(
-            list, "tool-material/published.csv", "tool-material/values.csv", sources, faults);
-    Map<String, ToolMaterial> byId = new LinkedHashMap<>();
-    Set<String> seen = new HashSet<>();
-    for (Row row : list) {
-      String id = row.uniqueId("id", seen);
-      String label = row.required("label");
-      List<ModelInput> own = tables.inputsOf(id);
-      Range<Pressure> hardness = pressure(own, Property.HARDNESS);
-      Range<Pressure> young = pressure(own, Property.YOUNG_MODULUS);
-      Range<Double> density = number(own, Property.DENSITY);
-      Range<Double> toughness = number(own, Property.FRACTURE_TOUGHNESS);
-      if (hardness == null || young == null || density == null || toughness == null) {
-        row.fault("id", "needs hardness, young-modulus, density and fracture-toughness");
-      } else if (row.sound()) {
-        byId.put(
-            id,
-            new ToolMaterial(
-                id,
-                label,
-                hardness,
-                young,
-                density,
-                toughness,
-                pressure(own, Property.FLEXURAL_STRENGTH),
-                own));
-      }
+            "tool-material/list.csv",
+            "tool-material/published.csv",
+            "tool-material/values.csv",
+            faults);
+    return new ToolMaterials(
+        Topic.byId(
+            Topic.read("tool-material/list.csv", faults, row -> material(row, tables)),
+            ToolMaterial::id));
+  }
+
+  private static @Nullable ToolMaterial material(DataRow row, PropertyTables tables) {
+    List<ModelInput> own = tables.inputsOf(row.text("id"));
+    Range<Pressure> hardness = pressure(own, Property.HARDNESS);
+    Range<Pressure> young = pressure(own, Property.YOUNG_MODULUS);
+    Range<Double> density = number(own, Property.DENSITY);
+    Range<Double> toughness = number(own, Property.FRACTURE_TOUGHNESS);
+    if (hardness == null || young == null || density == null || toughness == null) {
+      row.fault("id", "needs hardness, young-modulus, density and fracture-toughness");
+      return null;
     }
-    return new ToolMaterials(byId);
+    return new ToolMaterial(
+        row.text("id"),
+        row.required("label"),
+        hardness,
+        young,
+        density,
+        toughness,
+        pressure(own, Property.FLEXURAL_STRENGTH),
+        own);
   }
 
   private static @Nullable Range<Double> number(List<ModelInput> inputs, Property property) {
@@ -96,10 +92,6 @@ public final class ToolMaterials {
     return get("tool-steel");
   }
 
-  public ToolMaterial shankSteel() {
-    return get("shank-steel");
-  }
-
   public ToolMaterial ceramic() {
     return get("ceramic");
   }
@@ -112,16 +104,5 @@ public final class ToolMaterials {
   public ToolMaterial get(String id) {
     return find(id)
         .orElseThrow(() -> new IllegalArgumentException("There is no tool material '" + id + "'"));
-  }
-
-  private static final class Packaged {
-    static final ToolMaterials MATERIALS = read();
-
-    private static ToolMaterials read() {
-      Faults faults = new Faults();
-      ToolMaterials materials = load(Sources.packaged(), faults);
-      faults.throwIfAny();
-      return materials;
-    }
   }
 }

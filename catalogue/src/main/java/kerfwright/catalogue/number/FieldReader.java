@@ -155,8 +155,4 @@ final class FieldReader {
   private void add(String field, String found, Remark expected, List<String> nearest) {
     faults.add(new FieldFault(field, found, expected, nearest));
   }
-
-  private static String plain(double value) {
-    return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
-  }
 }

@@ -17,28 +17,12 @@ public record NumberGroup(
     Role role, String digits, boolean known, String meaning, @Nullable Provenance provenance) {
   /** The groups of the number in their order. */
   public enum Role implements Identified {
-    MATERIAL("material of the working part", "digits 1 to 3"),
-    SHANK("shank and overall length", "digits 4 to 6"),
-    SHAPE("shape", "digits 7 to 9"),
-    CHARACTERISTIC("characteristic", "digits 10 to 12"),
-    SIZE("size", "digits 13 to 15"),
-    EXTENSION("optional group", "digits 16 to 18");
-
-    private final String label;
-    private final String place;
-
-    Role(String label, String place) {
-      this.label = label;
-      this.place = place;
-    }
-
-    public String label() {
-      return label;
-    }
-
-    public String place() {
-      return place;
-    }
+    MATERIAL,
+    SHANK,
+    SHAPE,
+    CHARACTERISTIC,
+    SIZE,
+    EXTENSION
   }
 
   static NumberGroup known(Role role, String digits, String meaning, Provenance provenance) {

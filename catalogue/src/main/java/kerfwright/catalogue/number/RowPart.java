@@ -47,10 +47,6 @@ class RowPart {
     return requireNonNull(us);
   }
 
-  static String mm(double millimetres) {
-    return plain(millimetres) + " mm";
-  }
-
   static String plain(double millimetres) {
     String text = String.format(Locale.ROOT, "%.2f", millimetres);
     return text.endsWith("0") ? text.substring(0, text.length() - 1) : text;

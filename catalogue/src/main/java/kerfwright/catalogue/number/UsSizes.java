@@ -17,7 +17,6 @@ import kerfwright.catalogue.instrument.Shanks;
 import kerfwright.catalogue.instrument.ShapeFamily;
 import kerfwright.catalogue.instrument.Shapes;
 import kerfwright.catalogue.instrument.WorkingParts;
-import kerfwright.catalogue.table.DataFault;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Length;
 
@@ -26,27 +25,12 @@ public final class UsSizes {
   /** The tolerance of the head diameter in the steel-bur table read (standards-s11). */
   private static final double DIAMETER_TOLERANCE_MM = 0.05;
 
-  private static final Topic<UsSize> TOPIC =
-      Topic.read(
-          "us-size",
-          List.of(
-              "number",
-              "series",
-              "shape",
-              "family",
-              "head_diameter_mm",
-              "head_length_mm",
-              "blades_low",
-              "blades_high",
-              "cross_cut",
-              "iso_size",
-              "iso_shape"),
-          UsSizes::size);
+  private static final List<UsSize> ALL = Topic.read("us-size/values.csv", UsSizes::size);
 
   private UsSizes() {}
 
   public static List<UsSize> all() {
-    return TOPIC.rows();
+    return ALL;
   }
 
   /** The size with this number; "No. 330", "#330", "33½" and "33-1/2" are understood. */
@@ -119,10 +103,6 @@ public final class UsSizes {
     return List.copyOf(candidates);
   }
 
-  public static List<DataFault> dataFaults() {
-    return TOPIC.faults();
-  }
-
   private static List<String> toothings(UsSize size) {
     if (size.finishing()) {
       return List.of("071", "072");
@@ -184,12 +164,10 @@ public final class UsSizes {
   }
 
   private static UsSize size(DataRow row) {
-    ShapeFamily family = row.requiredOneOf("family", ShapeFamily.values(), ShapeFamily::id);
-    var length = row.number("head_length_mm");
-    var low = row.whole("blades_low");
-    var high = row.whole("blades_high");
-    if (low.isPresent() != high.isPresent()
-        || low.isPresent() && low.getAsInt() > high.getAsInt()) {
+    ShapeFamily family = row.requiredOneOf("family", ShapeFamily.class);
+    Integer low = row.whole("blades_low");
+    Integer high = row.whole("blades_high");
+    if ((low == null) != (high == null) || low != null && high != null && low > high) {
       row.expected("blades_high", "both ends, low not above high, or neither");
     }
     return new UsSize(
@@ -197,10 +175,10 @@ public final class UsSizes {
         row.required("series"),
         row.required("shape"),
         family,
-        Length.ofMillimetres(row.requiredNumber("head_diameter_mm")),
-        length.isPresent() ? Length.ofMillimetres(length.getAsDouble()) : null,
-        low.isPresent() ? low.getAsInt() : null,
-        high.isPresent() ? high.getAsInt() : null,
+        Length.ofMillimetres(row.requiredPositive("head_diameter_mm")),
+        row.millimetres("head_length_mm"),
+        low,
+        high,
         row.yes("cross_cut"),
         row.group("iso_size"),
         row.text("iso_shape").isEmpty() ? null : row.group("iso_shape"),

@@ -29,8 +29,4 @@ public record Operating(
     String stroke,
     String way,
     double contactS,
-    double pauseS) {
-  public Operating {
-    speeds = List.copyOf(speeds);
-  }
-}
+    double pauseS) {}

@@ -1,17 +1,12 @@
 package kerfwright.catalogue.operation;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
@@ -20,44 +15,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads one row of {@code operation/values.csv}; its README says what each column holds. */
 final class OperationRows {
-  static final List<String> COLUMNS =
-      List.of(
-          "order",
-          "task",
-          "from",
-          "to",
-          "kind",
-          "face",
-          "terms",
-          "kinds",
-          "forms",
-          "grits",
-          "least_blades",
-          "most_blades",
-          "safe_end",
-          "least_head",
-          "most_head",
-          "reach",
-          "other_tools",
-          "abrasive",
-          "speeds",
-          "least_rpm",
-          "most_rpm",
-          "least_n",
-          "most_n",
-          "water",
-          "least_ml_per_min",
-          "stroke",
-          "contact_s",
-          "pause_s",
-          "heat",
-          "spare",
-          "when",
-          "repeat",
-          "least_seconds",
-          "least_chair_s",
-          "most_chair_s",
-          "says");
   private static final List<String> FORMULAS =
       List.of("terms", "least_head", "most_head", "reach", "spare", "when", "says");
   private static final int ANY_BLADES = 99;
@@ -72,21 +29,21 @@ final class OperationRows {
     }
     return new Operation(
         id[0],
-        row.whole("order").orElse(1),
+        row.whole("order", 1),
         id[1],
-        row.requiredOneOf("task", Task.values(), Task::id),
+        row.requiredOneOf("task", Task.class),
         row.required("from"),
         row.text("to"),
         geometry(row),
         window(row),
         operating(row, id),
-        row.requiredOneOf("heat", HeatTarget.values(), HeatTarget::id),
+        row.requiredOneOf("heat", HeatTarget.class),
         formula(row, "spare"),
         condition(row),
-        row.whole("repeat").orElse(1),
-        row.number("least_seconds").orElse(0),
-        boxed(row, "least_chair_s"),
-        boxed(row, "most_chair_s"),
+        row.whole("repeat", 1),
+        row.positive("least_seconds", 0),
+        row.positive("least_chair_s"),
+        row.positive("most_chair_s"),
         formulas(row, "says"),
         row.provenance());
   }
@@ -96,7 +53,7 @@ final class OperationRows {
     Operation read = operation(row);
     Set<String> own = read.geometry().terms().keySet();
     for (String column : FORMULAS) {
-      parts(row, column).stream()
+      row.list(column).stream()
           .map(part -> part.substring(part.indexOf('=') + 1))
           .filter(part -> !column.equals("when") || !part.equals(Operation.HAND))
           .flatMap(OperationRows::names)
@@ -116,7 +73,7 @@ final class OperationRows {
 
   private static Geometry geometry(DataRow row) {
     Map<String, Formula> terms = new LinkedHashMap<>();
-    for (String term : parts(row, "terms")) {
+    for (String term : row.list("terms")) {
       String[] sides = term.split("=", 2);
       Formula formula = sides.length < 2 ? null : parsed(row, "terms", sides[1]);
       if (formula == null) {
@@ -125,40 +82,37 @@ final class OperationRows {
         terms.put(sides[0].strip(), formula);
       }
     }
-    return new Geometry(
-        row.requiredOneOf("kind", GeometryKind.values(), GeometryKind::id),
-        row.text("face"),
-        terms);
+    return new Geometry(row.requiredOneOf("kind", GeometryKind.class), row.text("face"), terms);
   }
 
   private static Window window(DataRow row) {
     return new Window(
-        words(row, "kinds", InstrumentKind.values(), InstrumentKind::id),
-        words(row, "forms", ShapeFamily.values(), ShapeFamily::id),
-        Set.copyOf(words(row, "grits", GritClass.values(), GritClass::id)),
-        row.whole("least_blades").orElse(0),
-        row.whole("most_blades").orElse(ANY_BLADES),
+        row.each("kinds", InstrumentKind.class),
+        row.each("forms", ShapeFamily.class),
+        Set.copyOf(row.each("grits", GritClass.class)),
+        row.whole("least_blades", 0),
+        row.whole("most_blades", ANY_BLADES),
         row.yes("safe_end"),
         formula(row, "least_head"),
         formula(row, "most_head"),
         formula(row, "reach"),
-        parts(row, "other_tools"),
+        row.list("other_tools"),
         row.text("abrasive"));
   }
 
   private static Operating operating(DataRow row, String[] id) {
     return new Operating(
-        words(row, "speeds", SpeedClass.values(), SpeedClass::id),
-        row.number("least_rpm").orElse(0),
-        row.number("most_rpm").orElse(0),
-        row.number("least_n").orElse(0),
-        row.number("most_n").orElse(0),
-        row.requiredOneOf("water", WaterRule.values(), WaterRule::id),
-        row.number("least_ml_per_min").orElse(0),
+        row.each("speeds", SpeedClass.class),
+        row.positive("least_rpm", 0),
+        row.positive("most_rpm", 0),
+        row.positive("least_n", 0),
+        row.positive("most_n", 0),
+        row.requiredOneOf("water", WaterRule.class),
+        row.positive("least_ml_per_min", 0),
         row.text("stroke"),
         "operation." + String.join(".", id) + ".way",
-        row.number("contact_s").orElse(0),
-        row.number("pause_s").orElse(0));
+        row.positive("contact_s", 0),
+        row.positive("pause_s", 0));
   }
 
   private static String condition(DataRow row) {
@@ -169,40 +123,13 @@ final class OperationRows {
     return when;
   }
 
-  private static <E extends Enum<E>> List<E> words(
-      DataRow row, String column, E[] constants, Function<E, String> word) {
-    List<E> found = new ArrayList<>();
-    for (String text : parts(row, column)) {
-      Arrays.stream(constants)
-          .filter(one -> word.apply(one).equals(text.toLowerCase(Locale.ROOT)))
-          .findFirst()
-          .ifPresentOrElse(
-              found::add,
-              () ->
-                  row.expected(
-                      column,
-                      "of known words; "
-                          + NearestName.hint(
-                              text,
-                              Arrays.stream(constants).map(word).collect(Collectors.toList()))));
-    }
-    return found;
-  }
-
-  private static List<String> parts(DataRow row, String column) {
-    return Arrays.stream(row.text(column).split(";"))
-        .map(String::strip)
-        .filter(part -> !part.isEmpty())
-        .toList();
-  }
-
   private static @Nullable Formula formula(DataRow row, String column) {
     return row.text(column).isEmpty() ? null : parsed(row, column, row.text(column));
   }
 
   private static List<Formula> formulas(DataRow row, String column) {
     List<Formula> all = new ArrayList<>();
-    for (String part : parts(row, column)) {
+    for (String part : row.list(column)) {
       Formula formula = parsed(row, column, part);
       if (formula != null) {
         all.add(formula);
@@ -218,9 +145,5 @@ final class OperationRows {
       row.expected(column, "a formula: " + unreadable.getMessage());
       return null;
     }
-  }
-
-  private static @Nullable Double boxed(DataRow row, String column) {
-    return row.number(column).isPresent() ? row.number(column).getAsDouble() : null;
   }
 }

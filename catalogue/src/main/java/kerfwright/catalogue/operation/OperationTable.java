@@ -18,8 +18,7 @@ import java.util.stream.Stream;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.table.BadDataException;
-import kerfwright.catalogue.table.DataFault;
-import org.jspecify.annotations.Nullable;
+import kerfwright.catalogue.table.Faults;
 
 /**
  * The operations of every procedure and the variant a case gets. A folder outside the program of
@@ -29,19 +28,15 @@ import org.jspecify.annotations.Nullable;
 public final class OperationTable {
   private static final String VALUES = "operation/values.csv";
   private static final String VARIANTS = "operation/variants.csv";
-  private static final List<String> VARIANT_COLUMNS =
-      List.of(
-          "variant",
-          "procedure",
-          "teeth",
-          "restorations",
-          "outer",
-          "holds",
-          "intended",
-          "lesion",
-          "pulp");
+  private static final OperationTable PACKAGED =
+      Topic.sound(
+          faults ->
+              new OperationTable(
+                  Topic.read(VARIANTS, faults, OperationTable::variant),
+                  byVariant(Topic.read(VALUES, faults, OperationRows::operation)),
+                  Map.of()));
 
-  private static volatile @Nullable OperationTable inUse;
+  private static volatile OperationTable inUse = PACKAGED;
 
   private final List<Variant> variants;
   private final Map<String, List<Operation>> operations;
@@ -57,29 +52,17 @@ public final class OperationTable {
   }
 
   public static OperationTable packaged() {
-    return Packaged.TABLE;
+    return PACKAGED;
   }
 
   /** The operations this process plans with: the packaged ones where nothing else is told. */
   public static OperationTable inUse() {
-    OperationTable told = inUse;
-    return told == null ? packaged() : told;
+    return inUse;
   }
 
   /** Sets what this process plans with; called once, before anything is planned. */
   public static void use(OperationTable table) {
     inUse = table;
-  }
-
-  /** Every fault of the packaged files; empty in a sound build. */
-  public static List<DataFault> dataFaults() {
-    return Stream.of(
-            Topic.readFile(VALUES, OperationRows.COLUMNS, OperationRows::operation).faults(),
-            Topic.readFile(VARIANTS, VARIANT_COLUMNS, OperationTable::variant).faults(),
-            WholeTime.read().faults())
-        .flatMap(List::stream)
-        .distinct()
-        .toList();
   }
 
   /**
@@ -90,32 +73,24 @@ public final class OperationTable {
    * @throws BadDataException names every fault with file, line, column and what was expected
    */
   public static OperationTable from(Path folder, Predicate<String> known) {
-    OperationTable base = packaged();
-    Topic<Operation> rows =
-        Topic.readFile(
+    Faults faults = new Faults();
+    List<Operation> rows =
+        Topic.read(
             folder.resolve("values.csv"),
-            OperationRows.COLUMNS,
+            VALUES,
+            faults,
             row -> OperationRows.operation(row, known));
-    Topic<Variant> added =
-        Topic.readFile(folder.resolve("variants.csv"), VARIANT_COLUMNS, OperationTable::variant);
-    List<DataFault> faults = new ArrayList<>(rows.faults());
-    faults.addAll(added.faults());
+    List<Variant> added =
+        Topic.read(folder.resolve("variants.csv"), VARIANTS, faults, OperationTable::variant);
     Map<String, Map<String, String>> texts = texts(folder, faults);
-    if (!faults.isEmpty()) {
-      throw new BadDataException(faults.stream().distinct().toList());
-    }
-    Map<String, List<Operation>> operations = new LinkedHashMap<>(base.operations);
-    operations.putAll(byVariant(rows.rows()));
-    Set<String> own = added.rows().stream().map(Variant::id).collect(Collectors.toSet());
+    faults.throwIfAny();
+    Map<String, List<Operation>> operations = new LinkedHashMap<>(PACKAGED.operations);
+    operations.putAll(byVariant(rows));
+    Set<String> own = added.stream().map(Variant::id).collect(Collectors.toSet());
     List<Variant> variants =
-        new ArrayList<>(base.variants.stream().filter(v -> !own.contains(v.id())).toList());
-    variants.addAll(added.rows());
+        new ArrayList<>(PACKAGED.variants.stream().filter(v -> !own.contains(v.id())).toList());
+    variants.addAll(added);
     return new OperationTable(List.copyOf(variants), operations, texts);
-  }
-
-  /** The same, whatever names the formulas use. */
-  public static OperationTable from(Path folder) {
-    return from(folder, name -> true);
   }
 
   /** Ids of the procedures a case may ask for, in the order of the files. */
@@ -185,7 +160,7 @@ public final class OperationTable {
     return inOrder;
   }
 
-  private static Map<String, Map<String, String>> texts(Path folder, List<DataFault> faults) {
+  private static Map<String, Map<String, String>> texts(Path folder, Faults faults) {
     Map<String, Map<String, String>> all = new LinkedHashMap<>();
     try (Stream<Path> files = Files.list(folder)) {
       for (Path file : files.sorted().toList()) {
@@ -195,30 +170,21 @@ public final class OperationTable {
         }
       }
     } catch (IOException unreadable) {
-      faults.add(new DataFault(folder.toString(), 0, "-", "the folder cannot be read"));
+      faults.add(folder.toString(), 0, "-", "the folder cannot be read");
     }
     return all;
   }
 
-  private static Map<String, String> oneLanguage(Path file, List<DataFault> faults) {
+  private static Map<String, String> oneLanguage(Path file, Faults faults) {
     Properties read = new Properties();
     try (var in = Files.newBufferedReader(file)) {
       read.load(in);
     } catch (IOException | IllegalArgumentException unreadable) {
       String expected = "lines of key=text in UTF-8 were expected: " + unreadable.getMessage();
-      faults.add(new DataFault(file.toString(), 0, "-", expected));
+      faults.add(file.toString(), 0, "-", expected);
     }
     Map<String, String> texts = new LinkedHashMap<>();
     read.stringPropertyNames().forEach(key -> texts.put(key, read.getProperty(key)));
     return Map.copyOf(texts);
-  }
-
-  private static final class Packaged {
-    static final OperationTable TABLE =
-        new OperationTable(
-            Topic.readFile(VARIANTS, VARIANT_COLUMNS, OperationTable::variant).rows(),
-            byVariant(
-                Topic.readFile(VALUES, OperationRows.COLUMNS, OperationRows::operation).rows()),
-            Map.of());
   }
 }

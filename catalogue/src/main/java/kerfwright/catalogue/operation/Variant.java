@@ -27,20 +27,10 @@ public record Variant(
     List<String> intended,
     List<String> lesion,
     List<String> pulp) {
-  public Variant {
-    teeth = List.copyOf(teeth);
-    restorations = List.copyOf(restorations);
-    outer = List.copyOf(outer);
-    holds = List.copyOf(holds);
-    intended = List.copyOf(intended);
-    lesion = List.copyOf(lesion);
-    pulp = List.copyOf(pulp);
-  }
-
   /** Whether a case gets it. */
   boolean fits(Asked asked) {
     return procedure.equals(asked.procedure())
-        && told(teeth, asked.tooth().toothClass().label())
+        && told(teeth, asked.tooth().toothClass().id())
         && told(restorations, asked.restoration())
         && (outer.isEmpty() || outer.stream().anyMatch(asked.layers().get(0)::is))
         && (holds.isEmpty() || asked.layers().stream().anyMatch(this::held))

@@ -17,11 +17,11 @@ import kerfwright.catalogue.data.Topic;
  */
 public record WholeTime(
     String id, String variant, double leastS, double mostS, Provenance provenance) {
-  private static final List<String> COLUMNS = List.of("variant", "least_s", "most_s");
+  private static final List<WholeTime> ALL = Topic.read("operation/whole-times.csv", WholeTime::of);
 
   /** The packaged times, in the order of the file. */
   public static List<WholeTime> all() {
-    return Packaged.TIMES.rows();
+    return ALL;
   }
 
   /** The times of a variant; empty where none is published. */
@@ -29,20 +29,12 @@ public record WholeTime(
     return all().stream().filter(time -> time.variant().equals(variant)).toList();
   }
 
-  static Topic<WholeTime> read() {
-    return Topic.readFile("operation/whole-times.csv", COLUMNS, WholeTime::of);
-  }
-
   private static WholeTime of(DataRow row) {
     return new WholeTime(
         row.required("id"),
         row.required("variant"),
-        row.requiredNumber("least_s"),
-        row.requiredNumber("most_s"),
+        row.requiredPositive("least_s"),
+        row.requiredPositive("most_s"),
         row.provenance());
-  }
-
-  private static final class Packaged {
-    static final Topic<WholeTime> TIMES = read();
   }
 }

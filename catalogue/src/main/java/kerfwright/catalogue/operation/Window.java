@@ -34,11 +34,4 @@ public record Window(
     @Nullable Formula headMost,
     @Nullable Formula reach,
     List<String> otherTools,
-    String abrasive) {
-  public Window {
-    kinds = List.copyOf(kinds);
-    forms = List.copyOf(forms);
-    grits = Set.copyOf(grits);
-    otherTools = List.copyOf(otherTools);
-  }
-}
+    String abrasive) {}

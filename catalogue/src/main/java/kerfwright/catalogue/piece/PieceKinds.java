@@ -4,26 +4,20 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import kerfwright.catalogue.data.Topic;
-import kerfwright.catalogue.table.DataFault;
 
 /** The kinds of pieces that are no rotary instruments, by id. */
 public final class PieceKinds {
-  private record Entry(PieceKind kind, kerfwright.catalogue.Provenance provenance) {}
-
-  private static final Topic<Entry> TOPIC =
+  private static final List<PieceKind> ALL =
       Topic.read(
-          "piece",
-          List.of("sort", "hollow", "oiled"),
-          row ->
-              new Entry(
-                  new PieceKind(
-                      row.text("id"),
-                      row.requiredOneOf("sort", PieceKind.Sort.values(), PieceKind.Sort::id),
-                      row.yes("hollow"),
-                      row.yes("oiled")),
-                  row.provenance()));
-
-  private static final List<PieceKind> ALL = TOPIC.rows().stream().map(Entry::kind).toList();
+          "piece/values.csv",
+          row -> {
+            row.provenance();
+            return new PieceKind(
+                row.text("id"),
+                row.requiredOneOf("sort", PieceKind.Sort.class),
+                row.yes("hollow"),
+                row.yes("oiled"));
+          });
 
   private PieceKinds() {}
 
@@ -36,9 +30,5 @@ public final class PieceKinds {
   public static Optional<PieceKind> byId(String id) {
     String wanted = id.strip().toLowerCase(Locale.ROOT);
     return ALL.stream().filter(one -> one.id().equals(wanted)).findFirst();
-  }
-
-  public static List<DataFault> dataFaults() {
-    return TOPIC.faults();
   }
 }

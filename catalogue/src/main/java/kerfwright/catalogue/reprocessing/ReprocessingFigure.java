@@ -27,8 +27,4 @@ public record ReprocessingFigure(
     String conditions,
     List<SourceKey> sources,
     Basis basis,
-    String note) {
-  public ReprocessingFigure {
-    sources = List.copyOf(sources);
-  }
-}
+    String note) {}

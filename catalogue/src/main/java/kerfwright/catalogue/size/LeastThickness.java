@@ -24,10 +24,4 @@ public record LeastThickness(
     List<String> teeth,
     Optional<Length> least,
     @Nullable Length typical,
-    Provenance provenance) {
-  public LeastThickness {
-    materials = List.copyOf(materials);
-    scopes = List.copyOf(scopes);
-    teeth = List.copyOf(teeth);
-  }
-}
+    Provenance provenance) {}

@@ -38,7 +38,7 @@ public record Place(Tooth tooth, String procedure, String variant, @Nullable Int
     }
     String what = arched ? word.substring(Math.min(word.length(), 6)) : word;
     int exact = arched ? 1 : 0;
-    String toothClass = tooth.toothClass().label();
+    String toothClass = tooth.toothClass().id();
     boolean front = toothClass.equals("incisor") || toothClass.equals("canine");
     if (what.isEmpty()) {
       return exact;

@@ -25,9 +25,4 @@ public record Size(
     Formula value,
     @Nullable Double high,
     String unit,
-    Provenance provenance) {
-  public Size {
-    scopes = List.copyOf(scopes);
-    teeth = List.copyOf(teeth);
-  }
-}
+    Provenance provenance) {}

@@ -26,11 +26,6 @@ public record UsualOutline(
     Length length,
     Length width,
     Provenance provenance) {
-  public UsualOutline {
-    scopes = List.copyOf(scopes);
-    teeth = List.copyOf(teeth);
-  }
-
   /** Whether it is for patients of that age; where none is told, for those of middle age. */
   boolean fits(@Nullable Integer ageYears) {
     int age = ageYears == null ? 45 : ageYears;

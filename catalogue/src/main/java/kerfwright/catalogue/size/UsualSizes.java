@@ -8,14 +8,11 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.operation.Formula;
-import kerfwright.catalogue.table.DataFault;
 import kerfwright.quantity.Length;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Usual sizes: what formulas of operations take, and what a case that tells no opening gets. Of the
@@ -23,12 +20,13 @@ import org.jspecify.annotations.Nullable;
  * before class before front or back.
  */
 public final class UsualSizes {
-  private static final List<String> SIZES =
-      List.of("name", "scope", "teeth", "low", "value", "high", "unit");
-  private static final List<String> OUTLINES =
-      List.of("scope", "teeth", "least_age", "most_age", "shape", "length_mm", "width_mm");
-  private static final List<String> LEAST =
-      List.of("materials", "scope", "teeth", "least_mm", "typical_mm");
+  private static final UsualSizes PACKAGED =
+      Topic.sound(
+          faults ->
+              new UsualSizes(
+                  Topic.read("size/values.csv", faults, UsualSizes::size),
+                  Topic.read("size/outlines.csv", faults, UsualSizes::outline),
+                  Topic.read("size/least.csv", faults, UsualSizes::least)));
 
   private final List<Size> sizes;
   private final Map<String, List<Size>> byName;
@@ -44,15 +42,7 @@ public final class UsualSizes {
   }
 
   public static UsualSizes packaged() {
-    return Packaged.SIZES;
-  }
-
-  /** Every fault of the packaged files; empty in a sound build. */
-  public static List<DataFault> dataFaults() {
-    return Stream.of(sizeRows().faults(), outlineRows().faults(), leastRows().faults())
-        .flatMap(List::stream)
-        .distinct()
-        .toList();
+    return PACKAGED;
   }
 
   /** The usual size of a name, e.g. S_o, at a place; empty where the name is not known there. */
@@ -81,15 +71,6 @@ public final class UsualSizes {
         .value(others);
   }
 
-  /** Every size a place has, the most exact of each name. */
-  public List<Size> of(Place place) {
-    return byName.keySet().stream()
-        .sorted()
-        .map(name -> find(name, place))
-        .flatMap(Optional::stream)
-        .toList();
-  }
-
   /** The opening or surface usually worked on; empty where none is told. */
   public Optional<UsualOutline> outline(Place place) {
     return best(
@@ -108,11 +89,6 @@ public final class UsualSizes {
         LeastThickness::teeth);
   }
 
-  /** Every row of what must be left. */
-  public List<LeastThickness> least() {
-    return least;
-  }
-
   /** Every usual size. */
   public List<Size> sizes() {
     return sizes;
@@ -128,18 +104,6 @@ public final class UsualSizes {
         .max(Comparator.comparingInt(row -> place.match(scopes.apply(row), teeth.apply(row))));
   }
 
-  private static Topic<Size> sizeRows() {
-    return Topic.readFile("size/values.csv", SIZES, UsualSizes::size);
-  }
-
-  private static Topic<UsualOutline> outlineRows() {
-    return Topic.readFile("size/outlines.csv", OUTLINES, UsualSizes::outline);
-  }
-
-  private static Topic<LeastThickness> leastRows() {
-    return Topic.readFile("size/least.csv", LEAST, UsualSizes::least);
-  }
-
   private static Size size(DataRow row) {
     Formula value = Formula.of("0");
     try {
@@ -151,9 +115,9 @@ public final class UsualSizes {
         row.required("name"),
         row.list("scope"),
         row.list("teeth"),
-        number(row, "low"),
+        row.positive("low"),
         value,
-        number(row, "high"),
+        row.positive("high"),
         row.required("unit"),
         row.provenance());
   }
@@ -162,11 +126,11 @@ public final class UsualSizes {
     return new UsualOutline(
         row.list("scope"),
         row.list("teeth"),
-        whole(row, "least_age"),
-        whole(row, "most_age"),
+        row.whole("least_age"),
+        row.whole("most_age"),
         row.required("shape"),
-        Length.ofMillimetres(row.requiredNumber("length_mm")),
-        Length.ofMillimetres(row.requiredNumber("width_mm")),
+        Length.ofMillimetres(row.requiredPositive("length_mm")),
+        Length.ofMillimetres(row.requiredPositive("width_mm")),
         row.provenance());
   }
 
@@ -178,26 +142,8 @@ public final class UsualSizes {
         row.list("teeth"),
         row.text("least_mm").equals("all")
             ? Optional.empty()
-            : Optional.of(Length.ofMillimetres(row.requiredNumber("least_mm"))),
-        length(row, "typical_mm"),
+            : Optional.of(Length.ofMillimetres(row.requiredPositive("least_mm"))),
+        row.millimetres("typical_mm"),
         row.provenance());
-  }
-
-  private static @Nullable Length length(DataRow row, String column) {
-    Double number = number(row, column);
-    return number == null ? null : Length.ofMillimetres(number);
-  }
-
-  private static @Nullable Double number(DataRow row, String column) {
-    return row.number(column).isPresent() ? row.number(column).getAsDouble() : null;
-  }
-
-  private static @Nullable Integer whole(DataRow row, String column) {
-    return row.whole(column).isPresent() ? row.whole(column).getAsInt() : null;
-  }
-
-  private static final class Packaged {
-    static final UsualSizes SIZES =
-        new UsualSizes(sizeRows().rows(), outlineRows().rows(), leastRows().rows());
   }
 }

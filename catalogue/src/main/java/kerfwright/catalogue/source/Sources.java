@@ -20,8 +20,6 @@ import kerfwright.quantity.SourceKey;
 public final class Sources {
   private static final List<String> FILES =
       List.of("source/literature.csv", "source/standards.csv");
-  private static final List<String> HEADER =
-      List.of("key", "authors", "title", "year", "where", "doi", "seen");
 
   private final Map<SourceKey, Source> byKey;
 
@@ -40,7 +38,7 @@ public final class Sources {
     for (String file : FILES) {
       if (Table.exists(file)) {
         Set<String> seen = new HashSet<>();
-        Table.read(file, HEADER, faults).forEach(row -> put(row, seen, byKey));
+        Table.read(file, faults).forEach(row -> put(row, seen, byKey));
       }
     }
     return new Sources(byKey);
@@ -88,7 +86,7 @@ public final class Sources {
         keys.add(new SourceKey(text));
       }
     }
-    return keys;
+    return List.copyOf(keys);
   }
 
   private static final class Packaged {

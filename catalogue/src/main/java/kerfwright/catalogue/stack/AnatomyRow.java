@@ -38,8 +38,4 @@ public record AnatomyRow(
     String method,
     List<SourceKey> sources,
     Basis basis,
-    String note) {
-  public AnatomyRow {
-    sources = List.copyOf(sources);
-  }
-}
+    String note) {}

@@ -21,11 +21,6 @@ public record Branch(
     String becomes,
     List<SourceKey> sources,
     Basis basis) {
-  public Branch {
-    procedures = List.copyOf(procedures);
-    sources = List.copyOf(sources);
-  }
-
   /** True where a case names this restoration for this procedure. */
   boolean serves(String named, String asked) {
     return restoration.equals(named) && procedures.contains(asked);

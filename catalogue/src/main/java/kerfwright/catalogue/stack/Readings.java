@@ -1,22 +1,19 @@
 package kerfwright.catalogue.stack;
 
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import kerfwright.catalogue.source.Sources;
-import kerfwright.catalogue.table.Faults;
+import java.util.Objects;
+import kerfwright.catalogue.data.DataRow;
+import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.table.Numbers;
-import kerfwright.catalogue.table.Row;
-import kerfwright.catalogue.table.Table;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.SourceKey;
+import org.jspecify.annotations.Nullable;
 
 /** How far a reading may be off, and which share of the dentine decay of a depth takes. */
 public final class Readings {
-  private static final List<String> HEADER =
-      List.of("id", "low", "typical", "high", "unit", "source", "locator", "basis", "note");
+  private static final Readings PACKAGED =
+      new Readings(Topic.byId(Topic.read("stack/readings.csv", Readings::reading), Reading::id));
 
   private final Map<String, Reading> byId;
 
@@ -30,42 +27,31 @@ public final class Readings {
    * @param basis how sure it is
    */
   public record Reading(
-      double low, double typical, double high, List<SourceKey> sources, Basis basis) {
-    public Reading {
-      sources = List.copyOf(sources);
-    }
-  }
+      String id, double low, double typical, double high, List<SourceKey> sources, Basis basis) {}
 
   private Readings(Map<String, Reading> byId) {
     this.byId = byId;
   }
 
   public static Readings packaged() {
-    return Packaged.READINGS;
+    return PACKAGED;
   }
 
-  public static Readings load(Sources sources, Faults faults) {
-    Map<String, Reading> byId = new LinkedHashMap<>();
-    Set<String> seen = new HashSet<>();
-    for (Row row : Table.read("stack/readings.csv", HEADER, faults)) {
-      String id = row.uniqueId("id", seen);
-      row.oneOf("unit", List.of("mm", "share"));
-      Numbers numbers = row.numbers();
-      Double typical = numbers.typical();
-      Double low = numbers.low();
-      Double high = numbers.high();
-      List<SourceKey> keys = sources.keys(row, "source");
-      Basis basis = row.basis();
-      if (typical == null) {
-        row.fault("typical", "must be given");
-      } else if (row.sound()) {
-        byId.put(
-            id,
-            new Reading(
-                low == null ? typical : low, typical, high == null ? typical : high, keys, basis));
-      }
+  private static @Nullable Reading reading(DataRow row) {
+    row.oneOf("unit", List.of("mm", "share"));
+    Numbers numbers = row.numbers();
+    Double typical = numbers.typical();
+    if (typical == null) {
+      row.fault("typical", "must be given");
+      return null;
     }
-    return new Readings(byId);
+    return new Reading(
+        row.text("id"),
+        Objects.requireNonNullElse(numbers.low(), typical),
+        typical,
+        Objects.requireNonNullElse(numbers.high(), typical),
+        row.keys("source"),
+        row.basis());
   }
 
   /** The figure of an id of the file. */
@@ -75,16 +61,5 @@ public final class Readings {
       throw new IllegalArgumentException("There is no reading '" + id + "'");
     }
     return reading;
-  }
-
-  private static final class Packaged {
-    static final Readings READINGS = read();
-
-    private static Readings read() {
-      Faults faults = new Faults();
-      Readings readings = load(Sources.packaged(), faults);
-      faults.throwIfAny();
-      return readings;
-    }
   }
 }

@@ -33,8 +33,4 @@ public record RestorationRow(
     String unit,
     List<SourceKey> sources,
     Basis basis,
-    String note) {
-  public RestorationRow {
-    sources = List.copyOf(sources);
-  }
-}
+    String note) {}

@@ -28,11 +28,6 @@ public record UsualLayer(
     List<SourceKey> sources,
     Basis basis,
     String note) {
-  public UsualLayer {
-    takenFrom = List.copyOf(takenFrom);
-    sources = List.copyOf(sources);
-  }
-
   public boolean missing() {
     return thickness == null;
   }

@@ -29,13 +29,6 @@ public record UsualProcedure(
     List<String> holds,
     List<String> outer,
     String pulp) {
-  public UsualProcedure {
-    teeth = List.copyOf(teeth);
-    intended = List.copyOf(intended);
-    holds = List.copyOf(holds);
-    outer = List.copyOf(outer);
-  }
-
   /** One that nobody has described: done on any tooth, on what is there. */
   static UsualProcedure plain(String id) {
     return new UsualProcedure(

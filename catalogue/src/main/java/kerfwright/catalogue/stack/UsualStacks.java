@@ -6,10 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
-import kerfwright.catalogue.material.Materials;
+import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.material.Trait;
-import kerfwright.catalogue.source.Sources;
 import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.quantity.Basis;
@@ -34,6 +34,8 @@ public final class UsualStacks {
 
   private static final double LEAST_CUSP_MM = 1.5;
 
+  private static final UsualStacks PACKAGED = Topic.sound(UsualStacks::read);
+
   private final Map<String, StackTable.Restoration> restorations;
   private final Map<String, UsualProcedure> procedures;
   private final List<StackRow> rows;
@@ -51,18 +53,22 @@ public final class UsualStacks {
   }
 
   public static UsualStacks packaged() {
-    return Packaged.STACKS;
+    return PACKAGED;
   }
 
-  public static UsualStacks load(
-      Anatomy anatomy, Materials materials, Sources sources, Faults faults) {
-    Map<String, StackTable.Restoration> restorations = StackTable.restorations(materials, faults);
-    List<String> ids = List.copyOf(restorations.keySet());
+  private static UsualStacks read(Faults faults) {
+    Map<String, StackTable.Restoration> restorations =
+        Topic.byId(
+            Topic.read("stack/restorations.csv", faults, StackTable::restoration),
+            StackTable.Restoration::id);
+    Set<String> ids = restorations.keySet();
     return new UsualStacks(
         restorations,
-        StackTable.procedures(ids, materials, faults),
-        StackTable.rows(ids, anatomy, materials, sources, faults),
-        StackTable.branches(ids, sources, faults));
+        Topic.byId(
+            Topic.read("stack/procedures.csv", faults, row -> StackTable.procedure(row, ids)),
+            UsualProcedure::id),
+        Topic.read("stack/values.csv", faults, row -> StackTable.row(row, ids)),
+        Topic.read("stack/branches.csv", faults, row -> StackTable.branch(row, ids)));
   }
 
   /** Restorations by id, each with its name for people. */
@@ -223,17 +229,5 @@ public final class UsualStacks {
       return layer;
     }
     return layer.with(AgeOfTooth.widen(thickness, ageYears), layer.arithmetic());
-  }
-
-  private static final class Packaged {
-    static final UsualStacks STACKS = read();
-
-    private static UsualStacks read() {
-      Faults faults = new Faults();
-      UsualStacks stacks =
-          load(Anatomy.packaged(), Materials.packaged(), Sources.packaged(), faults);
-      faults.throwIfAny();
-      return stacks;
-    }
   }
 }

@@ -12,7 +12,7 @@ public final class Faults {
   }
 
   public List<DataFault> found() {
-    return List.copyOf(found);
+    return found.stream().distinct().toList();
   }
 
   /** Throws with every fault gathered so far, if there is one. */

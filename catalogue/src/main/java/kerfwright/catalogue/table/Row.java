@@ -1,14 +1,16 @@
 package kerfwright.catalogue.table;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import kerfwright.quantity.Basis;
+import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /** One row of a packaged table; whatever is wrong in a cell is noted as a fault of the table. */
-public final class Row {
+public class Row {
   private final String file;
   private final long line;
   private final List<String> header;
@@ -23,11 +25,21 @@ public final class Row {
     this.faults = faults;
   }
 
-  /** Text of a cell, maybe empty. */
+  /** The same row, for a reader of more than its cells. */
+  protected Row(Row other) {
+    this(other.file, other.line, other.header, other.cells, other.faults);
+  }
+
+  public List<String> header() {
+    return header;
+  }
+
+  /** Text of a cell, maybe empty; a column the file lacks is a fault. */
   public String text(String column) {
     int at = header.indexOf(column);
     if (at < 0) {
-      throw new IllegalArgumentException(file + " has no column " + column);
+      fault(column, "the file has no such column");
+      return "";
     }
     return cells.get(at);
   }
@@ -81,7 +93,7 @@ public final class Row {
   }
 
   /** One of a closed set of words. */
-  public String oneOf(String column, List<String> words) {
+  public String oneOf(String column, Collection<String> words) {
     String text = text(column);
     if (!words.contains(text)) {
       fault(column, "'" + text + "' must be one of " + String.join(", ", words));
@@ -91,19 +103,12 @@ public final class Row {
 
   /** The standing of the row; project setting if the cell cannot be read, which is a fault. */
   public Basis basis() {
-    String text = text("basis");
-    for (Basis basis : Basis.values()) {
-      if (basis.id().equals(text)) {
-        return basis;
-      }
+    Optional<Basis> basis = Identified.of(Basis.class, text("basis"));
+    if (basis.isEmpty()) {
+      String all = String.join(", ", Identified.ids(Basis.class));
+      fault("basis", "'" + text("basis") + "' must be one of " + all);
     }
-    fault(
-        "basis",
-        "'"
-            + text
-            + "' must be one of "
-            + Arrays.stream(Basis.values()).map(b -> b.id()).collect(Collectors.joining(", ")));
-    return Basis.PROJECT_SETTING;
+    return basis.orElse(Basis.PROJECT_SETTING);
   }
 
   /** Parts of a cell between semicolons. */

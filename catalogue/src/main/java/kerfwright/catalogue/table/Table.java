@@ -23,30 +23,39 @@ public final class Table {
     return Table.class.getResource(ROOT + file) != null;
   }
 
-  /** Rows of a packaged file; a missing file or a wrong header is a fault and gives no rows. */
-  public static List<Row> read(String file, List<String> header, Faults faults) {
+  /** Rows of a packaged file; a missing file is a fault and gives no rows. */
+  public static List<Row> read(String file, Faults faults) {
     try (InputStream in = Table.class.getResourceAsStream(ROOT + file)) {
       if (in == null) {
         faults.add(file, 0, "-", "the file is missing");
         return List.of();
       }
-      return parse(file, new InputStreamReader(in, StandardCharsets.UTF_8), header, faults);
+      return parse(file, new InputStreamReader(in, StandardCharsets.UTF_8), List.of(), faults);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  /** Rows of a text; a row with too many or too few cells is a fault and is left out. */
-  public static List<Row> parse(String file, Reader text, List<String> header, Faults faults) {
+  /** The header of a packaged file. */
+  public static List<String> header(String file) {
+    return read(file, new Faults()).get(0).header();
+  }
+
+  /**
+   * Rows of a text; a row with too many or too few cells is a fault and is left out.
+   *
+   * @param expected the header it must have, else a fault and no rows; empty for any
+   */
+  public static List<Row> parse(String file, Reader text, List<String> expected, Faults faults) {
     List<Row> rows = new ArrayList<>();
+    List<String> header = List.of();
     try (CSVParser parser = CSVFormat.RFC4180.builder().setTrim(true).get().parse(text)) {
-      boolean first = true;
       for (CSVRecord cells : parser) {
         long line = parser.getCurrentLineNumber();
-        if (first) {
-          first = false;
-          if (!cells.toList().equals(header)) {
-            faults.add(file, line, "-", "the header must be " + String.join(",", header));
+        if (header.isEmpty()) {
+          header = cells.toList();
+          if (!expected.isEmpty() && !header.equals(expected)) {
+            faults.add(file, line, "-", "the header must be " + String.join(",", expected));
             return List.of();
           }
         } else if (cells.size() != header.size()) {

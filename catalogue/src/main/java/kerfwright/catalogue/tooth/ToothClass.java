@@ -1,19 +1,11 @@
 package kerfwright.catalogue.tooth;
 
+import kerfwright.quantity.Identified;
+
 /** Classes of teeth. */
-public enum ToothClass {
-  INCISOR("incisor"),
-  CANINE("canine"),
-  PREMOLAR("premolar"),
-  MOLAR("molar");
-
-  private final String label;
-
-  ToothClass(String label) {
-    this.label = label;
-  }
-
-  public String label() {
-    return label;
-  }
+public enum ToothClass implements Identified {
+  INCISOR,
+  CANINE,
+  PREMOLAR,
+  MOLAR
 }

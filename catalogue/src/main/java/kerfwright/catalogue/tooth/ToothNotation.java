@@ -106,7 +106,7 @@ public final class ToothNotation {
         + (tooth.upper() ? "upper " : "lower ")
         + (tooth.right() ? "right " : "left ")
         + order
-        + tooth.toothClass().label();
+        + tooth.toothClass().id();
   }
 
   /** All 52 teeth in FDI order. */

@@ -1,6 +1,5 @@
 package kerfwright.catalogue.check;
 
-import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -23,12 +22,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class InstrumentDataTest {
   private static final String ROOT = "/kerfwright/catalogue/";
-
-  @Test
-  void thePackagedDataAreSound() {
-    assertEquals(List.of(), InstrumentData.faults());
-    assertDoesNotThrow(InstrumentData::requireSound);
-  }
 
   @ParameterizedTest
   @ValueSource(

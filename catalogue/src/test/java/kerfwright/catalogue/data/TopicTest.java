@@ -8,21 +8,23 @@ import java.io.StringReader;
 import java.util.List;
 import kerfwright.catalogue.table.BadDataException;
 import kerfwright.catalogue.table.DataFault;
+import kerfwright.catalogue.table.Faults;
+import kerfwright.catalogue.table.Table;
 import org.junit.jupiter.api.Test;
 
 class TopicTest {
   private static final String HEADER = "id,size_mm,sources,locator,basis,confidence,note\n";
+  private final Faults faults = new Faults();
 
   @Test
   void everyFaultIsToldWithFileLineColumnAndWhatWasExpected() {
-    Topic<Double> topic =
-        read(
-            HEADER
-                + "a,1.5,standards-s07,page,seen,high,\n"
-                + "a,-2,standards-s07,page,seen,high,\n"
-                + "b,much,standards-s99,page,heard,hihg,\n"
-                + "c,1.0,,page,seen,high,\n");
-    List<String> told = topic.faults().stream().map(DataFault::toString).toList();
+    read(
+        HEADER
+            + "a,1.5,standards-s07,page,seen,high,\n"
+            + "a,-2,standards-s07,page,seen,high,\n"
+            + "b,much,standards-s99,page,heard,hihg,\n"
+            + "c,1.0,,page,seen,high,\n");
+    List<String> told = faults.found().stream().map(DataFault::toString).toList();
     assertEquals(7, told.size(), told.toString());
     assertTold(told, "thing/values.csv:3, column id: 'a' stands in an earlier row");
     assertTold(told, "thing/values.csv:3, column size_mm: '-2' must be a number above zero");
@@ -31,38 +33,39 @@ class TopicTest {
     assertTold(told, "thing/values.csv:4, column basis: 'heard' must be one of seen, derived");
     assertTold(told, "thing/values.csv:4, column confidence: 'hihg' must be one of high, medium");
     assertTold(told, "thing/values.csv:5, column sources: must not be empty");
-    BadDataException thrown = assertThrows(BadDataException.class, topic::rows);
+    BadDataException thrown = assertThrows(BadDataException.class, faults::throwIfAny);
     assertEquals(7, thrown.faults().size());
   }
 
   @Test
-  void aWrongHeaderIsAFaultOfTheFile() {
-    Topic<Double> topic = read("id,size,sources,locator,basis,confidence,note\n");
-    assertEquals(1, topic.faults().size());
-    assertEquals(1, topic.faults().get(0).line());
+  void aColumnTheFileLacksIsAFault() {
+    assertEquals(
+        List.of(),
+        read(
+            "id,size,sources,locator,basis,confidence,note\na,1.5,standards-s07,page,seen,high,\n"));
+    assertEquals("size_mm", faults.found().get(0).column());
   }
 
   @Test
   void aMissingFileIsAFaultNotAnException() {
-    Topic<Double> topic = Topic.read("no-such-topic", List.of(), row -> 1.0);
-    assertTrue(topic.faults().toString().contains("no-such-topic/values.csv"));
-    assertThrows(BadDataException.class, topic::rows);
+    Topic.read("no-such-topic/values.csv", faults, row -> 1.0);
+    assertTrue(faults.found().toString().contains("no-such-topic/values.csv"));
+    assertThrows(BadDataException.class, () -> Topic.read("no-such-topic/values.csv", row -> 1.0));
   }
 
   @Test
   void aSoundFileGivesItsRows() {
-    Topic<Double> topic = read(HEADER + "a,1.5,standards-s07; standards-s08,page,seen,high,\n");
-    assertEquals(List.of(1.5), topic.rows());
+    assertEquals(
+        List.of(1.5), read(HEADER + "a,1.5,standards-s07; standards-s08,page,seen,high,\n"));
+    assertEquals(List.of(), faults.found());
   }
 
-  private static Topic<Double> read(String text) {
-    return Topic.parse(
-        "thing/values.csv",
-        new StringReader(text),
-        List.of("size_mm"),
+  private List<Double> read(String text) {
+    return Topic.values(
+        Table.parse("thing/values.csv", new StringReader(text), List.of(), faults),
         row -> {
           row.provenance();
-          return row.requiredNumber("size_mm");
+          return row.requiredPositive("size_mm");
         });
   }
 

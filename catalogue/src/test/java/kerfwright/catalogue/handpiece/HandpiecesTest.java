@@ -53,10 +53,4 @@ class HandpiecesTest {
     assertEquals(200_000, geared.drive().freeSpeed().rpm(), 1e-6);
     assertEquals(6 * 0.85, geared.drive().stallTorque().newtonMillimetres(), 1e-9);
   }
-
-  @Test
-  void aSlipOfTheKeyIsAnsweredWithTheNearestId() {
-    assertEquals(List.of("turbine"), Handpieces.suggestions("turbin"));
-    assertTrue(Handpieces.byId("turbin").isEmpty());
-  }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
 import java.util.List;
-import kerfwright.catalogue.source.Sources;
 import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.table.Table;
 import org.junit.jupiter.api.Test;
@@ -51,11 +50,9 @@ class SafetyLimitsTest {
 
   private static Faults read(String row) {
     Faults faults = new Faults();
-    List<String> header = List.of(HEADER.split(","));
     SafetyLimits.of(
         Table.parse(
-            "limit/values.csv", new StringReader(HEADER + "\n" + row + "\n"), header, faults),
-        Sources.packaged(),
+            "limit/values.csv", new StringReader(HEADER + "\n" + row + "\n"), List.of(), faults),
         faults);
     return faults;
   }

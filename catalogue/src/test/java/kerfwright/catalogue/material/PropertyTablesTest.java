@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
 import java.util.List;
-import kerfwright.catalogue.source.Sources;
+import java.util.Set;
+import java.util.function.Function;
+import kerfwright.catalogue.data.DataRow;
+import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.table.Table;
 import org.junit.jupiter.api.Test;
@@ -53,19 +56,16 @@ class PropertyTablesTest {
   }
 
   private List<PropertyTables.Published> published(String row) {
-    String text = String.join(",", PropertyTables.PUBLISHED) + "\n" + row + "\n";
-    return PropertyTables.published(
-        Table.parse("t.csv", new StringReader(text), PropertyTables.PUBLISHED, faults),
-        List.of("enamel"),
-        Sources.packaged());
+    return read("material/values.csv", row, r -> PropertyTables.published(r, List.of("enamel")));
   }
 
   private void inputs(String row) {
-    String text = String.join(",", PropertyTables.INPUT) + "\n" + row + "\n";
-    PropertyTables.inputs(
-        Table.parse("t.csv", new StringReader(text), PropertyTables.INPUT, faults),
-        List.of("enamel"),
-        List.of(),
-        Sources.packaged());
+    read("model-input/values.csv", row, r -> PropertyTables.input(r, List.of("enamel"), Set.of()));
+  }
+
+  /** Reads a row under the header of a packaged table. */
+  private <T> List<T> read(String like, String row, Function<DataRow, T> reader) {
+    String text = String.join(",", Table.header(like)) + "\n" + row + "\n";
+    return Topic.values(Table.parse("t.csv", new StringReader(text), List.of(), faults), reader);
   }
 }

@@ -99,7 +99,7 @@ class UsualStacksTest {
       UsualProcedure usual = STACKS.procedure(procedure);
       for (int fdi : new int[] {11, 13, 14, 16, 41, 43, 44, 46}) {
         Tooth tooth = new Tooth(fdi);
-        if (usual.teeth().isEmpty() || usual.teeth().contains(tooth.toothClass().label())) {
+        if (usual.teeth().isEmpty() || usual.teeth().contains(tooth.toothClass().id())) {
           String what = procedure + " on " + fdi;
           UsualStack stack = STACKS.find(tooth, usual.restoration(), procedure, null).orElseThrow();
           assertTrue(stack.complete(), what);

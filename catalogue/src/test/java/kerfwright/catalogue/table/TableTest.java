@@ -64,7 +64,7 @@ class TableTest {
 
   @Test
   void aMissingFileIsAFault() {
-    Table.read("nowhere/values.csv", HEADER, faults);
+    Table.read("nowhere/values.csv", faults);
     assertEquals("nowhere/values.csv:0, column -: the file is missing", only().toString());
   }
 

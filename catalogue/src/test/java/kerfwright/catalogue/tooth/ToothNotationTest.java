@@ -121,7 +121,7 @@ class ToothNotationTest {
       String name = ToothNotation.name(tooth);
       assertEquals(name.contains("upper"), tooth.upper());
       assertEquals(name.contains("right"), tooth.right());
-      assertTrue(name.endsWith(tooth.toothClass().label()));
+      assertTrue(name.endsWith(tooth.toothClass().id()));
     }
     assertEquals(ToothClass.MOLAR, new Tooth(74).toothClass());
     assertEquals(ToothClass.PREMOLAR, new Tooth(34).toothClass());

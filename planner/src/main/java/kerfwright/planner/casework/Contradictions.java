@@ -38,7 +38,7 @@ public final class Contradictions {
   /** A procedure that is not done on a tooth of this class; looked at before anything else. */
   public static Optional<Contradiction> onTooth(Procedure procedure, Tooth tooth) {
     List<String> teeth = UsualStacks.packaged().procedure(procedure.id()).teeth();
-    return teeth.isEmpty() || teeth.contains(tooth.toothClass().label())
+    return teeth.isEmpty() || teeth.contains(tooth.toothClass().id())
         ? Optional.empty()
         : Optional.of(
             Contradiction.of(
@@ -316,7 +316,7 @@ public final class Contradictions {
   static Message label(Tooth tooth) {
     String arch = tooth.upper() ? "maxillary-" : "mandibular-";
     return Message.of(
-        "place." + (tooth.primary() ? "primary-" : "") + arch + tooth.toothClass().label());
+        "place." + (tooth.primary() ? "primary-" : "") + arch + tooth.toothClass().id());
   }
 
   private static Message restoration(String id) {

@@ -9,8 +9,4 @@ import org.jspecify.annotations.Nullable;
  * @param materialId the material to be kept
  * @param atLeast the least thickness that must remain, or null: all of it, it must not be touched
  */
-public record Keep(String materialId, @Nullable Length atLeast) {
-  public boolean all() {
-    return atLeast == null;
-  }
-}
+public record Keep(String materialId, @Nullable Length atLeast) {}

@@ -1,7 +1,5 @@
 package kerfwright.planner.casework;
 
-import java.util.Arrays;
-import java.util.List;
 import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
@@ -17,21 +15,13 @@ public record Lesion(Depth depth, Activity activity, @Nullable Texture texture) 
   public enum Depth implements Identified {
     SHALLOW,
     MODERATE,
-    DEEP;
-
-    public static List<String> ids() {
-      return Arrays.stream(values()).map(Depth::id).toList();
-    }
+    DEEP
   }
 
   /** Whether decay goes on. */
   public enum Activity implements Identified {
     ACTIVE,
-    ARRESTED;
-
-    public static List<String> ids() {
-      return Arrays.stream(values()).map(Activity::id).toList();
-    }
+    ARRESTED
   }
 
   /** Hardness of the dentine as the trade grades it by feel. */
@@ -39,10 +29,6 @@ public record Lesion(Depth depth, Activity activity, @Nullable Texture texture) 
     SOFT,
     LEATHERY,
     FIRM,
-    HARD;
-
-    public static List<String> ids() {
-      return Arrays.stream(values()).map(Texture::id).toList();
-    }
+    HARD
   }
 }

@@ -56,9 +56,4 @@ public record Procedure(String id) {
   public boolean opensChamber() {
     return equals(ACCESS_CAVITY) || equals(DEROOF_AND_REFINE);
   }
-
-  /** True for surfaces that are only made smooth. */
-  public boolean finishes() {
-    return id.startsWith("finish-");
-  }
 }

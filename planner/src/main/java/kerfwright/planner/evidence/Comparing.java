@@ -77,12 +77,12 @@ public final class Comparing {
 
   /** The figure with every condition typical and the models' factors of the draw. */
   public static double figure(EvidenceCase asked, SetUp setUp, Draw draw) {
-    return Figure.of(asked.figure()).of(Trial.typical(setUp, draw), asked.unit());
+    return new Figure(asked.figure()).of(Trial.typical(setUp, draw), asked.unit());
   }
 
   /** The figure of a trial. */
   public static double figure(EvidenceCase asked, Trial trial) {
-    return Figure.of(asked.figure()).of(trial, asked.unit());
+    return new Figure(asked.figure()).of(trial, asked.unit());
   }
 
   /** What the models give over the ranges of conditions and properties. */
@@ -90,7 +90,7 @@ public final class Comparing {
     return known.computeIfAbsent(
         new Computed(asked.figure(), setUp.id(), unit),
         key -> {
-          Figure figure = Figure.of(asked.figure());
+          Figure figure = new Figure(asked.figure());
           double[] values = new double[figure.slow() ? heatSamples : samples];
           for (int i = 0; i < values.length; i++) {
             values[i] = figure.of(Trial.drawn(setUp, draws[i]), unit);
@@ -171,7 +171,7 @@ public final class Comparing {
   }
 
   private int independent(EvidenceCase asked) {
-    return Figure.of(asked.figure()).slow() ? heatSamples : samples;
+    return new Figure(asked.figure()).slow() ? heatSamples : samples;
   }
 
   static boolean inside(EvidenceCase asked, Estimate computed) {

@@ -7,7 +7,7 @@ import kerfwright.catalogue.evidence.CaseLists;
 import kerfwright.catalogue.evidence.EvidenceCase;
 import kerfwright.catalogue.evidence.EvidenceRow;
 import kerfwright.catalogue.evidence.Family;
-import kerfwright.planner.evidence.figure.RemovalFigure;
+import kerfwright.planner.evidence.figure.Figure;
 import kerfwright.planner.evidence.figure.Trial;
 import kerfwright.planner.uncertainty.Draw;
 
@@ -49,7 +49,7 @@ record Residual(EvidenceCase asked, Family family, double[] off, double common) 
 
   private static double common(EvidenceCase asked, double typical) {
     return asked.figure() == EvidenceCase.Figure.REMOVAL
-        ? new RemovalFigure().of(Trial.typical(asked.first(), Draw.fixed(1, 1, 1, 1)), "mm3/min")
+        ? Figure.removal(Trial.typical(asked.first(), Draw.fixed(1, 1, 1, 1)), "mm3/min")
         : typical;
   }
 

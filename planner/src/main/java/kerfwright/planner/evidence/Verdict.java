@@ -1,21 +1,13 @@
 package kerfwright.planner.evidence;
 
+import kerfwright.quantity.Identified;
+
 /** How a computed figure stands against the published one. */
-public enum Verdict {
-  INSIDE("inside"),
-  OUTSIDE("outside"),
-  RIGHT("right"),
-  WRONG("wrong");
-
-  private final String label;
-
-  Verdict(String label) {
-    this.label = label;
-  }
-
-  public String label() {
-    return label;
-  }
+public enum Verdict implements Identified {
+  INSIDE,
+  OUTSIDE,
+  RIGHT,
+  WRONG;
 
   /** Whether the models reproduce the finding. */
   public boolean met() {

@@ -71,26 +71,6 @@ public record CutPlan(
         runnersUp, said, cautions);
   }
 
-  /** A plan of what is known: it does not branch. */
-  public CutPlan(
-      CutCase cutCase,
-      long seed,
-      int samples,
-      List<PlannedStep> steps,
-      List<Cue> cues,
-      List<Unfilled> unfilled,
-      @Nullable DepthFrom access,
-      @Nullable PulpHeat pulp,
-      @Nullable RootRise root,
-      PlanTimes times,
-      List<RunnerUp> runnersUp,
-      List<Finding> findings,
-      List<Finding> cautions) {
-    this(
-        cutCase, seed, samples, steps, cues, unfilled, access, pulp, root, times, List.of(),
-        runnersUp, findings, cautions);
-  }
-
   /** The same going on in branches. */
   public CutPlan with(List<Branch> goingOn, List<Finding> said, List<Finding> minded) {
     return new CutPlan(

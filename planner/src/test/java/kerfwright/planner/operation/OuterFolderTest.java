@@ -52,7 +52,7 @@ class OuterFolderTest {
         folder.resolve("texts_en.properties"), "operation.open-fissure.name=Open the fissure\n");
     Files.writeString(
         folder.resolve("texts_de.properties"), "operation.open-fissure.name=Fissur eröffnen\n");
-    return OperationTable.from(folder);
+    return OperationTable.from(folder, name -> true);
   }
 
   private static CutCase molar() {
@@ -132,7 +132,9 @@ class OuterFolderTest {
   @Test
   void aMissingFileIsTold() {
     BadDataException bad =
-        assertThrows(BadDataException.class, () -> OperationTable.from(folder.resolve("none")));
+        assertThrows(
+            BadDataException.class,
+            () -> OperationTable.from(folder.resolve("none"), name -> true));
     assertTrue(bad.getMessage().contains("cannot be read"), bad.getMessage());
   }
 }

@@ -18,6 +18,7 @@ import kerfwright.planner.casework.Lesion;
 import kerfwright.planner.casework.Outline;
 import kerfwright.planner.casework.Procedure;
 import kerfwright.planner.casework.PulpState;
+import kerfwright.quantity.Identified;
 
 /** What can be chosen in the form of a case. */
 public record CaseChoices(
@@ -44,7 +45,7 @@ public record CaseChoices(
             .map(p -> new Choice(p.id(), Labels.first(Labels.pulp(say, p))))
             .toList(),
         catalogue.restorations().stream()
-            .map(r -> new Choice(r.id(), Labels.restoration(say, r.id())))
+            .map(id -> new Choice(id, Labels.restoration(say, id)))
             .toList(),
         catalogue.materials().stream()
             .map(m -> new Choice(m.id(), Labels.material(say, m)))
@@ -54,9 +55,9 @@ public record CaseChoices(
             .toList(),
         catalogue.handpieces().stream().map(h -> new Choice(h.id(), handpiece(say, h))).toList(),
         said(say, "label.intended-", catalogue.intended()),
-        said(say, "case.lesion-", Lesion.Depth.ids()),
-        said(say, "case.lesion-", Lesion.Activity.ids()),
-        said(say, "case.lesion-", Lesion.Texture.ids()),
+        said(say, "case.lesion-", Identified.ids(Lesion.Depth.class)),
+        said(say, "case.lesion-", Identified.ids(Lesion.Activity.class)),
+        said(say, "case.lesion-", Identified.ids(Lesion.Texture.class)),
         said(say, "case.known-", Known.ids()),
         marks(catalogue),
         LayerFill.of(catalogue.materials()));
@@ -67,10 +68,10 @@ public record CaseChoices(
     Map<String, Material> known =
         catalogue.materials().stream().collect(Collectors.toMap(Material::id, m -> m));
     Map<String, String> marks = new HashMap<>();
-    for (CaseCatalogue.Restoration one : catalogue.restorations()) {
-      List<String> by = UsualStacks.packaged().knownBy(one.id());
+    for (String id : catalogue.restorations()) {
+      List<String> by = UsualStacks.packaged().knownBy(id);
       Material outer = by.isEmpty() ? null : known.get(by.get(0).split("\\|")[0]);
-      marks.put(one.id(), CaseMark.restoration(one.id(), outer));
+      marks.put(id, CaseMark.restoration(id, outer));
     }
     return marks;
   }

@@ -1,29 +1,28 @@
 package kerfwright.app.web.caseform;
 
 import java.util.List;
+import kerfwright.quantity.Identified;
 
 /**
  * Fields of the form that are filled in together. What they were filled in with is kept beside
  * them, so that a usual value is exchanged when tooth or procedure change, and a typed one is not.
  */
-enum FieldGroup {
-  RESTORATION("restoration", List.of("restoration")),
-  INTENDED("intended", List.of("intended")),
-  LESION("lesion", List.of("lesion_depth", "lesion_activity", "lesion_texture")),
-  LAYERS("layers", List.of("layer_material", "layer_low", "layer_typical", "layer_high")),
-  OUTLINE("outline", List.of("outline_shape", "outline_length_mm", "outline_width_mm"));
+enum FieldGroup implements Identified {
+  RESTORATION(List.of("restoration")),
+  INTENDED(List.of("intended")),
+  LESION(List.of("lesion_depth", "lesion_activity", "lesion_texture")),
+  LAYERS(List.of("layer_material", "layer_low", "layer_typical", "layer_high")),
+  OUTLINE(List.of("outline_shape", "outline_length_mm", "outline_width_mm"));
 
-  private final String field;
   private final List<String> names;
 
-  FieldGroup(String field, List<String> names) {
-    this.field = field;
+  FieldGroup(List<String> names) {
     this.names = names;
   }
 
   /** The hidden field that says what the group was filled in with. */
   String mark() {
-    return "usual_" + field;
+    return "usual_" + id();
   }
 
   /** Short for what stands in the group; empty where nothing does. */

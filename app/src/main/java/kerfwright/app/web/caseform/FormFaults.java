@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import kerfwright.app.input.Fault;
 import kerfwright.app.words.Say;
 import kerfwright.planner.casework.Contradiction.Fix;
@@ -100,11 +99,6 @@ public final class FormFaults {
 
   public boolean any(String place) {
     return byPlace.containsKey(place);
-  }
-
-  /** Places that hold a fault. */
-  public List<String> places() {
-    return List.copyOf(new TreeSet<>(byPlace.keySet()));
   }
 
   /** Places to jump to from the head of the form: those nothing is offered for there. */

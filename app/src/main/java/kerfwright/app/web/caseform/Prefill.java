@@ -102,8 +102,7 @@ public final class Prefill {
   }
 
   private boolean known(@Nullable String restoration) {
-    return restoration == null
-        || catalogue.restorations().stream().anyMatch(one -> one.id().equals(restoration));
+    return restoration == null || catalogue.restorations().contains(restoration);
   }
 
   private @Nullable Tooth tooth(CaseForm form) {

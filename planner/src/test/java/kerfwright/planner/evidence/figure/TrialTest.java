@@ -23,7 +23,7 @@ class TrialTest {
   @Test
   void unitsOfRemovalAgree() {
     Trial trial = Trial.typical(asked("DC032").first(), TYPICAL);
-    RemovalFigure figure = new RemovalFigure();
+    Figure figure = new Figure(EvidenceCase.Figure.REMOVAL);
     double mm3PerMin = figure.of(trial, "mm3/min");
     assertEquals(mm3PerMin / 60, figure.of(trial, "mm3/s"), 1e-12);
     double density = trial.work().densityKgPerM3() * 1e-3;
