@@ -7,7 +7,6 @@ package kerfwright.quantity;
  */
 public record FlowRate(double cubicMetresPerSecond) implements Comparable<FlowRate> {
   public FlowRate {
-    Check.finite("FlowRate", "cubicMetresPerSecond", cubicMetresPerSecond);
     Check.notNegative("FlowRate", "cubicMetresPerSecond", cubicMetresPerSecond);
   }
 

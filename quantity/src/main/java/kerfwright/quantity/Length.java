@@ -7,7 +7,6 @@ package kerfwright.quantity;
  */
 public record Length(double metres) implements Comparable<Length> {
   public Length {
-    Check.finite("Length", "metres", metres);
     Check.notNegative("Length", "metres", metres);
   }
 

@@ -7,7 +7,6 @@ package kerfwright.quantity;
  */
 public record Pressure(double pascals) implements Comparable<Pressure> {
   public Pressure {
-    Check.finite("Pressure", "pascals", pascals);
     Check.notNegative("Pressure", "pascals", pascals);
   }
 

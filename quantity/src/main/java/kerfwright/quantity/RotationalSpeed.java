@@ -7,7 +7,6 @@ package kerfwright.quantity;
  */
 public record RotationalSpeed(double revolutionsPerSecond) implements Comparable<RotationalSpeed> {
   public RotationalSpeed {
-    Check.finite("RotationalSpeed", "revolutionsPerSecond", revolutionsPerSecond);
     Check.notNegative("RotationalSpeed", "revolutionsPerSecond", revolutionsPerSecond);
   }
 

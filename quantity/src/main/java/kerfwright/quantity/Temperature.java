@@ -7,7 +7,6 @@ package kerfwright.quantity;
  */
 public record Temperature(double kelvins) implements Comparable<Temperature> {
   public Temperature {
-    Check.finite("Temperature", "kelvins", kelvins);
     Check.notNegative("Temperature", "kelvins", kelvins);
   }
 

@@ -7,7 +7,6 @@ package kerfwright.quantity;
  */
 public record Torque(double newtonMetres) implements Comparable<Torque> {
   public Torque {
-    Check.finite("Torque", "newtonMetres", newtonMetres);
     Check.notNegative("Torque", "newtonMetres", newtonMetres);
   }
 

@@ -7,7 +7,6 @@ package kerfwright.quantity;
  */
 public record Velocity(double metresPerSecond) implements Comparable<Velocity> {
   public Velocity {
-    Check.finite("Velocity", "metresPerSecond", metresPerSecond);
     Check.notNegative("Velocity", "metresPerSecond", metresPerSecond);
   }
 

@@ -1,5 +1,6 @@
 package kerfwright.physics.cutting;
 
+import kerfwright.quantity.Check;
 /**
  * The abrasive working part as the model needs it.
  *
@@ -17,11 +18,11 @@ public record AbrasiveTool(
     double rigidity,
     double runOutM) {
   public AbrasiveTool {
-    Require.positive("Grain size", "m", grainSizeM);
-    Require.positive("Protrusion of the grains", "of their size", protrusionShare);
-    Require.positive("Hardness of the grains", "Pa", grainHardnessPa);
-    Require.positive("Rigidity of the bond", "of a rigid one", rigidity);
-    Require.notNegative("Run-out", "m", runOutM);
+    Check.positive("Grain size", "m", grainSizeM);
+    Check.positive("Protrusion of the grains", "of their size", protrusionShare);
+    Check.positive("Hardness of the grains", "Pa", grainHardnessPa);
+    Check.positive("Rigidity of the bond", "of a rigid one", rigidity);
+    Check.notNegative("Run-out", "m", runOutM);
   }
 
   /** Room for chips above the bond, m. */

@@ -1,5 +1,6 @@
 package kerfwright.physics.cutting;
 
+import kerfwright.quantity.Check;
 /**
  * A bur's working part as the model needs it.
  *
@@ -21,10 +22,10 @@ public record BladedTool(
     if (blades < 1) {
       throw new IllegalArgumentException("A bladed tool needs at least one blade, got " + blades);
     }
-    Require.positive("Edge radius", "m", edgeRadiusM);
-    Require.positive("Cutting share of the edge", "of its length", edgeShare);
-    Require.positive("Hardness of the blades", "Pa", hardnessPa);
-    Require.notNegative("Run-out", "m", runOutM);
-    Require.positive("Stiffness at the head", "N/m", stiffnessNPerM);
+    Check.positive("Edge radius", "m", edgeRadiusM);
+    Check.positive("Cutting share of the edge", "of its length", edgeShare);
+    Check.positive("Hardness of the blades", "Pa", hardnessPa);
+    Check.notNegative("Run-out", "m", runOutM);
+    Check.positive("Stiffness at the head", "N/m", stiffnessNPerM);
   }
 }

@@ -1,5 +1,6 @@
 package kerfwright.physics.cutting;
 
+import kerfwright.quantity.Check;
 /**
  * Constants of the cutting models that no handbook tells; each may be drawn from its range.
  *
@@ -28,11 +29,11 @@ public record CuttingConstants(
       new CuttingConstants(0.7e-3, 0.35e-6, 0.7, 1e5, 0.03, 15e-6);
 
   public CuttingConstants {
-    Require.notNegative("Mass shaken by run-out", "kg", shakenMassKg);
-    Require.notNegative("Rounding of the tips", "m", tipRoundingM);
-    Require.positive("Share of fresh ground", "of a groove", freshShare);
-    Require.positive("Sliding factor of the crack threshold", "of K^4/H^3", slidingFactor);
-    Require.notNegative("Share of a grain's crack volume", "of it", crackVolume);
-    Require.positive("Distance of the points of an edge", "m", edgePointSpacingM);
+    Check.notNegative("Mass shaken by run-out", "kg", shakenMassKg);
+    Check.notNegative("Rounding of the tips", "m", tipRoundingM);
+    Check.positive("Share of fresh ground", "of a groove", freshShare);
+    Check.positive("Sliding factor of the crack threshold", "of K^4/H^3", slidingFactor);
+    Check.notNegative("Share of a grain's crack volume", "of it", crackVolume);
+    Check.positive("Distance of the points of an edge", "m", edgePointSpacingM);
   }
 }

@@ -1,5 +1,6 @@
 package kerfwright.physics.cutting;
 
+import kerfwright.quantity.Check;
 /**
  * How the working part meets the layer: local diameter, length along the axis in contact, radial
  * depth of cut. The contact arc is that of a cylinder cutting a flat: l_c = sqrt(a D) for a << D
@@ -11,9 +12,9 @@ package kerfwright.physics.cutting;
  */
 public record Engagement(double diameterM, double engagedLengthM, double depthOfCutM) {
   public Engagement {
-    Require.positive("Diameter", "m", diameterM);
-    Require.positive("Engaged length", "m", engagedLengthM);
-    Require.positive("Depth of cut", "m", depthOfCutM);
+    Check.positive("Diameter", "m", diameterM);
+    Check.positive("Engaged length", "m", engagedLengthM);
+    Check.positive("Depth of cut", "m", depthOfCutM);
     depthOfCutM = Math.min(depthOfCutM, diameterM);
   }
 

@@ -1,5 +1,6 @@
 package kerfwright.physics.cutting;
 
+import kerfwright.quantity.Check;
 /**
  * How the working part is run.
  *
@@ -13,9 +14,9 @@ package kerfwright.physics.cutting;
 public record OperatingPoint(
     double loadN, double rimSpeedMPerS, double coolantMlPerMin, double sharpness, double touchS) {
   public OperatingPoint {
-    Require.notNegative("Load", "N", loadN);
-    Require.notNegative("Rim speed", "m/s", rimSpeedMPerS);
-    Require.notNegative("Coolant", "mL/min", coolantMlPerMin);
+    Check.notNegative("Load", "N", loadN);
+    Check.notNegative("Rim speed", "m/s", rimSpeedMPerS);
+    Check.notNegative("Coolant", "mL/min", coolantMlPerMin);
     if (!(sharpness > 0 && sharpness <= 1)) {
       throw new IllegalArgumentException(
           "Sharpness must be above 0 and at most 1, got " + sharpness);

@@ -1,5 +1,6 @@
 package kerfwright.physics.cutting;
 
+import kerfwright.quantity.Check;
 /**
  * Force needed to lift a chip: the law of Kienzle, k_c = k_c1.1 h^-m, F = k_c b h.
  *
@@ -19,7 +20,7 @@ package kerfwright.physics.cutting;
  */
 public record SpecificForce(double unitForcePa, double exponent) {
   public SpecificForce {
-    Require.positive("Unit cutting force k_c1.1", "Pa", unitForcePa);
+    Check.positive("Unit cutting force k_c1.1", "Pa", unitForcePa);
     if (!(exponent >= 0 && exponent < 1)) {
       throw new IllegalArgumentException(
           "Exponent of the size effect must be from 0 to below 1, got " + exponent);

@@ -1,5 +1,6 @@
 package kerfwright.physics.cutting;
 
+import kerfwright.quantity.Check;
 import kerfwright.quantity.RotationalSpeed;
 import kerfwright.quantity.Torque;
 
@@ -21,7 +22,7 @@ import kerfwright.quantity.Torque;
  */
 public record TurbineDrive(RotationalSpeed freeSpeed, Torque stallTorque) implements Drive {
   public TurbineDrive {
-    Require.positive("Free speed", "1/s", freeSpeed.revolutionsPerSecond());
+    Check.positive("Free speed", "1/s", freeSpeed.revolutionsPerSecond());
   }
 
   @Override

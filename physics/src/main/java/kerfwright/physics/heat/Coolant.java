@@ -1,6 +1,6 @@
 package kerfwright.physics.heat;
 
-import kerfwright.physics.heat.numeric.Require;
+import kerfwright.quantity.Check;
 
 /**
  * What flows over a surface: heat leaves at h (T - T of the coolant).
@@ -13,7 +13,7 @@ public record Coolant(double coefficientWPerM2K, double temperatureC) {
   public static final Coolant NONE = new Coolant(0, 0);
 
   public Coolant {
-    Require.notNegative("Heat transfer coefficient", "W/(m2 K)", coefficientWPerM2K);
-    Require.finite("Coolant temperature", "degC", temperatureC);
+    Check.notNegative("Heat transfer coefficient", "W/(m2 K)", coefficientWPerM2K);
+    Check.finite("Coolant temperature", "degC", temperatureC);
   }
 }

@@ -1,6 +1,6 @@
 package kerfwright.physics.heat;
 
-import kerfwright.physics.heat.numeric.Require;
+import kerfwright.quantity.Check;
 
 /** What happens at the bottom or at the side of the body. */
 public sealed interface Face {
@@ -10,7 +10,7 @@ public sealed interface Face {
   /** Held at a temperature. */
   record Held(double temperatureC) implements Face {
     public Held {
-      Require.finite("Temperature of a face", "degC", temperatureC);
+      Check.finite("Temperature of a face", "degC", temperatureC);
     }
   }
 
@@ -48,9 +48,9 @@ public sealed interface Face {
     static final double TISSUE_DENSITY_SHARE = 1.05;
 
     public Perfused {
-      Require.notNegative("Blood sink", "W/(m3 K)", sinkWPerM3K);
-      Require.finite("Temperature of the blood", "degC", bloodC);
-      Require.notNegative("Conductance behind the tissue", "W/(m2 K)", backWPerM2K);
+      Check.notNegative("Blood sink", "W/(m3 K)", sinkWPerM3K);
+      Check.finite("Temperature of the blood", "degC", bloodC);
+      Check.notNegative("Conductance behind the tissue", "W/(m2 K)", backWPerM2K);
     }
 
     /** Above this temperature of the tissue its blood stands still. */

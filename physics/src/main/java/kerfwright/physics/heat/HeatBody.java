@@ -1,7 +1,7 @@
 package kerfwright.physics.heat;
 
+import kerfwright.quantity.Check;
 import java.util.List;
-import kerfwright.physics.heat.numeric.Require;
 
 /**
  * The body that is cut: a cylinder of layers, outermost first, all at one temperature to begin
@@ -16,8 +16,8 @@ import kerfwright.physics.heat.numeric.Require;
 public record HeatBody(
     double radiusMm, List<HeatLayer> layers, double initialC, Face bottom, Face side) {
   public HeatBody {
-    Require.positive("Radius of the body", "mm", radiusMm);
-    Require.finite("Initial temperature", "degC", initialC);
+    Check.positive("Radius of the body", "mm", radiusMm);
+    Check.finite("Initial temperature", "degC", initialC);
     layers = List.copyOf(layers);
     if (layers.isEmpty()) {
       throw new IllegalArgumentException("The body needs at least one layer");

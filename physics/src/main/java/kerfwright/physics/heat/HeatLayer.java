@@ -1,6 +1,6 @@
 package kerfwright.physics.heat;
 
-import kerfwright.physics.heat.numeric.Require;
+import kerfwright.quantity.Check;
 import kerfwright.physics.material.Substance;
 
 /**
@@ -17,10 +17,10 @@ public record HeatLayer(
     double densityKgPerM3,
     double specificHeatJPerKgK) {
   public HeatLayer {
-    Require.positive("Layer thickness", "mm", thicknessMm);
-    Require.positive("Thermal conductivity", "W/(m K)", conductivityWPerMK);
-    Require.positive("Density", "kg/m3", densityKgPerM3);
-    Require.positive("Specific heat", "J/(kg K)", specificHeatJPerKgK);
+    Check.positive("Layer thickness", "mm", thicknessMm);
+    Check.positive("Thermal conductivity", "W/(m K)", conductivityWPerMK);
+    Check.positive("Density", "kg/m3", densityKgPerM3);
+    Check.positive("Specific heat", "J/(kg K)", specificHeatJPerKgK);
   }
 
   /** A layer of a known material. */

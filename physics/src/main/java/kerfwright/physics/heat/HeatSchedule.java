@@ -1,7 +1,7 @@
 package kerfwright.physics.heat;
 
+import kerfwright.quantity.Check;
 import java.util.List;
-import kerfwright.physics.heat.numeric.Require;
 
 /**
  * The work on one round spot: stretches one after the other, the floor going on where it stood.
@@ -11,7 +11,7 @@ import kerfwright.physics.heat.numeric.Require;
  */
 public record HeatSchedule(double spotRadiusMm, List<HeatStretch> stretches) {
   public HeatSchedule {
-    Require.positive("Radius of the spot", "mm", spotRadiusMm);
+    Check.positive("Radius of the spot", "mm", spotRadiusMm);
     stretches = List.copyOf(stretches);
     if (stretches.isEmpty()) {
       throw new IllegalArgumentException("A schedule needs at least one stretch");

@@ -1,6 +1,6 @@
 package kerfwright.physics.heat;
 
-import kerfwright.physics.heat.numeric.Require;
+import kerfwright.quantity.Check;
 
 /**
  * A stretch of work during which nothing is changed: strokes of onS with the instrument cutting,
@@ -25,11 +25,11 @@ public record HeatStretch(
     Coolant outside,
     double feedMmPerS) {
   public HeatStretch {
-    Require.positive("Duration of a stretch", "s", durationS);
-    Require.finite("Heat flux", "W/m2", fluxWPerM2);
-    Require.notNegative("Length of a stroke", "s", onS);
-    Require.notNegative("Length of a pause", "s", offS);
-    Require.notNegative("Feed", "mm/s", feedMmPerS);
+    Check.positive("Duration of a stretch", "s", durationS);
+    Check.finite("Heat flux", "W/m2", fluxWPerM2);
+    Check.notNegative("Length of a stroke", "s", onS);
+    Check.notNegative("Length of a pause", "s", offS);
+    Check.notNegative("Feed", "mm/s", feedMmPerS);
     if (onS + offS <= 0) {
       throw new IllegalArgumentException("A stretch needs a stroke or a pause above zero seconds");
     }

@@ -1,6 +1,6 @@
 package kerfwright.physics.heat;
 
-import kerfwright.physics.heat.numeric.Require;
+import kerfwright.quantity.Check;
 
 /**
  * Computes the hottest point of a surface under a small heat source that moves over it.
@@ -34,8 +34,8 @@ public final class MovingHeatSource {
       double speedMPerS,
       double conductivityWPerMK,
       double diffusivityM2PerS) {
-    Require.positive("Radius of the source", "m", radiusM);
-    Require.notNegative("Speed of the source", "m/s", speedMPerS);
+    Check.positive("Radius of the source", "m", radiusM);
+    Check.notNegative("Speed of the source", "m/s", speedMPerS);
     double peclet = speedMPerS * radiusM / (2 * diffusivityM2PerS);
     return 2
         * fluxWPerM2

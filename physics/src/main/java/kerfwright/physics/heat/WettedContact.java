@@ -1,6 +1,6 @@
 package kerfwright.physics.heat;
 
-import kerfwright.physics.heat.numeric.Require;
+import kerfwright.quantity.Check;
 
 /**
  * Says how far water keeps the contact of instrument and tooth wetted: it does as long as neither
@@ -37,13 +37,13 @@ public record WettedContact(double fluxLimitWPerM2, double reachingShare) {
   private static final double BOILING_C = 100;
 
   public WettedContact {
-    Require.positive("Flux limit", "W/m2", fluxLimitWPerM2);
-    Require.positive("Share of the spray that reaches the contact", "1", reachingShare);
+    Check.positive("Flux limit", "W/m2", fluxLimitWPerM2);
+    Check.positive("Share of the spray that reaches the contact", "1", reachingShare);
   }
 
   /** The wetted share s. */
   public double wettedShare(double powerW, double areaM2, double flowMlPerMin, double waterC) {
-    Require.positive("Area of contact", "m2", areaM2);
+    Check.positive("Area of contact", "m2", areaM2);
     if (flowMlPerMin <= 0) {
       return 0;
     }

@@ -1,12 +1,12 @@
 package kerfwright.physics.heat.column;
 
+import kerfwright.quantity.Check;
 import kerfwright.physics.heat.ColumnSeries;
 import kerfwright.physics.heat.Coolant;
 import kerfwright.physics.heat.HeatBody;
 import kerfwright.physics.heat.HeatSchedule;
 import kerfwright.physics.heat.HeatStretch;
 import kerfwright.physics.heat.field.AxisymmetricConduction;
-import kerfwright.physics.heat.numeric.Require;
 
 /**
  * Computes the temperature below the middle of the spot on one line of nodes: a quick stand-in for
@@ -102,7 +102,7 @@ public final class LayeredColumn {
   /** Runs a schedule; depths of the probes below the uncut top, on the axis. */
   public ColumnSeries run(
       HeatBody body, HeatSchedule schedule, double[] probeDepthsMm, double outputEveryS) {
-    Require.positive("Output interval", "s", outputEveryS);
+    Check.positive("Output interval", "s", outputEveryS);
     state.build(body, schedule, probeDepthsMm);
     ColumnRecorder out =
         new ColumnRecorder(

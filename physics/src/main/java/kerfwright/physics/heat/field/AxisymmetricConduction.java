@@ -1,5 +1,6 @@
 package kerfwright.physics.heat.field;
 
+import kerfwright.quantity.Check;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -7,7 +8,6 @@ import kerfwright.physics.heat.Coolant;
 import kerfwright.physics.heat.HeatBody;
 import kerfwright.physics.heat.HeatSchedule;
 import kerfwright.physics.heat.HeatStretch;
-import kerfwright.physics.heat.numeric.Require;
 
 /**
  * Computes the temperature in a layered cylinder whose top is heated in a round spot, cooled around
@@ -118,7 +118,7 @@ public final class AxisymmetricConduction {
 
   /** The same from temperatures that differ with depth. */
   public HeatSeries run(double outputEveryS, DoubleUnaryOperator initialCAtDepthM) {
-    Require.positive("Output interval", "s", outputEveryS);
+    Check.positive("Output interval", "s", outputEveryS);
     floor.restart();
     ledger = new EnergyLedger();
     nowS = 0;

@@ -1,6 +1,6 @@
 package kerfwright.physics.heat.field;
 
-import kerfwright.physics.heat.numeric.Require;
+import kerfwright.quantity.Check;
 
 /**
  * Cells and step of a computation.
@@ -21,7 +21,7 @@ public record HeatMesh(int cellsR, int cellsZ, double stepS, boolean graded) {
       throw new IllegalArgumentException(
           "A mesh may have at most 4000000 cells, got " + cellsR + " x " + cellsZ);
     }
-    Require.positive("Time step", "s", stepS);
+    Check.positive("Time step", "s", stepS);
   }
 
   public static HeatMesh even(int cellsR, int cellsZ, double stepS) {

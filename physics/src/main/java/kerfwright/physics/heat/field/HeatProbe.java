@@ -1,6 +1,6 @@
 package kerfwright.physics.heat.field;
 
-import kerfwright.physics.heat.numeric.Require;
+import kerfwright.quantity.Check;
 
 /**
  * Where a temperature is read.
@@ -10,8 +10,8 @@ import kerfwright.physics.heat.numeric.Require;
  */
 public record HeatProbe(double rMm, double zMm) {
   public HeatProbe {
-    Require.notNegative("Radius of a probe", "mm", rMm);
-    Require.notNegative("Depth of a probe", "mm", zMm);
+    Check.notNegative("Radius of a probe", "mm", rMm);
+    Check.notNegative("Depth of a probe", "mm", zMm);
   }
 
   /** On the axis, at a depth below the uncut top. */

@@ -1,9 +1,9 @@
 package kerfwright.physics.heat.field;
 
+import kerfwright.quantity.Check;
 import java.util.List;
 import kerfwright.physics.heat.HeatBody;
 import kerfwright.physics.heat.HeatSchedule;
-import kerfwright.physics.heat.numeric.Require;
 
 /**
  * A layered conduction problem, complete in itself.
@@ -21,7 +21,7 @@ public record HeatProblem(
     List<HeatProbe> probes,
     Resolution resolution) {
   public HeatProblem {
-    Require.positive("Output interval", "s", outputEveryS);
+    Check.positive("Output interval", "s", outputEveryS);
     probes = List.copyOf(probes);
     if (probes.isEmpty()) {
       throw new IllegalArgumentException("A heat problem needs at least one probe");

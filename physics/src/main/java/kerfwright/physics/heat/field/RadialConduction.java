@@ -1,5 +1,6 @@
 package kerfwright.physics.heat.field;
 
+import kerfwright.quantity.Check;
 import java.util.Arrays;
 import java.util.List;
 import kerfwright.physics.heat.ColumnSeries;
@@ -8,7 +9,6 @@ import kerfwright.physics.heat.Face;
 import kerfwright.physics.heat.HeatBody;
 import kerfwright.physics.heat.HeatLayer;
 import kerfwright.physics.heat.HeatStretch;
-import kerfwright.physics.heat.numeric.Require;
 import kerfwright.physics.heat.numeric.Spacing;
 import kerfwright.physics.heat.numeric.TimedOutputs;
 
@@ -59,7 +59,7 @@ public final class RadialConduction {
 
   /** Prepares a run round a bore of a given radius. */
   public RadialConduction(double boreRadiusMm, HeatBody body) {
-    Require.positive("Radius of the bore", "mm", boreRadiusMm);
+    Check.positive("Radius of the bore", "mm", boreRadiusMm);
     boreM = boreRadiusMm * 1e-3;
     List<HeatLayer> layers = body.layers();
     double[] borders = new double[layers.size() - 1];
@@ -104,7 +104,7 @@ public final class RadialConduction {
 
   /** Temperatures at a distance from the wall of the bore, at the end of every interval. */
   public ColumnSeries run(List<HeatStretch> stretches, double depthMm, double everyS) {
-    Require.positive("Output interval", "s", everyS);
+    Check.positive("Output interval", "s", everyS);
     double at = boreM + depthMm * 1e-3;
     if (!(depthMm >= 0 && at <= r[r.length - 1] * (1 + 1e-9))) {
       throw new IllegalArgumentException("Probe at " + depthMm + " mm lies outside the layers");

@@ -1,6 +1,6 @@
 package kerfwright.physics.heat.field;
 
-import kerfwright.physics.heat.numeric.Require;
+import kerfwright.quantity.Check;
 
 /** How finely a problem is computed: to an error, or on a given mesh. */
 public sealed interface Resolution {
@@ -10,7 +10,7 @@ public sealed interface Resolution {
    */
   record WithinK(double errorK) implements Resolution {
     public WithinK {
-      Require.positive("Allowed error", "K", errorK);
+      Check.positive("Allowed error", "K", errorK);
     }
   }
 
