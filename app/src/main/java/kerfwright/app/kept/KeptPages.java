@@ -102,12 +102,8 @@ public final class KeptPages implements Feature {
   }
 
   private static List<RecordEntry> uses(CutRecord record, String reference, Tooth tooth) {
-    List<RecordEntry> entries =
-        record.list(new RecordQuery(reference, tooth, null, null, null, null, null, MOST_ENTRIES));
-    var corrections = record.correctionsOf(entries.stream().map(RecordEntry::id).toList());
-    return entries.stream()
-        .filter(one -> !corrections.containsKey(one.id()) && !one.strikes())
-        .toList();
+    return record.holding(
+        record.list(new RecordQuery(reference, tooth, null, null, null, null, null, MOST_ENTRIES)));
   }
 
   /** The picture as it would be cut with the drawer of today; null where that is refused. */

@@ -176,8 +176,7 @@ class DatabaseTlsTest {
           0,
           practice
               .sql()
-              .number(
-                  "SELECT count(*) FROM pg_class WHERE relowner = current_user::regrole"),
+              .number("SELECT count(*) FROM pg_class WHERE relowner = current_user::regrole"),
           "owns something");
     }
   }
