@@ -12,7 +12,6 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HexFormat;
@@ -22,6 +21,7 @@ import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Private;
 import kerfwright.app.storage.Snapshot;
 import kerfwright.app.storage.TableShape;
+import kerfwright.practice.record.Sha256;
 import net.lingala.zip4j.ZipFile;
 import net.lingala.zip4j.exception.ZipException;
 import net.lingala.zip4j.io.outputstream.ZipOutputStream;
@@ -93,11 +93,11 @@ final class Archive {
     List<Manifest.Entry> entries = new ArrayList<>();
     for (TableShape table : snapshot.tables()) {
       Manifest.Entry bare = new Manifest.Entry(table, 0, "", "");
-      MessageDigest csv = sha256();
+      MessageDigest csv = Sha256.digest();
       pack.begin(bare.csvFile());
       TableFiles.csv(snapshot, table, new DigestOutputStream(zip, csv));
       zip.closeEntry();
-      MessageDigest json = sha256();
+      MessageDigest json = Sha256.digest();
       pack.begin(bare.jsonFile());
       long rows = TableFiles.json(snapshot, table, new DigestOutputStream(zip, json));
       zip.closeEntry();
@@ -114,7 +114,7 @@ final class Archive {
   static List<String> sums(Snapshot snapshot) throws IOException {
     List<String> sums = new ArrayList<>();
     for (TableShape table : snapshot.tables()) {
-      MessageDigest json = sha256();
+      MessageDigest json = Sha256.digest();
       OutputStream nowhere = new DigestOutputStream(OutputStream.nullOutputStream(), json);
       TableFiles.json(snapshot, table, nowhere);
       sums.add(table.name() + " " + hex(json));
@@ -168,20 +168,12 @@ final class Archive {
   }
 
   private static void check(ZipFile zip, String name, String expected) throws IOException {
-    MessageDigest sum = sha256();
+    MessageDigest sum = Sha256.digest();
     try (InputStream in = open(zip, name)) {
       in.transferTo(new DigestOutputStream(OutputStream.nullOutputStream(), sum));
     }
     if (!hex(sum).equals(expected)) {
       throw new BadFile("backup.damaged", name);
-    }
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException everyJdkHasIt) {
-      throw new IllegalStateException(everyJdkHasIt);
     }
   }
 

@@ -16,27 +16,21 @@ final class Place {
   /** A practice that is there. */
   static Database there(@Nullable Path folder) throws BadInput {
     String url = server(folder);
-    if (url != null) {
-      return Database.server(url);
-    }
-    Path file = given(folder).resolve(Database.FILE);
-    if (!Files.isRegularFile(file)) {
-      throw new BadInput("--data", Message.of("backup.no-practice", String.valueOf(folder)));
-    }
-    return Database.file(file);
+    return url == null ? Database.file(file(folder)) : Database.server(url);
   }
 
   /** A practice that is there, to be looked at alone. */
   static Database reading(@Nullable Path folder) throws BadInput {
     String url = server(folder);
-    if (url != null) {
-      return Database.readingServer(url);
-    }
+    return url == null ? Database.reading(file(folder)) : Database.readingServer(url);
+  }
+
+  private static Path file(@Nullable Path folder) throws BadInput {
     Path file = given(folder).resolve(Database.FILE);
     if (!Files.isRegularFile(file)) {
       throw new BadInput("--data", Message.of("backup.no-practice", String.valueOf(folder)));
     }
-    return Database.reading(file);
+    return file;
   }
 
   /** A practice that is made where there is none, at a version of the schema. */

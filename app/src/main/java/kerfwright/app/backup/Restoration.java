@@ -130,7 +130,8 @@ final class Restoration {
         throw new IllegalStateException("what was restored differs from the archive");
       }
       Seal seal = manifest.seal();
-      if (!refill.chains().hold() || seal != null && !seal.agrees(refill.filled().seal())) {
+      if (!refill.filled().chains().hold()
+          || seal != null && !seal.agrees(refill.filled().seal())) {
         throw new BadInput(archive.getFileName().toString(), Message.of("backup.chain-broken"));
       }
       refill.keep();

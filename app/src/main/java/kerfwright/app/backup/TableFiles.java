@@ -3,7 +3,6 @@ package kerfwright.app.backup;
 import com.fasterxml.jackson.core.JsonEncoding;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -23,14 +22,16 @@ import org.jspecify.annotations.Nullable;
  * spreadsheets: an empty field is no value, an empty text is written "".
  */
 final class TableFiles {
-  private static final JsonFactory JSON = new JsonFactory();
+  /** Closing ends the text, not what it is written into. */
+  private static final JsonFactory JSON =
+      new JsonFactory().disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
 
   private TableFiles() {}
 
   /** Writes the rows as JSON, one object a line; tells how many. */
   static long json(Snapshot snapshot, TableShape table, OutputStream to) throws IOException {
     long[] rows = {0};
-    try (JsonGenerator json = JSON.createGenerator(new KeptOpen(to), JsonEncoding.UTF8)) {
+    try (JsonGenerator json = JSON.createGenerator(to, JsonEncoding.UTF8)) {
       json.writeStartArray();
       snapshot.rows(
           table,
@@ -89,22 +90,5 @@ final class TableFiles {
     return value instanceof byte[] bytes
         ? Base64.getEncoder().encodeToString(bytes)
         : value.toString();
-  }
-
-  /** Closing ends the text, not what it is written into. */
-  private static final class KeptOpen extends FilterOutputStream {
-    KeptOpen(OutputStream to) {
-      super(to);
-    }
-
-    @Override
-    public void write(byte[] bytes, int from, int length) throws IOException {
-      out.write(bytes, from, length);
-    }
-
-    @Override
-    public void close() throws IOException {
-      flush();
-    }
   }
 }

@@ -13,8 +13,8 @@ import kerfwright.app.learning.LearningService;
 import kerfwright.app.learning.OwnCutForm;
 import kerfwright.app.learning.PaceWords;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.cases.CutRuns;
 import kerfwright.app.storage.cases.StoredRecord;
-import kerfwright.app.storage.cases.StoredRuns;
 import kerfwright.app.storage.people.StoredSettings;
 import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.app.words.Say;
@@ -74,8 +74,7 @@ final class OwnCutCommand implements Callable<Integer> {
       StoredSettings settings = new StoredSettings(database);
       StoredDrawer drawer = new StoredDrawer(database);
       LearningService service =
-          new LearningService(
-              new StoredRecord(database), new StoredRuns(database), drawer, settings);
+          new LearningService(new StoredRecord(database), new CutRuns(database), drawer, settings);
       int version = settings.read().version();
       OwnCutForm.Read read = OwnCutForm.read(typed(), drawer);
       OwnCut cut = read.cut();

@@ -16,6 +16,7 @@ import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.kept.Sitting;
 import kerfwright.app.security.Access;
+import kerfwright.app.storage.cases.KeptCases;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.practice.daylist.Booking;
@@ -23,7 +24,6 @@ import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.TrayTemplate;
 import kerfwright.practice.kept.KeptCase;
 import kerfwright.practice.kept.KeptCaseQuery;
-import kerfwright.practice.kept.KeptCases;
 import kerfwright.schedule.Need;
 import kerfwright.schedule.Substitute;
 

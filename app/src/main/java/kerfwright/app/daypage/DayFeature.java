@@ -10,6 +10,8 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import kerfwright.app.feature.Feature;
+import kerfwright.app.storage.cases.KeptCases;
+import kerfwright.app.storage.stock.PurchaseRequests;
 import kerfwright.app.template.Templates;
 import kerfwright.app.today.Visit;
 import kerfwright.app.words.Say;
@@ -21,10 +23,8 @@ import kerfwright.practice.daylist.TrayService;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.StockItem;
-import kerfwright.practice.kept.KeptCases;
 import kerfwright.practice.record.CutRecord;
 import kerfwright.practice.reprocessing.Loads;
-import kerfwright.practice.restock.PurchaseRequests;
 import kerfwright.practice.setting.Settings;
 
 /** The day wired together: its pages, and what it tells the first page. */

@@ -17,11 +17,11 @@ import kerfwright.app.form.Sent;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.security.Access;
+import kerfwright.app.storage.cases.CutRuns;
 import kerfwright.app.template.Templates;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.chairside.CutRun;
-import kerfwright.practice.chairside.CutRuns;
 import kerfwright.practice.kept.KeptCase;
 import kerfwright.practice.record.CutRecord;
 import kerfwright.practice.record.RecordEntry;
@@ -102,12 +102,8 @@ public final class KeptPages implements Feature {
   }
 
   private static List<RecordEntry> uses(CutRecord record, String reference, Tooth tooth) {
-    List<RecordEntry> entries =
-        record.list(new RecordQuery(reference, tooth, null, null, null, null, null, MOST_ENTRIES));
-    var corrections = record.correctionsOf(entries.stream().map(RecordEntry::id).toList());
-    return entries.stream()
-        .filter(one -> !corrections.containsKey(one.id()) && !one.strikes())
-        .toList();
+    return record.holding(
+        record.list(new RecordQuery(reference, tooth, null, null, null, null, null, MOST_ENTRIES)));
   }
 
   /** The picture as it would be cut with the drawer of today; null where that is refused. */

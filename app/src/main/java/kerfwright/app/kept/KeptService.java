@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
+import kerfwright.app.storage.cases.KeptCases;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.kept.KeptCase;
 import kerfwright.practice.kept.KeptCaseQuery;
-import kerfwright.practice.kept.KeptCases;
 
 /** Keeps a case whenever it is planned. */
 public final class KeptService {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.feature.Feature;
 import kerfwright.app.security.Access;
+import kerfwright.app.storage.stock.Packages;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.StockItem;
@@ -21,7 +22,6 @@ import kerfwright.practice.label.MakersCode;
 import kerfwright.practice.label.OwnCode;
 import kerfwright.practice.label.PackageMark;
 import kerfwright.practice.label.PackageMatch;
-import kerfwright.practice.label.Packages;
 import kerfwright.practice.label.Reading;
 
 /** What was scanned or typed leads to its page, or is explained. */

@@ -12,8 +12,8 @@ import java.util.stream.Stream;
 import kerfwright.app.Wiring;
 import kerfwright.app.feature.Feature;
 import kerfwright.app.security.Access;
+import kerfwright.app.storage.teaching.Lessons;
 import kerfwright.app.template.Templates;
-import kerfwright.practice.teaching.Lessons;
 
 /** Everything for learners: choosing in a case, question sets, own questions, progress, a class. */
 public final class LearnerPages implements Feature {

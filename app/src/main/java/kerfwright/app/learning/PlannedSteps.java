@@ -8,8 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import kerfwright.app.storage.cases.CutRuns;
 import kerfwright.practice.chairside.CutRun;
-import kerfwright.practice.chairside.CutRuns;
 import kerfwright.practice.record.PlanStep;
 
 /** What was planned for a step that was run at the chair, by the sheet it was run from. */

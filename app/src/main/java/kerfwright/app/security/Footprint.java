@@ -6,7 +6,7 @@ import java.time.Clock;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.Set;
-import kerfwright.practice.people.Trail;
+import kerfwright.app.storage.people.Trail;
 
 /**
  * Writes into the trail, before the call is answered: what cannot be written down is not done. Of

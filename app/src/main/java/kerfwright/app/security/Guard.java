@@ -12,8 +12,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
+import kerfwright.app.storage.people.ProgramTokens;
 import kerfwright.practice.people.ProgramToken;
-import kerfwright.practice.people.ProgramTokens;
 import kerfwright.practice.people.Session;
 import org.jspecify.annotations.Nullable;
 

@@ -17,8 +17,8 @@ import java.util.UUID;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import javax.crypto.spec.SecretKeySpec;
-import kerfwright.practice.people.Authenticators;
-import kerfwright.practice.people.Authenticators.Authenticator;
+import kerfwright.app.storage.people.Authenticators;
+import kerfwright.app.storage.people.Authenticators.Authenticator;
 import org.bouncycastle.util.encoders.Base32;
 
 /**

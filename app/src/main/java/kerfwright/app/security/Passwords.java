@@ -3,8 +3,8 @@ package kerfwright.app.security;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
+import kerfwright.app.storage.people.Accounts;
 import kerfwright.practice.people.Account;
-import kerfwright.practice.people.Accounts;
 
 /** Finds out whether a password is somebody's. */
 final class Passwords {

@@ -3,7 +3,7 @@ package kerfwright.app.security;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import kerfwright.practice.people.Sessions;
+import kerfwright.app.storage.people.Sessions;
 
 /**
  * Pauses after wrong tries, each at one place alone: who at which address, or at which device.

@@ -2,10 +2,9 @@ package kerfwright.app.security;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.util.Base64;
-import java.util.HexFormat;
+import kerfwright.practice.record.Sha256;
 
 /** Tokens nobody guesses, and codes somebody reads off a screen. */
 public final class Secrets {
@@ -40,12 +39,7 @@ public final class Secrets {
 
   /** What is kept of a token: it has too many bits to be guessed from its hash. */
   public static String hash(String token) {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      return HexFormat.of().formatHex(digest.digest(token.getBytes(StandardCharsets.UTF_8)));
-    } catch (NoSuchAlgorithmException everyJdkHasIt) {
-      throw new IllegalStateException(everyJdkHasIt);
-    }
+    return Sha256.of(token);
   }
 
   /** Takes the same time wherever they differ. */

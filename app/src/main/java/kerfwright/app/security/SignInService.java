@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
+import kerfwright.app.storage.people.Accounts;
+import kerfwright.app.storage.people.Sessions;
 import kerfwright.practice.people.Account;
-import kerfwright.practice.people.Accounts;
 import kerfwright.practice.people.Session;
-import kerfwright.practice.people.Sessions;
 import org.jspecify.annotations.Nullable;
 
 /** Lets people in, locks, switches and lets them out. */

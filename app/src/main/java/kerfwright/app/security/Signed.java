@@ -1,6 +1,7 @@
 package kerfwright.app.security;
 
 import io.javalin.http.Context;
+import io.javalin.http.ForbiddenResponse;
 import java.util.Optional;
 import kerfwright.practice.people.Account;
 import kerfwright.practice.people.Session;
@@ -17,6 +18,11 @@ public record Signed(Account account, Session session) {
   /** Empty where nobody signs in: the invented practice, and one without people. */
   public static Optional<Signed> in(Context call) {
     return Optional.ofNullable(call.attribute(ATTRIBUTE));
+  }
+
+  /** Who calls a page that nobody has who is not signed in. */
+  public static Signed needed(Context call) {
+    return in(call).orElseThrow(() -> new ForbiddenResponse("role"));
   }
 
   /** Initials of who is signed in, empty where nobody is. */

@@ -11,10 +11,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
+import kerfwright.app.storage.people.Accounts;
+import kerfwright.app.storage.people.Sessions;
 import kerfwright.practice.people.Account;
-import kerfwright.practice.people.Accounts;
 import kerfwright.practice.people.Session;
-import kerfwright.practice.people.Sessions;
 
 /**
  * People take turns at a device: by a tap, by digits, and whoever is asked for codes by password

@@ -2,7 +2,6 @@ package kerfwright.app.signin;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HttpStatus;
 import java.util.HashMap;
 import java.util.Map;
@@ -114,12 +113,8 @@ public final class AccountPages implements Feature {
         : Optional.of("signin.pin-rule");
   }
 
-  private static Signed signed(Context call) {
-    return Signed.in(call).orElseThrow(() -> new ForbiddenResponse("role"));
-  }
-
   private void account(Context call, String fault, long waitS, boolean done) {
-    Account account = signed(call).account();
+    Account account = Signed.needed(call).account();
     Map<String, Object> values = new HashMap<>();
     values.put("account", account);
     values.put("asked", service.asksForCodes(account));
@@ -131,7 +126,7 @@ public final class AccountPages implements Feature {
 
   /** Whoever was let in by a code chooses both at once, and has shown who they are. */
   private void choose(Context call) {
-    Signed signed = signed(call);
+    Signed signed = Signed.needed(call);
     Account account = signed.account();
     String password = SignInPages.password(call);
     @Nullable String pin = account.mustChoose() ? Sent.text(call, "pin") : null;
@@ -144,7 +139,7 @@ public final class AccountPages implements Feature {
   }
 
   private void choosePin(Context call) {
-    Signed signed = signed(call);
+    Signed signed = Signed.needed(call);
     String pin = Sent.text(call, "pin");
     if (!signed.account().mustChoose() && held(call, signed)) {
       Optional<String> fault = pinFault(pin).or(() -> unlessDone(service.choosePin(signed, pin)));

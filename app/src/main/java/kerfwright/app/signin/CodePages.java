@@ -2,7 +2,6 @@ package kerfwright.app.signin;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HttpStatus;
 import java.util.HashMap;
 import java.util.List;
@@ -40,12 +39,8 @@ public final class CodePages implements Feature {
     config.routes.post("/account/code/off", this::switchOff, Access.SELF_AGAIN);
   }
 
-  private static Signed signed(Context call) {
-    return Signed.in(call).orElseThrow(() -> new ForbiddenResponse("role"));
-  }
-
   private void show(Context call, String fault, long waitS, List<String> standIns) {
-    Account account = signed(call).account();
+    Account account = Signed.needed(call).account();
     String secret = codes.begun(account.id()).orElse("");
     String label = templates.say(call).at("signin.app-code-qr", account.initials());
     Map<String, Object> values = new HashMap<>();
@@ -62,13 +57,13 @@ public final class CodePages implements Feature {
   }
 
   private void begin(Context call) {
-    codes.begin(signed(call).account().id());
+    codes.begin(Signed.needed(call).account().id());
     call.redirect("/account/code", HttpStatus.SEE_OTHER);
   }
 
   /** A first code shows that the app has the secret; the recovery codes are shown this once. */
   private void switchOn(Context call) {
-    List<String> standIns = service.askForCodes(signed(call), Sent.text(call, "code"));
+    List<String> standIns = service.askForCodes(Signed.needed(call), Sent.text(call, "code"));
     if (standIns.isEmpty()) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
     }
@@ -78,7 +73,7 @@ public final class CodePages implements Feature {
   /** The password was given just now; the code is the other half of who they are. */
   private void switchOff(Context call) {
     SignInService.Answer answer =
-        service.askForNoCodes(signed(call), Sent.text(call, "code"), guard.address(call));
+        service.askForNoCodes(Signed.needed(call), Sent.text(call, "code"), guard.address(call));
     if (answer.account() != null) {
       call.redirect("/account/code", HttpStatus.SEE_OTHER);
       return;

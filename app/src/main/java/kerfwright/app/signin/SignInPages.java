@@ -170,7 +170,7 @@ public final class SignInPages implements Feature {
   }
 
   private void confirmed(Context call) {
-    Signed signed = Signed.in(call).orElseThrow(() -> new ForbiddenResponse("role"));
+    Signed signed = Signed.needed(call);
     SignInService.Answer answer = service.confirm(signed, password(call), guard.address(call));
     if (answer.token() == null) {
       refuse(call, answer);

@@ -20,10 +20,10 @@ import kerfwright.app.feature.Feature;
 import kerfwright.app.form.CellText;
 import kerfwright.app.form.Day;
 import kerfwright.app.security.Access;
+import kerfwright.app.storage.people.Accounts;
+import kerfwright.app.storage.people.Trail;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.people.Account;
-import kerfwright.practice.people.Accounts;
-import kerfwright.practice.people.Trail;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 

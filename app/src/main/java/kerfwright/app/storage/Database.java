@@ -4,13 +4,8 @@ import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import com.zaxxer.hikari.pool.HikariPool;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.sql.Statement;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 import kerfwright.app.input.BadInput;
@@ -18,6 +13,7 @@ import kerfwright.quantity.Message;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
 
 /** An open database at the newest schema; SQLite and PostgreSQL carry the same one. */
 public final class Database implements AutoCloseable {
@@ -36,11 +32,13 @@ public final class Database implements AutoCloseable {
 
   private final HikariDataSource connections;
   private final Jdbi jdbi;
+  private final Sql sql;
   private final Lock turn = new ReentrantLock(true);
 
   private Database(HikariDataSource connections) {
     this.connections = connections;
     this.jdbi = Jdbi.create(connections);
+    this.sql = new Sql(jdbi);
   }
 
   /** Opens a SQLite file; makes it where there is none. */
@@ -95,7 +93,7 @@ public final class Database implements AutoCloseable {
     }
     Database open = new Database(connections);
     if (schema.equals(NEWEST)) {
-      StoredLedger.begin(open);
+      new StoredLedger(open.sql()).begin();
     }
     return open;
   }
@@ -134,17 +132,12 @@ public final class Database implements AutoCloseable {
     if (onServer()) {
       return List.of();
     }
-    List<String> found = new ArrayList<>();
-    try (Connection connection = DriverManager.getConnection(urlForReading());
-        Statement ask = connection.createStatement();
-        ResultSet rows = ask.executeQuery("PRAGMA quick_check(20)")) {
-      while (rows.next()) {
-        found.add(rows.getString(1));
-      }
-    } catch (SQLException unreadable) {
-      found.add(String.valueOf(unreadable.getMessage()));
+    try (Snapshot now = Snapshot.of(this)) {
+      List<String> found = now.sql().list(String.class, "PRAGMA quick_check(20)");
+      return found.equals(List.of("ok")) ? List.of() : found;
+    } catch (JdbiException unreadable) {
+      return List.of(Objects.requireNonNullElse(unreadable.getCause(), unreadable).getMessage());
     }
-    return found.equals(List.of("ok")) ? List.of() : found;
   }
 
   /** For those of this process who want to write at once: first come, first served. */
@@ -152,12 +145,12 @@ public final class Database implements AutoCloseable {
     return turn;
   }
 
-  public Jdbi jdbi() {
-    return jdbi;
+  public Sql sql() {
+    return sql;
   }
 
-  Connection connection() throws SQLException {
-    return connections.getConnection();
+  Jdbi jdbi() {
+    return jdbi;
   }
 
   /** True on PostgreSQL. */

@@ -1,143 +1,90 @@
 package kerfwright.app.storage;
 
-import java.sql.Connection;
-import java.sql.PreparedStatement;
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.sql.Statement;
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
+import java.util.Set;
 import kerfwright.practice.record.Chain;
 import kerfwright.practice.record.ChainCheck;
+import kerfwright.practice.record.ChainCheck.Break;
 import kerfwright.practice.record.ChainCheck.Kind;
+import kerfwright.practice.record.CutRecord.Stored;
 import org.jspecify.annotations.Nullable;
 
 /** Looks at every line of the ledger, and whether drawer and loads still say what it says. */
 final class LedgerCheck {
   private static final int PORTION = 500;
 
-  private final Connection connection;
-  private final Map<String, Line> loads = new HashMap<>();
-  private Chain sound = Chain.EMPTY;
+  private final Sql sql;
+  private final ChainCheck.Walk walk = new ChainCheck.Walk();
+
+  /** By id of the load its last line, which is the one its row must say. */
+  private final Map<String, Stored> loads = new HashMap<>();
+
   private long moves;
-  private ChainCheck.@Nullable Break broken;
 
-  private record Line(long number, LedgerLine line) {}
-
-  private LedgerCheck(Connection connection) {
-    this.connection = connection;
+  private LedgerCheck(Sql sql) {
+    this.sql = sql;
   }
 
-  /** Within the transaction of that connection. */
-  static ChainCheck of(Connection connection) throws SQLException {
-    return new LedgerCheck(connection).run();
+  /** Within a transaction. */
+  static ChainCheck of(Sql sql) {
+    return new LedgerCheck(sql).run();
   }
 
-  private ChainCheck run() throws SQLException {
-    List<Line> portion = portion();
-    while (!portion.isEmpty() && broken == null) {
-      compare(portion);
-      portion = broken == null ? portion() : List.of();
+  private ChainCheck run() {
+    List<Stored> portion = after(0);
+    while (!portion.isEmpty() && look(portion)) {
+      portion = after(portion.get(portion.size() - 1).number());
     }
-    if (broken == null && !sound.equals(Seal.of(connection).ledger())) {
-      broken = new ChainCheck.Break(sound.number() + 1, Kind.END);
-    }
-    if (broken == null) {
-      compareLoads();
-    }
-    if (broken == null && count("stock_entry") != moves) {
-      broken = new ChainCheck.Break(sound.number() + 1, Kind.END);
-    }
-    return new ChainCheck(sound, broken);
+    ChainCheck chain = walk.upTo(Seal.of(sql).ledger());
+    return chain.holds() ? new ChainCheck(chain.sound(), rows(chain.sound())) : chain;
   }
 
-  private List<Line> portion() throws SQLException {
-    List<Line> lines = new ArrayList<>();
-    try (Statement ask = connection.createStatement();
-        ResultSet row =
-            ask.executeQuery(
-                "SELECT number, line, hash FROM ledger WHERE number > "
-                    + sound.number()
-                    + " ORDER BY number LIMIT "
-                    + PORTION)) {
-      while (row.next() && broken == null) {
-        long number = row.getLong("number");
-        String text = row.getString("line");
-        Chain next = sound.after(text);
-        if (number != next.number()) {
-          broken = new ChainCheck.Break(next.number(), Kind.MISSING);
-        } else if (!next.hash().equals(row.getString("hash"))) {
-          broken = new ChainCheck.Break(number, Kind.CHANGED);
-        } else {
-          sound = next;
-          lines.add(new Line(number, LedgerLine.of(text)));
-        }
+  private List<Stored> after(long number) {
+    return sql.list(
+        row ->
+            new Stored(row.getLong("number"), row.getString("line"), row.getString("hash"), true),
+        "SELECT number, line, hash FROM ledger WHERE number > ? ORDER BY number LIMIT ?",
+        number,
+        PORTION);
+  }
+
+  private boolean look(List<Stored> portion) {
+    List<String> ids = portion.stream().map(Stored::text).map(LedgerLine::id).toList();
+    Set<String> drawer =
+        new HashSet<>(
+            sql.amongst(LedgerLine::entry, LedgerLine.ENTRIES + "WHERE id IN (<in>)", ids));
+    for (Stored line : portion) {
+      boolean move = line.text().startsWith(LedgerLine.DRAWER);
+      boolean found = !move || drawer.contains(line.text());
+      if (!walk.at(new Stored(line.number(), line.text(), line.hash(), found))) {
+        return false;
+      }
+      if (move) {
+        moves++;
+      } else {
+        loads.put(LedgerLine.id(line.text()), line);
       }
     }
-    return lines;
+    return true;
   }
 
-  private void compare(List<Line> lines) throws SQLException {
-    Map<String, Line> drawer = new HashMap<>();
-    for (Line one : lines) {
-      (one.line().kind() == LedgerLine.Kind.DRAWER ? drawer : loads).put(one.line().id(), one);
+  /** Where a load is not as its last line says, or a row has no line. */
+  private @Nullable Break rows(Chain sound) {
+    Set<String> now = new HashSet<>(sql.list(LedgerLine::load, LedgerLine.LOADS));
+    OptionalLong changed =
+        loads.values().stream()
+            .filter(line -> !now.contains(line.text()))
+            .mapToLong(Stored::number)
+            .min();
+    if (changed.isPresent()) {
+      return new Break(changed.getAsLong(), Kind.FOUND_WRONGLY);
     }
-    moves += drawer.size();
-    if (drawer.isEmpty()) {
-      return;
-    }
-    String places = String.join(", ", java.util.Collections.nCopies(drawer.size(), "?"));
-    Map<String, Line> left = new HashMap<>(drawer);
-    try (PreparedStatement ask =
-        connection.prepareStatement(LedgerLine.ENTRIES + "WHERE id IN (" + places + ")")) {
-      int place = 1;
-      for (String id : drawer.keySet()) {
-        ask.setString(place++, id);
-      }
-      try (ResultSet row = ask.executeQuery()) {
-        while (row.next()) {
-          LedgerLine now = LedgerLine.entry(row);
-          Line known = drawer.get(now.id());
-          if (known != null && now.equals(known.line())) {
-            left.remove(now.id());
-          }
-        }
-      }
-    }
-    first(left);
-  }
-
-  private void compareLoads() throws SQLException {
-    Map<String, Line> left = new HashMap<>(loads);
-    try (Statement ask = connection.createStatement();
-        ResultSet row = ask.executeQuery(LedgerLine.LOADS)) {
-      while (row.next()) {
-        LedgerLine now = LedgerLine.load(row);
-        Line known = loads.get(now.id());
-        if (known == null) {
-          broken = new ChainCheck.Break(sound.number() + 1, Kind.END);
-        } else if (now.equals(known.line())) {
-          left.remove(now.id());
-        }
-      }
-    }
-    first(left);
-  }
-
-  /** The first line that its row does not say. */
-  private void first(Map<String, Line> left) {
-    left.values().stream()
-        .mapToLong(Line::number)
-        .min()
-        .ifPresent(number -> broken = new ChainCheck.Break(number, Kind.FOUND_WRONGLY));
-  }
-
-  private long count(String table) throws SQLException {
-    try (Statement ask = connection.createStatement();
-        ResultSet row = ask.executeQuery("SELECT count(*) FROM " + table)) {
-      return row.next() ? row.getLong(1) : 0;
-    }
+    boolean more =
+        now.size() != loads.size() || sql.number("SELECT count(*) FROM stock_entry") != moves;
+    return more ? new Break(sound.number() + 1, Kind.END) : null;
   }
 }

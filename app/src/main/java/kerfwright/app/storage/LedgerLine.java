@@ -1,24 +1,17 @@
 package kerfwright.app.storage;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.util.HexFormat;
 import java.util.List;
-import kerfwright.quantity.Identified;
+import kerfwright.practice.record.Sha256;
 
 /**
- * What the ledger says of one row: its kind, its id, its version and the SHA-256 of all it holds.
- *
- * @param kind what it is a row of
- * @param id its id
- * @param text the whole line
+ * What the ledger says of one row: what it is a row of, its id, and the SHA-256 of all it holds.
  */
-record LedgerLine(Kind kind, String id, String text) {
+final class LedgerLine {
   static final String ENTRIES = "SELECT * FROM stock_entry ";
   static final String LOADS = "SELECT * FROM steriliser_load ";
+  static final String DRAWER = "DRAWER ";
 
   private static final List<String> OF_ENTRY =
       List.of(
@@ -42,33 +35,20 @@ record LedgerLine(Kind kind, String id, String text) {
           "decided_micros",
           "load");
 
-  enum Kind implements Identified {
-    DRAWER,
-    LOAD
+  private LedgerLine() {}
+
+  static String entry(ResultSet row) throws SQLException {
+    return DRAWER + row.getString("id") + " " + sum(row, OF_ENTRY);
   }
 
-  static LedgerLine entry(ResultSet row) throws SQLException {
-    String id = row.getString("id");
-    return new LedgerLine(Kind.DRAWER, id, "DRAWER " + id + " " + sum(row, OF_ENTRY));
+  static String load(ResultSet row) throws SQLException {
+    return "LOAD " + row.getString("id") + " " + sum(row, OF_LOAD);
   }
 
-  static LedgerLine load(ResultSet row) throws SQLException {
-    String id = row.getString("id");
-    String line = "LOAD " + id + " " + sum(row, OF_LOAD);
-    return new LedgerLine(Kind.LOAD, id, line);
-  }
-
-  /**
-   * A line as it stands in the ledger.
-   *
-   * @throws IllegalArgumentException where it is none
-   */
-  static LedgerLine of(String text) {
-    String[] words = text.split(" ", -1);
-    if (words.length != 3) {
-      throw new IllegalArgumentException("Not a line of the ledger: " + text);
-    }
-    return new LedgerLine(Kind.valueOf(words[0]), words[1], text);
+  /** The id in a line as it stands in the ledger; a text that is no line names itself. */
+  static String id(String line) {
+    String[] words = line.split(" ", -1);
+    return words.length == 3 ? words[1] : line;
   }
 
   /** Every value with its length before it, so that none can run into the next. */
@@ -78,12 +58,6 @@ record LedgerLine(Kind kind, String id, String text) {
       String value = row.getString(column);
       all.append(value == null ? "-" : value.length() + ":" + value).append('\n');
     }
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      return HexFormat.of()
-          .formatHex(digest.digest(all.toString().getBytes(StandardCharsets.UTF_8)));
-    } catch (NoSuchAlgorithmException everyJdkHasIt) {
-      throw new IllegalStateException(everyJdkHasIt);
-    }
+    return Sha256.of(all.toString());
   }
 }

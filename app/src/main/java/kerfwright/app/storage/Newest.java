@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
-import org.jdbi.v3.core.Handle;
 
 /** What was written last, by sequence: it tells whether the clock was ahead then. */
 public final class Newest {
@@ -17,33 +16,24 @@ public final class Newest {
 
   /** The greatest id of every table whose ids are in the order of time. */
   public static List<UUID> ids(Database database) {
-    return database
-        .jdbi()
-        .withHandle(
-            handle ->
-                ORDERED.stream()
-                    .flatMap(table -> texts(handle, "SELECT max(id) FROM " + table))
-                    .map(UUID::fromString)
-                    .toList());
+    return ORDERED.stream()
+        .flatMap(table -> texts(database, "SELECT max(id) FROM " + table))
+        .map(UUID::fromString)
+        .toList();
   }
 
   /** The latest time that the last change of drawer, loads and days bears. */
   public static Optional<Instant> time(Database database) {
-    return database
-        .jdbi()
-        .withHandle(
-            handle ->
-                Stream.of(
-                        "SELECT at_micros FROM stock_entry ORDER BY id DESC LIMIT 1",
-                        "SELECT started_micros FROM steriliser_load ORDER BY id DESC LIMIT 1",
-                        "SELECT at_micros FROM day_book ORDER BY sequence DESC LIMIT 1")
-                    .flatMap(sql -> texts(handle, sql))
-                    .map(micros -> Row.instant(Long.parseLong(micros)))
-                    .max(Comparator.naturalOrder()));
+    return Stream.of(
+            "SELECT at_micros FROM stock_entry ORDER BY id DESC LIMIT 1",
+            "SELECT started_micros FROM steriliser_load ORDER BY id DESC LIMIT 1",
+            "SELECT at_micros FROM day_book ORDER BY sequence DESC LIMIT 1")
+        .flatMap(sql -> texts(database, sql))
+        .map(micros -> Row.instant(Long.parseLong(micros)))
+        .max(Comparator.naturalOrder());
   }
 
-  private static Stream<String> texts(Handle handle, String sql) {
-    return handle.createQuery(sql).mapTo(String.class).list().stream()
-        .filter(java.util.Objects::nonNull);
+  private static Stream<String> texts(Database database, String sql) {
+    return database.sql().one(String.class, sql).stream();
   }
 }

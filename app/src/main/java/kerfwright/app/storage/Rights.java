@@ -22,23 +22,20 @@ public final class Rights {
     if (!role.matches("[a-z_][a-z0-9_]{0,62}")) {
       throw new BadInput("--role", Message.of("backup.role-name"));
     }
-    database
-        .jdbi()
-        .useTransaction(
-            handle -> {
-              List<String> tables =
-                  handle
-                      .createQuery(
-                          "SELECT tablename FROM pg_tables WHERE schemaname = current_schema()")
-                      .mapTo(String.class)
-                      .list();
-              handle.execute("GRANT USAGE ON SCHEMA public TO " + role);
-              for (String table : tables) {
-                String on = " ON " + Snapshot.quoted(table);
-                handle.execute("REVOKE ALL" + on + " FROM " + role);
-                handle.execute("GRANT " + needed(table) + on + " TO " + role);
-              }
-            });
+    Sql sql = database.sql();
+    sql.useTransaction(
+        () -> {
+          List<String> tables =
+              sql.list(
+                  String.class,
+                  "SELECT tablename FROM pg_tables WHERE schemaname = current_schema()");
+          sql.change("GRANT USAGE ON SCHEMA public TO " + role);
+          for (String table : tables) {
+            String on = " ON " + Snapshot.quoted(table);
+            sql.change("REVOKE ALL" + on + " FROM " + role);
+            sql.change("GRANT " + needed(table) + on + " TO " + role);
+          }
+        });
   }
 
   private static String needed(String table) {

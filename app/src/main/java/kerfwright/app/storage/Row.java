@@ -1,60 +1,91 @@
 package kerfwright.app.storage;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
-import org.jdbi.v3.core.Handle;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** A row to be written, column by column. */
 public final class Row {
   private final String table;
   private final Map<String, @Nullable Object> cells = new LinkedHashMap<>();
+  private boolean numbered;
 
   public Row(String table) {
     this.table = table;
   }
 
-  /** Times are kept in microseconds, yes and no as 1 and 0, ids as text. */
   public Row with(String column, @Nullable Object value) {
-    if (value instanceof Instant at) {
-      cells.put(column, micros(at));
-    } else if (value instanceof Boolean yes) {
-      cells.put(column, yes ? 1 : 0);
-    } else {
-      cells.put(column, value instanceof UUID id ? id.toString() : value);
-    }
+    cells.put(column, Sql.kept(value));
     return this;
   }
 
-  public void add(Handle handle) {
-    write(handle, "", "", "");
+  /** Numbered as it is written, so that no clock decides what came first. */
+  public Row numbered() {
+    numbered = true;
+    return this;
   }
 
-  /** Adds it unless its key is taken; true where it was added. */
-  public boolean addOnce(Handle handle) {
-    return write(handle, "", "", " ON CONFLICT DO NOTHING");
+  /** Whether each column there says the same; one that an older schema lacks holds nothing. */
+  public boolean isIn(ResultSet row) throws SQLException {
+    Set<String> there = new HashSet<>();
+    for (int i = 1; i <= row.getMetaData().getColumnCount(); i++) {
+      there.add(row.getMetaData().getColumnName(i));
+    }
+    for (Map.Entry<String, @Nullable Object> cell : cells.entrySet()) {
+      String told = there.contains(cell.getKey()) ? row.getString(cell.getKey()) : null;
+      if (!Objects.equals(told, Objects.toString(cell.getValue(), null))) {
+        return false;
+      }
+    }
+    return true;
   }
 
-  /** The same, numbered as it is written, so that no clock decides what came first. */
-  public boolean addNumbered(Handle handle) {
-    String next = ", (SELECT COALESCE(MAX(sequence), 0) + 1 FROM " + table + ")";
-    return write(handle, ", sequence", next, " ON CONFLICT DO NOTHING");
+  Map<String, @Nullable Object> cells() {
+    return cells;
   }
 
-  /** Adds it, or sets one column of the row that has its key. */
-  public void addOrSet(Handle handle, String key, String column) {
-    String set = " ON CONFLICT (" + key + ") DO UPDATE SET " + column + " = excluded." + column;
-    write(handle, "", "", set);
+  String insert() {
+    String sequence = "(SELECT COALESCE(MAX(sequence), 0) + 1 FROM " + table + ")";
+    return "INSERT INTO %s (%s%s) VALUES (:%s%s)"
+        .formatted(
+            table,
+            String.join(", ", cells.keySet()),
+            numbered ? ", sequence" : "",
+            String.join(", :", cells.keySet()),
+            numbered ? ", " + sequence : "");
   }
 
-  private boolean write(Handle handle, String column, String value, String conflict) {
-    String columns = String.join(", ", cells.keySet()) + column;
-    String values = ":" + String.join(", :", cells.keySet()) + value;
-    String sql = "INSERT INTO " + table + " (" + columns + ") VALUES (" + values + ")" + conflict;
-    return handle.createUpdate(sql).bindMap(cells).execute() == 1;
+  /** In place of the version before; the first column is its key. */
+  String update() {
+    String key = cells.keySet().iterator().next();
+    return cells.keySet().stream()
+        .filter(column -> !column.equals(key))
+        .map(column -> column + " = :" + column)
+        .collect(Collectors.joining(", ", "UPDATE " + table + " SET ", " WHERE "))
+        .concat(key + " = :" + key + " AND version = :version - 1");
+  }
+
+  public static UUID id(ResultSet row, String column) throws SQLException {
+    return UUID.fromString(row.getString(column));
+  }
+
+  public static Instant time(ResultSet row, String column) throws SQLException {
+    return instant(row.getLong(column));
+  }
+
+  /** Null where the column is empty. */
+  public static <T> @Nullable T perhaps(@Nullable String text, Function<String, T> read) {
+    return text == null ? null : read.apply(text);
   }
 
   public static long micros(Instant at) {

@@ -8,11 +8,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,9 +27,6 @@ public record Seal(Chain record, Chain ledger, @Nullable Chain trail) {
   /** The file beside the database. */
   public static final String FILE = "kerfwright.seal";
 
-  /** Where there is not one end, which no chain fits. */
-  private static final Chain NONE = new Chain(-1, "");
-
   private static final Pattern TEXT =
       Pattern.compile(
           "record (\\d{1,18}):([0-9a-f]{64})\nledger (\\d{1,18}):([0-9a-f]{64})\n"
@@ -42,42 +34,22 @@ public record Seal(Chain record, Chain ledger, @Nullable Chain trail) {
 
   /** Of a database as it stands. */
   public static Seal of(Database database) {
-    try (Connection connection = DriverManager.getConnection(database.urlForReading())) {
-      return of(connection);
-    } catch (SQLException failed) {
-      throw new IllegalStateException("The database cannot be read", failed);
+    try (Snapshot now = Snapshot.of(database)) {
+      return now.seal();
     }
   }
 
-  static Seal of(Connection connection) throws SQLException {
-    return new Seal(
-        end(connection, "cut_record_end"),
-        end(connection, "ledger_end"),
-        end(connection, "trail_end"));
-  }
-
-  static boolean has(Connection connection, String table) throws SQLException {
-    try (ResultSet found =
-        connection
-            .getMetaData()
-            .getTables(null, connection.getSchema(), table, new String[] {"TABLE"})) {
-      return found.next();
-    }
+  static Seal of(Sql sql) {
+    return new Seal(end(sql, "cut_record_end"), end(sql, "ledger_end"), end(sql, "trail_end"));
   }
 
   /** A schema from before a chain has it empty. */
-  private static Chain end(Connection connection, String table) throws SQLException {
-    if (!has(connection, table)) {
+  private static Chain end(Sql sql, String table) {
+    if (!sql.has(table)) {
       return Chain.EMPTY;
     }
-    try (Statement ask = connection.createStatement();
-        ResultSet row = ask.executeQuery("SELECT number, hash FROM " + table)) {
-      if (!row.next()) {
-        return NONE;
-      }
-      Chain end = new Chain(Math.max(0, row.getLong(1)), row.getString(2));
-      return row.next() ? NONE : end;
-    }
+    Chain end = new ChainEnd(sql, table).read();
+    return end.equals(ChainEnd.NONE) ? end : new Chain(Math.max(0, end.number()), end.hash());
   }
 
   /** True where each chain has one end, as it always does. */
@@ -94,32 +66,18 @@ public record Seal(Chain record, Chain ledger, @Nullable Chain trail) {
 
   /** True where that database still holds every link this seal names. */
   public boolean holdsIn(Database database) {
-    try (Connection connection = DriverManager.getConnection(database.urlForReading())) {
-      return holdsIn(connection);
-    } catch (SQLException failed) {
-      throw new IllegalStateException("The database cannot be read", failed);
+    try (Snapshot now = Snapshot.of(database)) {
+      return stands(now.sql(), "cut_record", record)
+          && stands(now.sql(), "ledger", ledger)
+          && (trail == null || stands(now.sql(), "trail", trail));
     }
   }
 
-  boolean holdsIn(Connection connection) throws SQLException {
-    return stands(connection, "cut_record", record)
-        && stands(connection, "ledger", ledger)
-        && (trail == null || stands(connection, "trail", trail));
-  }
-
-  private static boolean stands(Connection connection, String table, Chain link)
-      throws SQLException {
-    if (link.number() == 0) {
-      return true;
-    }
-    if (!has(connection, table)) {
-      return false;
-    }
-    try (Statement ask = connection.createStatement();
-        ResultSet row =
-            ask.executeQuery("SELECT hash FROM " + table + " WHERE number = " + link.number())) {
-      return row.next() && link.hash().equals(row.getString(1));
-    }
+  private static boolean stands(Sql sql, String table, Chain link) {
+    String hash = "SELECT hash FROM " + table + " WHERE number = ?";
+    return link.number() == 0
+        || sql.has(table)
+            && sql.one(String.class, hash, link.number()).equals(Optional.of(link.hash()));
   }
 
   public String text() {
@@ -137,13 +95,12 @@ public record Seal(Chain record, Chain ledger, @Nullable Chain trail) {
     Matcher all = TEXT.matcher(text);
     return all.matches()
         ? Optional.of(
-            new Seal(
-                new Chain(Long.parseLong(all.group(1)), all.group(2)),
-                new Chain(Long.parseLong(all.group(3)), all.group(4)),
-                all.group(5) == null
-                    ? null
-                    : new Chain(Long.parseLong(all.group(5)), all.group(6))))
+            new Seal(link(all, 1), link(all, 3), all.group(5) == null ? null : link(all, 5)))
         : Optional.empty();
+  }
+
+  private static Chain link(Matcher all, int group) {
+    return new Chain(Long.parseLong(all.group(group)), all.group(group + 1));
   }
 
   /** The one in that folder; a file that cannot be read as one says nothing. */

@@ -1,13 +1,15 @@
 package kerfwright.app.storage;
 
 import java.io.IOException;
-import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.result.ResultIterator;
+import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,72 +19,56 @@ import org.jspecify.annotations.Nullable;
 public final class Snapshot implements AutoCloseable {
   private static final int ROWS_AT_A_TIME = 1000;
 
-  private final Connection connection;
-  private final List<TableShape> tables;
-  private final String schema;
-  private final boolean own;
+  private final Handle handle;
+  private final Sql sql;
+  private final boolean server;
 
-  private Snapshot(Connection connection, boolean own) throws SQLException {
-    this.connection = connection;
-    this.own = own;
-    this.tables = TableShapes.of(connection);
-    this.schema = version(connection);
+  private Snapshot(Handle handle, boolean server) {
+    this.handle = handle;
+    this.sql = new Sql(Jdbi.create(handle.getConnection()));
+    this.server = server;
   }
 
   /** Takes one of a database that may be in use. */
   public static Snapshot of(Database database) {
-    try {
-      Connection connection = DriverManager.getConnection(database.urlForReading());
-      try {
-        connection.setAutoCommit(false);
-        if (database.onServer()) {
-          connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
-          connection.setReadOnly(true);
-        }
-        return new Snapshot(connection, true);
-      } catch (SQLException | RuntimeException failed) {
-        connection.close();
-        throw failed;
-      }
-    } catch (SQLException failed) {
-      throw new IllegalStateException("The database cannot be read", failed);
+    Handle handle = Jdbi.open(database.urlForReading());
+    if (database.onServer()) {
+      handle.setTransactionIsolationLevel(TransactionIsolationLevel.REPEATABLE_READ);
+      handle.setReadOnly(true);
     }
+    return new Snapshot(handle.begin(), database.onServer());
   }
 
-  /** Looks from within a transaction that is still open; closing it leaves that one alone. */
-  static Snapshot within(Connection connection) throws SQLException {
-    return new Snapshot(connection, false);
+  /** Looks from within a transaction that is still open. */
+  static Snapshot within(Handle handle, boolean server) {
+    return new Snapshot(handle, server);
   }
 
-  private static String version(Connection connection) throws SQLException {
-    try (Statement ask = connection.createStatement();
-        ResultSet rows =
-            ask.executeQuery(
-                "SELECT version FROM flyway_schema_history WHERE version IS NOT NULL")) {
-      int newest = 0;
-      while (rows.next()) {
-        newest = Math.max(newest, Integer.parseInt(rows.getString(1)));
-      }
-      return Integer.toString(newest);
-    }
+  Sql sql() {
+    return sql;
   }
 
   /** Ends of the chains in it. */
   public Seal seal() {
-    try {
-      return Seal.of(connection);
-    } catch (SQLException failed) {
-      throw new IllegalStateException("The ends of the chains cannot be read", failed);
-    }
+    return Seal.of(sql);
+  }
+
+  /** Whether the chains in it hold. */
+  public Chains chains() {
+    return Chains.of(sql);
   }
 
   public List<TableShape> tables() {
-    return tables;
+    return TableShapes.of(sql);
   }
 
   /** Version of the schema. */
   public String schema() {
-    return schema;
+    return sql
+        .list(String.class, "SELECT version FROM flyway_schema_history WHERE version IS NOT NULL")
+        .stream()
+        .max(Comparator.comparing(Integer::valueOf))
+        .orElse("0");
   }
 
   /** Takes rows as they come; a value is null, a String, a Long, a Double or bytes. */
@@ -96,30 +82,18 @@ public final class Snapshot implements AutoCloseable {
     String columns = table.names().stream().map(Snapshot::quoted).collect(Collectors.joining(", "));
     String order =
         table.order().stream()
-            .map(name -> quoted(name) + binary(table, name))
+            .map(name -> quoted(name) + (server && table.isText(name) ? " COLLATE \"C\"" : ""))
             .collect(Collectors.joining(", "));
-    String sql = "SELECT " + columns + " FROM " + quoted(table.name()) + " ORDER BY " + order;
-    try (Statement ask = connection.createStatement()) {
-      ask.setFetchSize(ROWS_AT_A_TIME);
-      try (ResultSet found = ask.executeQuery(sql)) {
-        while (found.next()) {
-          rows.row(values(table, found));
-        }
+    String all = "SELECT " + columns + " FROM " + quoted(table.name()) + " ORDER BY " + order;
+    try (ResultIterator<@Nullable Object[]> found =
+        handle
+            .createQuery(all)
+            .setFetchSize(ROWS_AT_A_TIME)
+            .map((row, context) -> values(table, row))
+            .iterator()) {
+      while (found.hasNext()) {
+        rows.row(found.next());
       }
-    } catch (SQLException failed) {
-      throw new IllegalStateException("Table " + table.name() + " cannot be read", failed);
-    }
-  }
-
-  private String binary(TableShape table, String column) {
-    boolean text =
-        table.columns().stream()
-            .anyMatch(one -> one.name().equals(column) && one.kind() == TableShape.Kind.TEXT);
-    try {
-      boolean server = connection.getMetaData().getURL().startsWith("jdbc:postgresql:");
-      return text && server ? " COLLATE \"C\"" : "";
-    } catch (SQLException failed) {
-      throw new IllegalStateException(failed);
     }
   }
 
@@ -144,14 +118,7 @@ public final class Snapshot implements AutoCloseable {
 
   @Override
   public void close() {
-    if (!own) {
-      return;
-    }
-    try {
-      connection.rollback();
-      connection.close();
-    } catch (SQLException alreadyGone) {
-      throw new IllegalStateException(alreadyGone);
-    }
+    handle.rollback();
+    handle.close();
   }
 }

@@ -30,4 +30,8 @@ public record TableShape(String name, List<Column> columns, List<String> order) 
   public List<String> names() {
     return columns.stream().map(Column::name).toList();
   }
+
+  boolean isText(String name) {
+    return columns.contains(new Column(name, Kind.TEXT));
+  }
 }

@@ -1,12 +1,7 @@
 package kerfwright.app.storage;
 
-import java.sql.Connection;
-import java.sql.DatabaseMetaData;
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.sql.Types;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -23,83 +18,53 @@ final class TableShapes {
   /** What is of the day alone: sessions, pauses after wrong passwords. */
   private static final String PASSING = "passing_";
 
-  private final DatabaseMetaData data;
-  private final String schema;
+  private TableShapes() {}
 
-  private TableShapes(Connection connection) throws SQLException {
-    this.data = connection.getMetaData();
-    String named = connection.getSchema();
-    this.schema = named == null ? "" : named;
-  }
-
-  static List<TableShape> of(Connection connection) throws SQLException {
-    return new TableShapes(connection).all();
-  }
-
-  private List<TableShape> all() throws SQLException {
-    Set<String> names = new TreeSet<>();
-    try (ResultSet tables = data.getTables(null, pattern(), "%", new String[] {"TABLE"})) {
-      while (tables.next()) {
-        String name = tables.getString("TABLE_NAME");
-        if (!name.equals(OF_MIGRATION)
-            && !name.startsWith(PASSING)
-            && !name.startsWith("sqlite_")) {
-          names.add(name);
-        }
-      }
-    }
+  static List<TableShape> of(Sql sql) {
+    Set<String> names = new TreeSet<>(sql.tables("%"));
+    names.removeIf(
+        name ->
+            name.equals(OF_MIGRATION) || name.startsWith(PASSING) || name.startsWith("sqlite_"));
     Set<String> sorted = new LinkedHashSet<>();
     for (String name : names) {
-      add(name, names, sorted, new TreeSet<>());
+      add(sql, name, names, sorted, new TreeSet<>());
     }
-    List<TableShape> shapes = new ArrayList<>();
-    for (String name : sorted) {
-      shapes.add(shape(name));
-    }
-    return shapes;
+    return sorted.stream().map(name -> shape(sql, name)).toList();
   }
 
-  private @org.jspecify.annotations.Nullable String pattern() {
-    return schema.isEmpty() ? null : schema;
-  }
-
-  private void add(String name, Set<String> all, Set<String> sorted, Set<String> above)
-      throws SQLException {
+  private static void add(
+      Sql sql, String name, Set<String> all, Set<String> sorted, Set<String> above) {
     if (sorted.contains(name) || !above.add(name)) {
       return;
     }
-    Set<String> named = new TreeSet<>();
-    try (ResultSet keys = data.getImportedKeys(null, pattern(), name)) {
-      while (keys.next()) {
-        named.add(keys.getString("PKTABLE_NAME"));
-      }
-    }
-    for (String one : named) {
-      if (all.contains(one)) {
-        add(one, all, sorted, above);
-      }
-    }
+    Set<String> named =
+        new TreeSet<>(
+            sql.told(
+                (data, schema) -> data.getImportedKeys(null, schema, name),
+                row -> row.getString("PKTABLE_NAME")));
+    named.retainAll(all);
+    named.forEach(one -> add(sql, one, all, sorted, above));
     sorted.add(name);
   }
 
-  private TableShape shape(String name) throws SQLException {
-    List<TableShape.Column> columns = new ArrayList<>();
-    try (ResultSet row = data.getColumns(null, pattern(), name, "%")) {
-      while (row.next()) {
-        String column = row.getString("COLUMN_NAME");
-        columns.add(new TableShape.Column(column, kind(name, column, row.getInt("DATA_TYPE"))));
-      }
-    }
+  private static TableShape shape(Sql sql, String name) {
+    List<TableShape.Column> columns =
+        sql.told(
+            (data, schema) -> data.getColumns(null, schema, name, "%"),
+            row -> {
+              String column = row.getString("COLUMN_NAME");
+              return new TableShape.Column(column, kind(name, column, row.getInt("DATA_TYPE")));
+            });
     Map<Integer, String> key = new TreeMap<>();
-    try (ResultSet row = data.getPrimaryKeys(null, pattern(), name)) {
-      while (row.next()) {
-        key.put((int) row.getShort("KEY_SEQ"), row.getString("COLUMN_NAME"));
-      }
+    sql.told(
+            (data, schema) -> data.getPrimaryKeys(null, schema, name),
+            row -> Map.entry(row.getInt("KEY_SEQ"), row.getString("COLUMN_NAME")))
+        .forEach(one -> key.put(one.getKey(), one.getValue()));
+    List<String> order = new ArrayList<>(key.values());
+    if (order.isEmpty()) {
+      columns.forEach(column -> order.add(column.name()));
     }
-    Map<String, TableShape.Kind> kinds = new LinkedHashMap<>();
-    columns.forEach(column -> kinds.put(column.name(), column.kind()));
-    return new TableShape(
-        name, columns, key.isEmpty() ? List.copyOf(kinds.keySet()) : List.copyOf(key.values()));
+    return new TableShape(name, columns, order);
   }
 
   private static TableShape.Kind kind(String table, String column, int type) {

@@ -9,11 +9,11 @@ import kerfwright.app.chairside.QueryFields;
 import kerfwright.app.feature.Feature;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.security.Access;
+import kerfwright.app.storage.cases.KeptCases;
 import kerfwright.app.template.Templates;
 import kerfwright.planner.WhatIf;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.practice.kept.KeptCaseQuery;
-import kerfwright.practice.kept.KeptCases;
 
 /** Ways to cut one layer, and changes to one case, side by side. */
 final class ComparePages implements Feature {

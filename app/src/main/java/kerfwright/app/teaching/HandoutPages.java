@@ -16,10 +16,10 @@ import kerfwright.app.form.Sent;
 import kerfwright.app.print.OnePage;
 import kerfwright.app.print.Paper;
 import kerfwright.app.security.Access;
+import kerfwright.app.storage.teaching.Handouts;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.practice.handout.Handout;
-import kerfwright.practice.handout.Handouts;
 
 /** Handouts: made of anything that is shown, with the practice's own words, kept and printed. */
 final class HandoutPages implements Feature {

@@ -10,9 +10,9 @@ import java.util.stream.Stream;
 import kerfwright.app.feature.Feature;
 import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.security.Access;
+import kerfwright.app.storage.cases.KeptCases;
+import kerfwright.app.storage.teaching.Handouts;
 import kerfwright.app.template.Templates;
-import kerfwright.practice.handout.Handouts;
-import kerfwright.practice.kept.KeptCases;
 
 /** Everything to teach with, and the page that leads to it. */
 public final class TeachFeature implements Feature {

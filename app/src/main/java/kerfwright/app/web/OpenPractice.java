@@ -28,34 +28,28 @@ import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Newest;
 import kerfwright.app.storage.Private;
 import kerfwright.app.storage.Seal;
+import kerfwright.app.storage.cases.CutRuns;
+import kerfwright.app.storage.cases.KeptCases;
 import kerfwright.app.storage.cases.StoredDays;
-import kerfwright.app.storage.cases.StoredKeptCases;
 import kerfwright.app.storage.cases.StoredRecord;
-import kerfwright.app.storage.cases.StoredRuns;
-import kerfwright.app.storage.people.StoredAccounts;
+import kerfwright.app.storage.people.Accounts;
 import kerfwright.app.storage.people.StoredSettings;
+import kerfwright.app.storage.stock.Packages;
+import kerfwright.app.storage.stock.PurchaseRequests;
 import kerfwright.app.storage.stock.StoredDrafts;
 import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.app.storage.stock.StoredLoads;
 import kerfwright.app.storage.stock.StoredOrigins;
-import kerfwright.app.storage.stock.StoredPackages;
-import kerfwright.app.storage.stock.StoredPurchaseRequests;
-import kerfwright.app.storage.teaching.StoredHandouts;
-import kerfwright.app.storage.teaching.StoredLessons;
-import kerfwright.practice.chairside.CutRuns;
+import kerfwright.app.storage.teaching.Handouts;
+import kerfwright.app.storage.teaching.Lessons;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.TimeOrderedIds;
-import kerfwright.practice.handout.Handouts;
-import kerfwright.practice.kept.KeptCases;
-import kerfwright.practice.label.Packages;
 import kerfwright.practice.record.RecordService;
 import kerfwright.practice.reprocessing.LoadService;
 import kerfwright.practice.reprocessing.Reach;
-import kerfwright.practice.restock.PurchaseRequests;
 import kerfwright.practice.setting.Settings;
-import kerfwright.practice.teaching.Lessons;
 import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
@@ -83,10 +77,7 @@ public final class OpenPractice implements AutoCloseable {
     this.loads = now.loads();
     this.learning =
         new LearningService(
-            record.record(),
-            new StoredRuns(database),
-            service.drawer(),
-            new StoredSettings(database));
+            record.record(), new CutRuns(database), service.drawer(), new StoredSettings(database));
     this.watch = folder == null ? null : new Watch(database, folder);
     this.backups =
         temporary == null
@@ -142,7 +133,7 @@ public final class OpenPractice implements AutoCloseable {
       open = kept(folder.toAbsolutePath());
     }
     try {
-      if (options.demo() && !new StoredAccounts(open.database).all().isEmpty()) {
+      if (options.demo() && !new Accounts(open.database).all().isEmpty()) {
         throw new BadInput("--demo", Message.of("command.serve-demo-people"));
       }
       open.fill(folder, options.demo());
@@ -255,7 +246,7 @@ public final class OpenPractice implements AutoCloseable {
 
   /** What planned days lack and is to be ordered. */
   public PurchaseRequests requests() {
-    return new StoredPurchaseRequests(database);
+    return new PurchaseRequests(database);
   }
 
   public Settings settings() {
@@ -264,21 +255,21 @@ public final class OpenPractice implements AutoCloseable {
 
   /** Cases kept when they were planned. */
   public KeptCases keptCases() {
-    return new StoredKeptCases(database);
+    return new KeptCases(database);
   }
 
   /** Questions, sets and answers of learners. */
   public Lessons lessons() {
-    return new StoredLessons(database);
+    return new Lessons(database);
   }
 
   public Handouts handouts() {
-    return new StoredHandouts(database);
+    return new Handouts(database);
   }
 
   /** Runs at the chair. */
   public CutRuns runs() {
-    return new StoredRuns(database);
+    return new CutRuns(database);
   }
 
   /** What the practice's log teaches; the same for plans and pages. */
@@ -287,7 +278,7 @@ public final class OpenPractice implements AutoCloseable {
   }
 
   public Packages packages() {
-    return new StoredPackages(database);
+    return new Packages(database);
   }
 
   /** Watches the practice's file; null where it is none, or nothing is kept. */

@@ -18,11 +18,11 @@ import kerfwright.app.signin.SignInPages;
 import kerfwright.app.signin.Switching;
 import kerfwright.app.signin.TrailPages;
 import kerfwright.app.signin.TurnPages;
-import kerfwright.app.storage.people.StoredAccounts;
-import kerfwright.app.storage.people.StoredAuthenticators;
-import kerfwright.app.storage.people.StoredSessions;
-import kerfwright.app.storage.people.StoredTokens;
-import kerfwright.app.storage.people.StoredTrail;
+import kerfwright.app.storage.people.Accounts;
+import kerfwright.app.storage.people.Authenticators;
+import kerfwright.app.storage.people.ProgramTokens;
+import kerfwright.app.storage.people.Sessions;
+import kerfwright.app.storage.people.Trail;
 import kerfwright.app.template.Templates;
 
 /** Who may come in: the gate, and the pages around it. */
@@ -31,16 +31,16 @@ final class PeopleFeature implements Feature {
   private final Feature pages;
 
   PeopleFeature(OpenPractice open, Entrance entrance, Templates templates, Clock clock) {
-    StoredTokens tokens = new StoredTokens(open.database());
-    OneTimeCodes codes = new OneTimeCodes(new StoredAuthenticators(open.database()), clock);
+    ProgramTokens tokens = new ProgramTokens(open.database());
+    OneTimeCodes codes = new OneTimeCodes(new Authenticators(open.database()), clock);
     SignInService service =
         new SignInService(
-            new StoredAccounts(open.database()),
-            new StoredSessions(open.database()),
+            new Accounts(open.database()),
+            new Sessions(open.database()),
             codes,
             () -> Duration.ofMinutes(Switching.MINUTES.of(open.settings().read())),
             clock);
-    StoredTrail trail = new StoredTrail(open.database());
+    Trail trail = new Trail(open.database());
     Footprint footprint = new Footprint(trail, clock);
     Guard guard = new Guard(entrance.doors(), service, tokens, footprint, clock);
     this.gate = new Gate(entrance.doors(), guard);

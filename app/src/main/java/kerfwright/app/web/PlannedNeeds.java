@@ -13,13 +13,13 @@ import kerfwright.app.daypage.CaseNeeds;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.SourceText;
 import kerfwright.app.kept.Sitting;
+import kerfwright.app.storage.cases.KeptCases;
 import kerfwright.app.web.caseform.CaseForm;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.planner.plan.CutPlan;
 import kerfwright.practice.daylist.NeedsOfPlan;
 import kerfwright.practice.daylist.PieceNeed;
 import kerfwright.practice.kept.KeptCase;
-import kerfwright.practice.kept.KeptCases;
 import kerfwright.schedule.Need;
 
 /** Needs of a case by its plan with the clean stock of the drawer. */

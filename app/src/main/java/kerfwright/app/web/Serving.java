@@ -16,7 +16,7 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.network.Network;
 import kerfwright.app.security.Doors;
 import kerfwright.app.security.Secrets;
-import kerfwright.app.storage.people.StoredAccounts;
+import kerfwright.app.storage.people.Accounts;
 import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.quantity.Message;
@@ -74,7 +74,7 @@ public final class Serving {
     if (options.demo()) {
       return new Entrance(Doors.open(), options.port(), null);
     }
-    boolean people = !new StoredAccounts(practice.database()).all().isEmpty();
+    boolean people = !new Accounts(practice.database()).all().isEmpty();
     String code = people ? null : Secrets.code();
     NetworkOptions wanted = options.network();
     if (wanted.lan()) {

@@ -31,10 +31,10 @@ import kerfwright.app.security.OneTimeCodes;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.PostgresOfTests;
 import kerfwright.app.storage.Snapshot;
-import kerfwright.app.storage.people.StoredAuthenticators;
+import kerfwright.app.storage.people.Authenticators;
 import kerfwright.app.storage.people.StoredSettings;
+import kerfwright.app.storage.stock.Packages;
 import kerfwright.app.storage.stock.StoredDrawer;
-import kerfwright.app.storage.stock.StoredPackages;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.practice.drawer.DrawerQuery;
 import kerfwright.practice.drawer.DrawerService;
@@ -92,7 +92,7 @@ class ArchiveTest {
         service.edit(pick, draft -> draft.cutMm3ByMaterial.put("enamel", 1.0 / 3), "").done());
     var moved = service.move(List.of(new Pick(items.get(4).id(), 1)), InstrumentState.CLEANING, "");
     assertTrue(service.undo(moved.batch(), "").done());
-    new StoredPackages(database)
+    new Packages(database)
         .put(
             items.get(1).id(),
             0,
@@ -360,7 +360,7 @@ class ArchiveTest {
     List<String> standIns;
     try (Database from = sqlite()) {
       OneTimeCodes codes =
-          new OneTimeCodes(new StoredAuthenticators(from), Clock.fixed(NOON, ZoneOffset.UTC));
+          new OneTimeCodes(new Authenticators(from), Clock.fixed(NOON, ZoneOffset.UTC));
       codes.begin(person);
       secret = codes.begun(person).orElseThrow();
       standIns = codes.switchOn(person, OneTimeCodes.at(secret, NOON));
@@ -369,7 +369,7 @@ class ArchiveTest {
     String url = PostgresOfTests.newDatabase();
     Restoration.of(archive, null, schema -> Database.server(url, schema));
     try (Database into = Database.server(url)) {
-      OneTimeCodes codes = new OneTimeCodes(new StoredAuthenticators(into), later);
+      OneTimeCodes codes = new OneTimeCodes(new Authenticators(into), later);
       assertTrue(codes.on(person));
       assertFalse(codes.take(person, OneTimeCodes.at(secret, NOON)), "used before the backup");
       assertTrue(codes.take(person, OneTimeCodes.at(secret, later.instant())));

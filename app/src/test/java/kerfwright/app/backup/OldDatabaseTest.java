@@ -17,7 +17,7 @@ import kerfwright.app.storage.Chains;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Snapshot;
 import kerfwright.app.storage.cases.StoredRecord;
-import kerfwright.app.storage.people.StoredAccounts;
+import kerfwright.app.storage.people.Accounts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -46,7 +46,7 @@ class OldDatabaseTest {
       assertEquals(7, new StoredRecord(now).end().number());
       assertEquals(126, items(now));
       assertTrue(Chains.of(now).hold());
-      assertEquals(List.of(), new StoredAccounts(now).all());
+      assertEquals(List.of(), new Accounts(now).all());
       assertEquals(List.of(), now.damage());
     }
     // and opens once more

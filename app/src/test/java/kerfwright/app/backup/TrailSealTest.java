@@ -17,9 +17,8 @@ import kerfwright.app.cli.ServeOptions;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Seal;
-import kerfwright.app.storage.people.StoredTrail;
+import kerfwright.app.storage.people.Trail;
 import kerfwright.app.web.OpenPractice;
-import kerfwright.practice.people.Trail;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,7 +34,7 @@ class TrailSealTest {
   void practiceWithATrail() throws Exception {
     file = folder.resolve(Database.FILE);
     try (OpenPractice open = OpenPractice.of(new ServeOptions(true, 0, folder))) {
-      Trail trail = new StoredTrail(open.database());
+      Trail trail = new Trail(open.database());
       for (int i = 1; i <= 3; i++) {
         trail.add(new Trail.Entry(NOON.plusSeconds(i), "AB", Trail.Act.SAW, "GET /records K-" + i));
       }

@@ -14,8 +14,8 @@ import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
+import kerfwright.app.storage.cases.CutRuns;
 import kerfwright.app.storage.cases.StoredRecord;
-import kerfwright.app.storage.cases.StoredRuns;
 import kerfwright.app.storage.people.StoredSettings;
 import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.catalogue.instrument.InstrumentKind;
@@ -44,7 +44,7 @@ class LearningServiceTest {
 
   @TempDir private Path folder;
   private Database database;
-  private StoredRuns runs;
+  private CutRuns runs;
   private StoredSettings settings;
   private RecordService record;
   private LearningService service;
@@ -54,7 +54,7 @@ class LearningServiceTest {
   @BeforeEach
   void start() throws Exception {
     database = Database.file(folder.resolve("a.db"));
-    runs = new StoredRuns(database);
+    runs = new CutRuns(database);
     settings = new StoredSettings(database);
     StoredDrawer drawer = new StoredDrawer(database);
     StoredRecord kept = new StoredRecord(database);

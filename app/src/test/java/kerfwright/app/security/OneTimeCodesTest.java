@@ -13,7 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
-import kerfwright.app.storage.people.StoredAuthenticators;
+import kerfwright.app.storage.people.Authenticators;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,13 +30,13 @@ class OneTimeCodesTest {
 
   @TempDir private Path folder;
   private Database database;
-  private StoredAuthenticators kept;
+  private Authenticators kept;
   private final UUID person = UUID.randomUUID();
 
   @BeforeEach
   void open() throws Exception {
     database = Database.file(folder.resolve("codes.db"));
-    kept = new StoredAuthenticators(database);
+    kept = new Authenticators(database);
   }
 
   @AfterEach

@@ -22,13 +22,12 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kerfwright.app.input.BadInput;
-import kerfwright.app.storage.people.StoredTrail;
+import kerfwright.app.storage.people.Trail;
 import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.drawer.TimeOrderedIds;
-import kerfwright.practice.people.Trail;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
@@ -162,20 +161,23 @@ class DatabaseTlsTest {
               drawer.newId(), "D1", new DrawerFields(Map.of("iso", "806 314 197 534 014")));
       drawer.add(List.of(item), "");
       Instant now = Instant.now().truncatedTo(ChronoUnit.MICROS);
-      StoredTrail trail = new StoredTrail(practice);
+      Trail trail = new Trail(practice);
       trail.add(new Trail.Entry(now, "AB", Trail.Act.SAW, "GET /records K-1"));
       assertTrue(trail.check().holds());
-      try (Connection connection = practice.connection();
-          Statement statement = connection.createStatement();
-          var rows =
-              statement.executeQuery(
-                  "SELECT version, (SELECT count(*) FROM pg_class WHERE relowner ="
-                      + " current_user::regrole) FROM pg_stat_ssl WHERE pid = pg_backend_pid()"
-                      + " AND ssl")) {
-        assertTrue(rows.next(), "no TLS");
-        assertTrue(rows.getString(1).matches("TLSv1\\.[23]"), rows.getString(1));
-        assertEquals(0, rows.getInt(2), "owns something");
-      }
+      String tls =
+          practice
+              .sql()
+              .one(
+                  String.class,
+                  "SELECT version FROM pg_stat_ssl WHERE pid = pg_backend_pid() AND ssl")
+              .orElse("no TLS");
+      assertTrue(tls.matches("TLSv1\\.[23]"), tls);
+      assertEquals(
+          0,
+          practice
+              .sql()
+              .number("SELECT count(*) FROM pg_class WHERE relowner = current_user::regrole"),
+          "owns something");
     }
   }
 

@@ -8,9 +8,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import kerfwright.app.storage.teaching.StoredHandouts;
+import kerfwright.app.storage.teaching.Handouts;
 import kerfwright.practice.handout.Handout;
-import kerfwright.practice.handout.Handouts;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -27,7 +26,7 @@ abstract class HandoutContractTest {
   @BeforeEach
   void openHandouts() throws Exception {
     database = open();
-    handouts = new StoredHandouts(database);
+    handouts = new Handouts(database);
   }
 
   @AfterEach

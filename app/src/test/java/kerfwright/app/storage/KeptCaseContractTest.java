@@ -9,11 +9,10 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import kerfwright.app.storage.cases.StoredKeptCases;
+import kerfwright.app.storage.cases.KeptCases;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.kept.KeptCase;
 import kerfwright.practice.kept.KeptCaseQuery;
-import kerfwright.practice.kept.KeptCases;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -32,7 +31,7 @@ abstract class KeptCaseContractTest {
   @BeforeEach
   void openCases() throws Exception {
     database = open();
-    cases = new StoredKeptCases(database);
+    cases = new KeptCases(database);
   }
 
   @AfterEach

@@ -8,9 +8,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import kerfwright.app.storage.teaching.StoredLessons;
+import kerfwright.app.storage.teaching.Lessons;
 import kerfwright.practice.teaching.Given;
-import kerfwright.practice.teaching.Lessons;
 import kerfwright.practice.teaching.Level;
 import kerfwright.practice.teaching.OwnQuestion;
 import kerfwright.practice.teaching.QuestionSet;
@@ -37,7 +36,7 @@ abstract class LessonsContractTest {
   @BeforeEach
   void openLessons() throws Exception {
     database = open();
-    lessons = new StoredLessons(database);
+    lessons = new Lessons(database);
   }
 
   @AfterEach

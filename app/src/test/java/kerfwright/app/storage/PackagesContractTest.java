@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import kerfwright.app.storage.stock.Packages;
 import kerfwright.app.storage.stock.StoredDrawer;
-import kerfwright.app.storage.stock.StoredPackages;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.StockItem;
@@ -55,7 +55,7 @@ class PackagesContractTest {
     StockItem two = item(service, "D2");
     assertTrue(service.add(List.of(one), "").done());
     var undone = service.add(List.of(two), "").batch();
-    StoredPackages packages = new StoredPackages(database);
+    Packages packages = new Packages(database);
     assertEquals(Optional.empty(), packages.of(one.id()));
     assertTrue(packages.put(one.id(), 0, FULL));
     assertEquals(Optional.of(new PackageMark(one.id(), 1, FULL)), packages.of(one.id()));

@@ -11,18 +11,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import kerfwright.app.storage.people.StoredAccounts;
-import kerfwright.app.storage.people.StoredAuthenticators;
-import kerfwright.app.storage.people.StoredSessions;
-import kerfwright.app.storage.people.StoredTokens;
-import kerfwright.app.storage.people.StoredTrail;
+import kerfwright.app.storage.people.Accounts;
+import kerfwright.app.storage.people.Authenticators;
+import kerfwright.app.storage.people.ProgramTokens;
+import kerfwright.app.storage.people.Sessions;
+import kerfwright.app.storage.people.Trail;
 import kerfwright.practice.people.Account;
-import kerfwright.practice.people.Authenticators;
 import kerfwright.practice.people.ProgramToken;
 import kerfwright.practice.people.Role;
 import kerfwright.practice.people.Session;
-import kerfwright.practice.people.Sessions;
-import kerfwright.practice.people.Trail;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -61,8 +58,8 @@ class PeopleStorageTest {
   }
 
   private static void keepsPeople(Database one, Database other) {
-    StoredAccounts here = new StoredAccounts(one);
-    StoredAccounts there = new StoredAccounts(other);
+    Accounts here = new Accounts(one);
+    Accounts there = new Accounts(other);
     Account owner = account("OW", Role.OWNER);
     assertTrue(here.addFirst(owner));
     assertFalse(there.addFirst(account("XX", Role.OWNER)), "only the first");
@@ -75,7 +72,7 @@ class PeopleStorageTest {
     assertTrue(here.change(owner.as(Role.CLINICIAN, true)));
     assertFalse(there.change(owner.as(Role.STUDENT, true)), "somebody was quicker");
     assertEquals(List.of("AB", "OW"), there.all().stream().map(Account::initials).toList());
-    StoredTokens tokens = new StoredTokens(one);
+    ProgramTokens tokens = new ProgramTokens(one);
     ProgramToken token =
         new ProgramToken(
             UUID.randomUUID(),
@@ -86,14 +83,14 @@ class PeopleStorageTest {
             NOON,
             NOON.plusSeconds(9));
     tokens.add(token);
-    assertEquals(Optional.of(token), new StoredTokens(other).find("h"));
+    assertEquals(Optional.of(token), new ProgramTokens(other).find("h"));
     tokens.end(token.id());
-    assertEquals(List.of(), new StoredTokens(other).all());
+    assertEquals(List.of(), new ProgramTokens(other).all());
   }
 
   private static void sharesSessions(Database one, Database other) {
-    StoredSessions here = new StoredSessions(one);
-    StoredSessions there = new StoredSessions(other);
+    Sessions here = new Sessions(one);
+    Sessions there = new Sessions(other);
     UUID who = UUID.randomUUID();
     Session session = Session.begun("a", who, "d", NOON);
     here.begin(session);
@@ -126,8 +123,8 @@ class PeopleStorageTest {
   }
 
   private static void takesEachCodeOnce(Database one, Database other) {
-    StoredAuthenticators here = new StoredAuthenticators(one);
-    StoredAuthenticators there = new StoredAuthenticators(other);
+    Authenticators here = new Authenticators(one);
+    Authenticators there = new Authenticators(other);
     UUID who = UUID.randomUUID();
     assertTrue(here.begin(who, "OLD"));
     assertTrue(there.begin(who, "NEW"));
@@ -151,8 +148,8 @@ class PeopleStorageTest {
   }
 
   private static void chainsTheTrail(Database one, Database other) {
-    StoredTrail here = new StoredTrail(one);
-    StoredTrail there = new StoredTrail(other);
+    Trail here = new Trail(one);
+    Trail there = new Trail(other);
     for (int i = 0; i < 6; i++) {
       Trail.Act act = i % 2 == 0 ? Trail.Act.SAW : Trail.Act.CHANGED;
       (i % 2 == 0 ? here : there)

@@ -8,10 +8,9 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import kerfwright.app.storage.cases.StoredRuns;
+import kerfwright.app.storage.cases.CutRuns;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.chairside.CutRun;
-import kerfwright.practice.chairside.CutRuns;
 import kerfwright.practice.chairside.RunEvent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -32,7 +31,7 @@ abstract class RunContractTest {
   @BeforeEach
   void openRuns() throws Exception {
     database = open();
-    runs = new StoredRuns(database);
+    runs = new CutRuns(database);
   }
 
   @AfterEach

@@ -12,8 +12,8 @@ import kerfwright.app.security.OneTimeCodes;
 import kerfwright.app.security.SignInService;
 import kerfwright.app.security.Signed;
 import kerfwright.app.security.Turns;
-import kerfwright.app.storage.people.StoredAuthenticators;
-import kerfwright.app.storage.people.StoredSessions;
+import kerfwright.app.storage.people.Authenticators;
+import kerfwright.app.storage.people.Sessions;
 import kerfwright.practice.people.Role;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -32,11 +32,11 @@ class CodeAtDevicesTest {
   @BeforeEach
   void clinicianAndAssistantAreAskedForCodes() throws Exception {
     practice = new Staffed();
-    codes = new OneTimeCodes(new StoredAuthenticators(practice.app.practice().database()), clock);
+    codes = new OneTimeCodes(new Authenticators(practice.app.practice().database()), clock);
     service =
         new SignInService(
             practice.service.accounts(),
-            new StoredSessions(practice.app.practice().database()),
+            new Sessions(practice.app.practice().database()),
             codes,
             () -> Duration.ofMinutes(5),
             clock);

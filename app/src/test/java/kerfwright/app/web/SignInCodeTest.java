@@ -13,7 +13,7 @@ import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kerfwright.app.security.OneTimeCodes;
-import kerfwright.app.storage.people.StoredTrail;
+import kerfwright.app.storage.people.Trail;
 import kerfwright.practice.people.Role;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -81,7 +81,7 @@ class SignInCodeTest {
 
   private List<String> trail(String who) {
     List<String> lines = new ArrayList<>();
-    new StoredTrail(practice.app.practice().database())
+    new Trail(practice.app.practice().database())
         .walk(
             one -> {
               if (one.entry().who().equals(who)) {

@@ -16,9 +16,9 @@ import kerfwright.app.security.Doors;
 import kerfwright.app.security.OneTimeCodes;
 import kerfwright.app.security.PasswordHash;
 import kerfwright.app.security.SignInService;
-import kerfwright.app.storage.people.StoredAccounts;
-import kerfwright.app.storage.people.StoredAuthenticators;
-import kerfwright.app.storage.people.StoredSessions;
+import kerfwright.app.storage.people.Accounts;
+import kerfwright.app.storage.people.Authenticators;
+import kerfwright.app.storage.people.Sessions;
 import kerfwright.practice.people.Account;
 import kerfwright.practice.people.Role;
 
@@ -42,13 +42,12 @@ final class Staffed implements AutoCloseable {
 
   Staffed() throws BadInput {
     this.app = new Served(true, Doors.here(START), null);
-    StoredAccounts accounts = new StoredAccounts(app.practice().database());
-    this.codes =
-        new OneTimeCodes(new StoredAuthenticators(app.practice().database()), Clock.systemUTC());
+    Accounts accounts = new Accounts(app.practice().database());
+    this.codes = new OneTimeCodes(new Authenticators(app.practice().database()), Clock.systemUTC());
     this.service =
         new SignInService(
             accounts,
-            new StoredSessions(app.practice().database()),
+            new Sessions(app.practice().database()),
             codes,
             () -> Duration.ofMinutes(5),
             Clock.systemUTC());

@@ -12,12 +12,11 @@ import java.time.Instant;
 import kerfwright.app.security.OneTimeCodes;
 import kerfwright.app.security.SignInService;
 import kerfwright.app.security.Signed;
-import kerfwright.app.storage.people.StoredAccounts;
-import kerfwright.app.storage.people.StoredAuthenticators;
-import kerfwright.app.storage.people.StoredSessions;
-import kerfwright.app.storage.people.StoredTrail;
+import kerfwright.app.storage.people.Accounts;
+import kerfwright.app.storage.people.Authenticators;
+import kerfwright.app.storage.people.Sessions;
+import kerfwright.app.storage.people.Trail;
 import kerfwright.practice.people.Role;
-import kerfwright.practice.people.Trail;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -70,7 +69,7 @@ class SwitchTest {
         new Trail.Query("CL", "AS", Instant.EPOCH, Instant.parse("2200-01-01T00:00:00Z"));
     assertEquals(
         Trail.Act.SWITCHED,
-        new StoredTrail(practice.app.practice().database()).find(taps, 1).get(0).entry().act());
+        new Trail(practice.app.practice().database()).find(taps, 1).get(0).entry().act());
   }
 
   @Test
@@ -130,11 +129,11 @@ class SwitchTest {
     Duration holds = Duration.ofMinutes(5);
     final HandClock clock = new HandClock("2026-11-30T08:00:00Z");
     final OneTimeCodes codes =
-        new OneTimeCodes(new StoredAuthenticators(practice.app.practice().database()), clock);
+        new OneTimeCodes(new Authenticators(practice.app.practice().database()), clock);
     final SignInService service =
         new SignInService(
-            new StoredAccounts(practice.app.practice().database()),
-            new StoredSessions(practice.app.practice().database()),
+            new Accounts(practice.app.practice().database()),
+            new Sessions(practice.app.practice().database()),
             codes,
             () -> holds,
             clock);

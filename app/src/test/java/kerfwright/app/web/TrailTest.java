@@ -8,9 +8,8 @@ import java.net.http.HttpResponse;
 import java.time.Instant;
 import java.util.List;
 import kerfwright.app.storage.Database;
-import kerfwright.app.storage.people.StoredTrail;
+import kerfwright.app.storage.people.Trail;
 import kerfwright.practice.people.Role;
-import kerfwright.practice.people.Trail;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -22,7 +21,7 @@ class TrailTest {
   @Test
   void whatPeopleSeeExportAndChangeIsNoted() throws Exception {
     try (Staffed practice = new Staffed()) {
-      Trail trail = new StoredTrail(practice.app.practice().database());
+      Trail trail = new Trail(practice.app.practice().database());
       String clinician = practice.device(Role.CLINICIAN);
       String owner = practice.device(Role.OWNER);
       practice.get(clinician, "/records?case=K-0398");
@@ -63,7 +62,7 @@ class TrailTest {
             "DELETE FROM trail WHERE number = 3")) {
       java.nio.file.Path file = folder.resolve("t" + tampering.hashCode() + ".db");
       try (Database database = Database.file(file)) {
-        Trail trail = new StoredTrail(database);
+        Trail trail = new Trail(database);
         for (int i = 0; i < 3; i++) {
           trail.add(
               new Trail.Entry(Instant.ofEpochSecond(i), "AB", Trail.Act.SAW, "GET /records K-1"));

@@ -1,10 +1,6 @@
 package kerfwright.practice.record;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
-import java.util.HexFormat;
 
 /**
  * The chain of hashes. The hash of an entry is SHA-256 (FIPS 180-4), in lower-case hexadecimal, of
@@ -37,14 +33,7 @@ public record Chain(long number, String hash) {
     return new Chain(number + 1, hash(hash, text));
   }
 
-  static String hash(String previous, String text) {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      byte[] sum = digest.digest((previous + "\n" + text).getBytes(StandardCharsets.UTF_8));
-      return HexFormat.of().formatHex(sum);
-    } catch (NoSuchAlgorithmException never) {
-      // every Java platform has it
-      throw new IllegalStateException(never);
-    }
+  private static String hash(String previous, String text) {
+    return Sha256.of(previous + "\n" + text);
   }
 }

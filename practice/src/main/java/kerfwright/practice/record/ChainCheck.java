@@ -44,51 +44,58 @@ public record ChainCheck(Chain sound, @Nullable Break broken) {
 
   /** Looks at every entry there is, and tells now and then how many it has looked at. */
   public static ChainCheck of(CutRecord record, LongConsumer progress) {
-    Walk walk = new Walk(record, progress);
-    record.walk(walk::goesOn);
-    if (walk.broken == null && !walk.sound.equals(walk.end)) {
-      walk.breaks(Kind.END);
-    }
-    return new ChainCheck(walk.sound, walk.broken);
+    Chain end = record.end();
+    Walk walk = new Walk();
+    record.walk(
+        stored -> {
+          if (walk.sound.number() == end.number() || end.number() < 0) {
+            // one more than there should be, unless it was written meanwhile
+            if (record.end().number() == end.number()) {
+              walk.breaks(Kind.END);
+            }
+            return false;
+          }
+          if (stored.number() % TOLD_EVERY == 0) {
+            progress.accept(stored.number());
+          }
+          return walk.at(stored);
+        });
+    return walk.upTo(end);
   }
 
-  private static final class Walk {
-    private final CutRecord record;
-    private final LongConsumer progress;
-    private final Chain end;
+  /** Goes along a chain, to the first link that is not as it was written. */
+  public static final class Walk {
     private Chain sound = Chain.EMPTY;
     private @Nullable Break broken;
 
-    Walk(CutRecord record, LongConsumer progress) {
-      this.progress = progress;
-      this.record = record;
-      this.end = record.end();
-    }
-
-    boolean goesOn(CutRecord.Stored stored) {
-      if (sound.number() == end.number() || end.number() < 0) {
-        if (record.end().number() == end.number()) {
-          breaks(Kind.END);
-        }
+    /** Looks at the next link; false once the chain is broken. */
+    public boolean at(CutRecord.Stored link) {
+      if (broken != null) {
         return false;
       }
-      if (stored.number() != sound.number() + 1) {
+      Chain next = sound.after(link.text());
+      if (link.number() != next.number()) {
         breaks(Kind.MISSING);
-      } else if (!Chain.hash(sound.hash(), stored.text()).equals(stored.hash())) {
+      } else if (!next.hash().equals(link.hash())) {
         breaks(Kind.CHANGED);
-      } else if (!stored.found()) {
+      } else if (!link.found()) {
         breaks(Kind.FOUND_WRONGLY);
       } else {
-        sound = new Chain(stored.number(), stored.hash());
-        if (sound.number() % TOLD_EVERY == 0) {
-          progress.accept(sound.number());
-        }
+        sound = next;
       }
       return broken == null;
     }
 
-    void breaks(Kind kind) {
+    private void breaks(Kind kind) {
       broken = new Break(sound.number() + 1, kind);
+    }
+
+    /** What was found, where that is the end of the chain as it is noted beside it. */
+    public ChainCheck upTo(Chain end) {
+      if (broken == null && !sound.equals(end)) {
+        breaks(Kind.END);
+      }
+      return new ChainCheck(sound, broken);
     }
   }
 }

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Predicate;
 import kerfwright.practice.drawer.DrawerConflict;
@@ -32,6 +33,12 @@ public interface CutRecord {
 
   /** By the corrected entry: the one that corrects it. */
   Map<UUID, RecordEntry> correctionsOf(Collection<UUID> entries);
+
+  /** Those of them that still say what was done: none corrects them, and they strike no other. */
+  default List<RecordEntry> holding(List<RecordEntry> entries) {
+    Set<UUID> corrected = correctionsOf(entries.stream().map(RecordEntry::id).toList()).keySet();
+    return entries.stream().filter(one -> !one.strikes() && !corrected.contains(one.id())).toList();
+  }
 
   /** The end of the chain as it is noted beside it. */
   Chain end();

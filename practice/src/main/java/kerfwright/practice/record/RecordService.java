@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerConflict;
@@ -275,12 +274,8 @@ public final class RecordService {
       List<RecordEntry> all =
           record.list(
               new RecordQuery(null, null, item.id(), null, round.from(), round.until(), null, 500));
-      Set<UUID> corrected =
-          record.correctionsOf(all.stream().map(RecordEntry::id).toList()).keySet();
       List<RecordEntry> holding =
-          all.stream()
-              .filter(one -> !one.strikes() && !corrected.contains(one.id()) && !one.equals(but))
-              .toList();
+          record.holding(all).stream().filter(one -> !one.equals(but)).toList();
       return new UseOfItem(item, history, round, holding, caseReference, used);
     }
   }

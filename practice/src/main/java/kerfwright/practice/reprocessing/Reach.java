@@ -104,10 +104,7 @@ public final class Reach {
       query = query.after(page.get(page.size() - 1));
       page = page.size() < PAGE ? List.of() : record.list(query);
     }
-    Set<UUID> corrected =
-        record.correctionsOf(uses.stream().map(RecordEntry::id).toList()).keySet();
-    uses.removeIf(one -> one.strikes() || corrected.contains(one.id()));
-    return uses;
+    return record.holding(uses);
   }
 
   /** After a failed spore test every load since the last passed one is in doubt. */

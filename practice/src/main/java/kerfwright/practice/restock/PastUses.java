@@ -55,11 +55,7 @@ public final class PastUses {
       if (some.isEmpty()) {
         break;
       }
-      Map<UUID, RecordEntry> corrections =
-          record.correctionsOf(some.stream().map(RecordEntry::id).toList());
-      some.stream()
-          .filter(entry -> !entry.strikes() && !corrections.containsKey(entry.id()))
-          .forEach(standing::add);
+      standing.addAll(record.holding(some));
       older = some.get(some.size() - 1).number();
     }
     return standing;

@@ -5,7 +5,6 @@ import java.sql.SQLException;
 import java.util.UUID;
 import kerfwright.app.storage.Row;
 import kerfwright.practice.drawer.DrawerEntry;
-import org.jdbi.v3.core.statement.PreparedBatch;
 
 /** One line of history as a row of its table, both ways. */
 final class EntryRow {
@@ -15,9 +14,9 @@ final class EntryRow {
     String before = row.getString("item_before");
     String undoes = row.getString("undoes");
     return new DrawerEntry(
-        UUID.fromString(row.getString("id")),
-        UUID.fromString(row.getString("batch")),
-        Row.instant(row.getLong("at_micros")),
+        Row.id(row, "id"),
+        Row.id(row, "batch"),
+        Row.time(row, "at_micros"),
         DrawerEntry.What.valueOf(row.getString("what")),
         row.getString("note"),
         before == null ? null : ItemJson.item(before),
@@ -25,17 +24,16 @@ final class EntryRow {
         undoes == null ? null : UUID.fromString(undoes));
   }
 
-  static void add(PreparedBatch batch, DrawerEntry entry) {
-    batch
-        .bind("id", entry.id().toString())
-        .bind("batch", entry.batch().toString())
-        .bind("item_id", entry.after().id().toString())
-        .bind("at_micros", Row.micros(entry.at()))
-        .bind("what", entry.what().name())
-        .bind("note", entry.note())
-        .bind("item_before", entry.before() == null ? null : ItemJson.text(entry.before()))
-        .bind("item_after", ItemJson.text(entry.after()))
-        .bind("undoes", entry.undoes() == null ? null : entry.undoes().toString())
-        .add();
+  static Row of(DrawerEntry entry) {
+    return new Row("stock_entry")
+        .with("id", entry.id())
+        .with("batch", entry.batch())
+        .with("item_id", entry.after().id())
+        .with("at_micros", entry.at())
+        .with("what", entry.what().name())
+        .with("note", entry.note())
+        .with("item_before", entry.before() == null ? null : ItemJson.text(entry.before()))
+        .with("item_after", ItemJson.text(entry.after()))
+        .with("undoes", entry.undoes());
   }
 }

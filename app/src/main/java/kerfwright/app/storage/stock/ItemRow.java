@@ -4,15 +4,14 @@ import java.math.BigDecimal;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Locale;
-import java.util.UUID;
 import java.util.regex.Pattern;
+import kerfwright.app.storage.Row;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.practice.drawer.StockItem;
-import org.jdbi.v3.core.statement.SqlStatement;
 
 /** One item as a row of its table, both ways. */
 final class ItemRow {
@@ -24,7 +23,7 @@ final class ItemRow {
     String price = row.getString("price");
     DrawerFields fields = ItemJson.fields(row.getString("fields"));
     return new StockItem(
-        UUID.fromString(row.getString("id")),
+        Row.id(row, "id"),
         row.getInt("version"),
         row.getString("label"),
         row.getInt("pieces"),
@@ -40,28 +39,28 @@ final class ItemRow {
         row.getInt("removed") == 1);
   }
 
-  static <S extends SqlStatement<S>> S bind(S statement, StockItem item) {
+  static Row of(StockItem item) {
     BigDecimal price = item.price();
     InstrumentProperties what = item.rotary();
-    return statement
-        .bind("id", item.id().toString())
-        .bind("version", item.version())
-        .bind("label", item.label())
-        .bind("sort_key", sortKey(item.label()))
-        .bind("pieces", item.pieces())
-        .bind("fields", ItemJson.fieldsText(item.fields()))
-        .bind("kind", what == null ? item.fields().kind() : what.kind().id())
-        .bind("shape", what == null ? "" : what.shape().id())
-        .bind("shank", what == null ? "" : what.shank().name())
-        .bind("words", words(item))
-        .bind("single_use", item.singleUse() ? 1 : 0)
-        .bind("place", item.place())
-        .bind("price", price == null ? null : price.toPlainString())
-        .bind("uses", item.uses())
-        .bind("sterilisations", item.sterilisations())
-        .bind("cut_mm3", ItemJson.volumesText(item.cutMm3ByMaterial()))
-        .bind("state", item.state().id())
-        .bind("removed", item.removed() ? 1 : 0);
+    return new Row("stock_item")
+        .with("id", item.id())
+        .with("version", item.version())
+        .with("label", item.label())
+        .with("sort_key", sortKey(item.label()))
+        .with("pieces", item.pieces())
+        .with("fields", ItemJson.fieldsText(item.fields()))
+        .with("kind", what == null ? item.fields().kind() : what.kind().id())
+        .with("shape", what == null ? "" : what.shape().id())
+        .with("shank", what == null ? "" : what.shank().name())
+        .with("words", words(item))
+        .with("single_use", item.singleUse())
+        .with("place", item.place())
+        .with("price", price == null ? null : price.toPlainString())
+        .with("uses", item.uses())
+        .with("sterilisations", item.sterilisations())
+        .with("cut_mm3", ItemJson.volumesText(item.cutMm3ByMaterial()))
+        .with("state", item.state())
+        .with("removed", item.removed());
   }
 
   /** D2 stands before D10. */

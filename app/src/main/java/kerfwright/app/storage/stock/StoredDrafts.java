@@ -9,72 +9,54 @@ import kerfwright.app.stocklist.Drafts;
 import kerfwright.app.stocklist.ListTable;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Row;
+import kerfwright.app.storage.Sql;
 
 /** Lists handed in, in the database. */
 public final class StoredDrafts implements Drafts {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final int KEPT = 10;
 
-  private final Database database;
+  private final Sql sql;
   private final Clock clock;
 
   public StoredDrafts(Database database, Clock clock) {
-    this.database = database;
+    this.sql = database.sql();
     this.clock = clock;
   }
 
   @Override
   public void keep(UUID id, String name, ListTable table) {
     String list = JSON.valueToTree(table).toString();
-    database
-        .jdbi()
-        .useTransaction(
-            handle -> {
+    sql.useTransaction(
+        () -> {
+          sql.add(
               new Row("import_draft")
                   .with("id", id)
                   .with("at_micros", clock.instant())
                   .with("name", name)
-                  .with("list", list)
-                  .add(handle);
-              handle.execute(
-                  "DELETE FROM import_draft WHERE id NOT IN"
-                      + " (SELECT id FROM import_draft ORDER BY id DESC LIMIT "
-                      + KEPT
-                      + ")");
-            });
+                  .with("list", list));
+          sql.change(
+              "DELETE FROM import_draft WHERE id NOT IN"
+                  + " (SELECT id FROM import_draft ORDER BY id DESC LIMIT ?)",
+              KEPT);
+        });
   }
 
   @Override
   public Optional<Draft> find(UUID id) {
-    return database
-        .jdbi()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery("SELECT name, list, batch FROM import_draft WHERE id = :id")
-                    .bind("id", id.toString())
-                    .map(
-                        (row, context) -> {
-                          String batch = row.getString("batch");
-                          return new Draft(
-                              row.getString("name"),
-                              table(row.getString("list")),
-                              batch == null ? null : UUID.fromString(batch));
-                        })
-                    .findOne());
+    return sql.one(
+        row ->
+            new Draft(
+                row.getString("name"),
+                table(row.getString("list")),
+                Row.perhaps(row.getString("batch"), UUID::fromString)),
+        "SELECT name, list, batch FROM import_draft WHERE id = ?",
+        id);
   }
 
   @Override
   public void takenOver(UUID id, UUID batch) {
-    database
-        .jdbi()
-        .useHandle(
-            handle ->
-                handle
-                    .createUpdate("UPDATE import_draft SET batch = :batch WHERE id = :id")
-                    .bind("batch", batch.toString())
-                    .bind("id", id.toString())
-                    .execute());
+    sql.change("UPDATE import_draft SET batch = ? WHERE id = ?", batch, id);
   }
 
   private static ListTable table(String text) {

@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Row;
+import kerfwright.app.storage.Sql;
 import kerfwright.practice.label.OwnCode;
 import kerfwright.practice.record.Origins;
-import org.jdbi.v3.core.Jdbi;
 
 /** Where instruments came from, by the pouches in a database. */
 public final class StoredOrigins implements Origins {
@@ -20,30 +20,26 @@ public final class StoredOrigins implements Origins {
       "SELECT p.id, p.code, p.last_day, l.id AS load_id, l.name, l.state, l.decided_micros"
           + " FROM pouch p JOIN steriliser_load l ON l.id = p.load_id";
 
-  private final Jdbi jdbi;
+  private final Sql sql;
   private final Clock clock;
 
   public StoredOrigins(Database database, Clock clock) {
-    this.jdbi = database.jdbi();
+    this.sql = database.sql();
     this.clock = clock;
   }
 
   @Override
   public Optional<Pouched> lastOf(UUID item, Instant before) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery(
-                    SELECT
-                        + " JOIN pouch_content c ON c.pouch_id = p.id WHERE c.item_id = :item"
-                        + " AND (c.started_micros <= :before OR c.started_micros > :now)"
-                        + " ORDER BY c.pouch_id DESC LIMIT 1")
-                .bind("item", item.toString())
-                .bind("before", Row.micros(before))
-                // what began later than now began while the clock was ahead
-                .bind("now", Row.micros(clock.instant()))
-                .map((row, context) -> pouched(row, true))
-                .findOne());
+    return sql.one(
+        row -> pouched(row, true),
+        SELECT
+            + " JOIN pouch_content c ON c.pouch_id = p.id WHERE c.item_id = ?"
+            + " AND (c.started_micros <= ? OR c.started_micros > ?)"
+            + " ORDER BY c.pouch_id DESC LIMIT 1",
+        item,
+        before,
+        // what began later than now began while the clock was ahead
+        clock.instant());
   }
 
   @Override
@@ -51,21 +47,17 @@ public final class StoredOrigins implements Origins {
     Optional<OwnCode> label = OwnCode.read(code).filter(one -> one.kind() == OwnCode.Kind.POUCH);
     String column = label.isPresent() ? "p.id" : "p.code";
     String value = label.map(one -> one.id().toString()).orElse(code.toUpperCase(Locale.ROOT));
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery(
-                    SELECT.replace(
-                            " FROM",
-                            ", (SELECT count(*) FROM pouch_content c WHERE c.pouch_id = p.id AND"
-                                + " c.item_id = :item) AS holds FROM")
-                        + " WHERE "
-                        + column
-                        + " = :value")
-                .bind("item", item.toString())
-                .bind("value", value)
-                .map((row, context) -> pouched(row, row.getInt("holds") > 0))
-                .findOne());
+    return sql.one(
+        row -> pouched(row, row.getInt("holds") > 0),
+        SELECT.replace(
+                " FROM",
+                ", (SELECT count(*) FROM pouch_content c WHERE c.pouch_id = p.id AND"
+                    + " c.item_id = ?) AS holds FROM")
+            + " WHERE "
+            + column
+            + " = ?",
+        item,
+        value);
   }
 
   private static Pouched pouched(ResultSet row, boolean holds) throws SQLException {
