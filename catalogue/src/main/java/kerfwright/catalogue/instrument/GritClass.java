@@ -1,5 +1,6 @@
 package kerfwright.catalogue.instrument;
 
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Range;
 
@@ -9,25 +10,22 @@ import kerfwright.quantity.Range;
  * single values were read (S7, S26, S33), taken as the ends. Not the table of ISO 7711-3, which
  * could not be read.
  */
-public enum GritClass {
-  EXTRA_COARSE("544", "extra coarse", "black", 150, 165, 180),
-  COARSE("534", "coarse", "green", 125, 137, 150),
-  MEDIUM("524", "medium", "blue or none", 106, 115, 125),
-  FINE("514", "fine", "red", 53, 58, 63),
-  EXTRA_FINE("504", "extra fine", "yellow", 20, 25, 30),
-  SUPER_FINE("494", "super fine", "white", 8, 15, 15);
+public enum GritClass implements Identified {
+  EXTRA_COARSE("544", "black", 150, 165, 180),
+  COARSE("534", "green", 125, 137, 150),
+  MEDIUM("524", "blue or none", 106, 115, 125),
+  FINE("514", "red", 53, 58, 63),
+  EXTRA_FINE("504", "yellow", 20, 25, 30),
+  SUPER_FINE("494", "white", 8, 15, 15);
 
   private final String isoCode;
-  private final String label;
   private final String ring;
   private final double lowUm;
   private final double typicalUm;
   private final double highUm;
 
-  GritClass(
-      String isoCode, String label, String ring, double lowUm, double typicalUm, double highUm) {
+  GritClass(String isoCode, String ring, double lowUm, double typicalUm, double highUm) {
     this.isoCode = isoCode;
-    this.label = label;
     this.ring = ring;
     this.lowUm = lowUm;
     this.typicalUm = typicalUm;
@@ -39,13 +37,8 @@ public enum GritClass {
     return isoCode;
   }
 
-  /** The word used in data files, e.g. extra-coarse. */
-  public String id() {
-    return label.replace(' ', '-');
-  }
-
   public String label() {
-    return label;
+    return id().replace('-', ' ');
   }
 
   public String ring() {
