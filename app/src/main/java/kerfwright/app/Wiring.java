@@ -11,9 +11,7 @@ import kerfwright.app.drawerfile.DrawerFile;
 import kerfwright.app.drawerfile.InstrumentLookup;
 import kerfwright.app.drawerfile.PackagedInstruments;
 import kerfwright.app.input.BadInput;
-import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.plan.PlanMaker;
-import kerfwright.app.plan.ScaleDrawings;
 import kerfwright.app.web.Serving;
 import kerfwright.planner.Planner;
 import kerfwright.planner.casework.CutCase;
@@ -28,7 +26,6 @@ import kerfwright.planner.casework.DrawerSnapshot;
  * @param plans the planner
  * @param demoDrawer the drawer of the invented practice
  * @param demoCases its cases
- * @param drawings draws plans
  * @param server starts the pages
  */
 public record Wiring(
@@ -37,7 +34,6 @@ public record Wiring(
     PlanMaker plans,
     Source<DrawerSnapshot> demoDrawer,
     Source<List<CutCase>> demoCases,
-    PlanDrawings drawings,
     PageServer server) {
 
   /** The parts as they ship. */
@@ -51,7 +47,6 @@ public record Wiring(
             UsualStackFindings.addTo(Planner.plan(cutCase, drawer, options)),
         () -> DemoPractice.drawer(new DrawerFile(instruments)),
         () -> DemoPractice.cases(new CaseFile(cases)),
-        new ScaleDrawings(),
         (wiring, options, terminal) -> Serving.serve(wiring, options, terminal));
   }
 

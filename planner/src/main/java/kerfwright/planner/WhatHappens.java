@@ -82,6 +82,11 @@ public final class WhatHappens {
     return cutCase;
   }
 
+  /** What may be chosen from. */
+  public List<DrawerInstrument> instruments() {
+    return drawer.instruments();
+  }
+
   /** The standing cautions of the case. */
   public List<Finding> cautions() {
     return CaseCautions.of(cutCase, List.of());

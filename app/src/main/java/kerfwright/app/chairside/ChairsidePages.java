@@ -25,7 +25,6 @@ import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Remembered;
 import kerfwright.app.form.Sent;
 import kerfwright.app.input.BadInput;
-import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.security.Access;
 import kerfwright.app.security.Signed;
 import kerfwright.app.storage.cases.CutRuns;
@@ -60,7 +59,6 @@ public final class ChairsidePages implements Feature {
    * @param ids fresh ids
    * @param clock the time
    * @param laidOut ids of the pieces that lie on the trays of a case
-   * @param drawings draws instruments and strokes
    */
   public record Parts(
       RunPlans plans,
@@ -71,8 +69,7 @@ public final class ChairsidePages implements Feature {
       Settings settings,
       Supplier<UUID> ids,
       Clock clock,
-      Function<String, Set<UUID>> laidOut,
-      PlanDrawings drawings) {}
+      Function<String, Set<UUID>> laidOut) {}
 
   private final Parts with;
   private final Templates templates;
@@ -170,7 +167,7 @@ public final class ChairsidePages implements Feature {
     }
     Say say = templates.say(call);
     ObjectNode sheet =
-        new RunSheet(say, with.drawings(), ChairStock.of(with.drawer(), Set.of()))
+        new RunSheet(say, ChairStock.of(with.drawer(), Set.of()))
             .json(plan, query, handpieces(plan).json(kind -> askedFor(call, kind)));
     CutRun run =
         new CutRun(

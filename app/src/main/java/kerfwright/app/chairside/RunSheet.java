@@ -37,12 +37,10 @@ public final class RunSheet {
   private static final PlanOptions QUICK = new PlanOptions(8, 1);
 
   private final Say say;
-  private final PlanDrawings drawings;
   private final ChairStock stock;
 
-  RunSheet(Say say, PlanDrawings drawings, ChairStock stock) {
+  RunSheet(Say say, ChairStock stock) {
     this.say = say;
-    this.drawings = drawings;
     this.stock = stock;
   }
 
@@ -62,7 +60,7 @@ public final class RunSheet {
     WhatIf open =
         Planner.whatIf(plan.cutCase(), stock.withTwinsOf(labels(plan)).snapshot(), QUICK)
             .orElse(null);
-    LayerStrip strip = drawings.strip(say, plan, LayerStrip.Place.CHAIR);
+    LayerStrip strip = PlanDrawings.strip(say, plan, LayerStrip.Place.CHAIR);
     json.put("stackKey", strip.key());
     var steps = json.putArray("steps");
     for (PlannedStep step : plan.steps()) {

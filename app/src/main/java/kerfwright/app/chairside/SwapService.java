@@ -66,7 +66,7 @@ final class SwapService {
     // what is chosen at the chair stays chosen there
     ObjectNode handpieces =
         ChairHandpieces.of(cutCase.handpieces(), with.drawer(), swap.items()).json(kind -> "");
-    ObjectNode sheet = new RunSheet(say, with.drawings(), stock).json(plan, query, handpieces);
+    ObjectNode sheet = new RunSheet(say, stock).json(plan, query, handpieces);
     CutRun changed = run.with(sheet.toString());
     // somebody swapped on another device: what is planned here counts for this one all the same
     with.runs().change(changed);

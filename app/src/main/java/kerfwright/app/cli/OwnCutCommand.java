@@ -76,10 +76,10 @@ final class OwnCutCommand implements Callable<Integer> {
       LearningService service =
           new LearningService(new StoredRecord(database), new CutRuns(database), drawer, settings);
       int version = settings.read().version();
-      OwnCutForm.Read read = OwnCutForm.read(typed(), drawer);
+      OwnCutForm read = OwnCutForm.read(typed(), drawer);
       OwnCut cut = read.cut();
       if (cut == null) {
-        throw new BadInput(faults(read.form()));
+        throw new BadInput(faults(read));
       }
       if (!service.ownCuts().keep(version, cut)) {
         throw new BadInput("--data", Message.of("command.own-cut-changed"));

@@ -98,7 +98,7 @@ final class PlanCommand implements Callable<Integer> {
       terminal.tell("command.plan-no-card", target);
       return;
     }
-    byte[] card = PlanCard.pdf(terminal.say(), plan, wiring.drawings());
+    byte[] card = PlanCard.pdf(terminal.say(), plan);
     Path absolute = target.toAbsolutePath();
     Path folder = absolute.getParent();
     if (folder == null || !Files.isDirectory(folder) || Files.isDirectory(absolute)) {

@@ -39,10 +39,8 @@ public final class KeptPages implements Feature {
    * @param plans reads and plans a case
    * @param record the uses
    * @param runs the runs at the chair
-   * @param drawings draws plans
    */
-  public record Parts(
-      KeptService service, RunPlans plans, CutRecord record, CutRuns runs, PlanDrawings drawings) {}
+  public record Parts(KeptService service, RunPlans plans, CutRecord record, CutRuns runs) {}
 
   private final Parts with;
   private final Templates templates;
@@ -112,7 +110,7 @@ public final class KeptPages implements Feature {
       CutPlan plan = with.plans().plan(with.plans().read(QueryFields.of(kept.form())));
       return plan.refused()
           ? null
-          : with.drawings().strip(templates.say(call), plan, LayerStrip.Place.PAGE);
+          : PlanDrawings.strip(templates.say(call), plan, LayerStrip.Place.PAGE);
     } catch (BadInput noLongerRead) {
       return null;
     }

@@ -2,17 +2,18 @@ package kerfwright.app.learner;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
+import java.util.function.ToDoubleFunction;
 import kerfwright.app.plan.Figures;
 import kerfwright.app.plan.Words;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Say;
 import kerfwright.planner.Consequence;
+import kerfwright.planner.OwnChoice;
 import kerfwright.planner.WhatHappens;
 import kerfwright.planner.choice.Candidate;
-import kerfwright.planner.explain.OperationWords;
 import kerfwright.planner.plan.Estimate;
 import kerfwright.planner.plan.PulpBand;
-import kerfwright.quantity.Finding;
 import org.jspecify.annotations.Nullable;
 
 /** What choices came to, in words: step by step beside the plan, and the heat of all. */
@@ -20,17 +21,9 @@ public record ChoiceView(Say say, Consequence all) {
   /** One figure beside the plan's. */
   public record Row(String name, String planned, String own, boolean worse) {}
 
-  /** How a step stands: left, right, broken or dear. */
+  /** How a chosen step stands: right, broken or dear. */
   public String verdict(Consequence.Step step) {
-    if (step.choice() == null) {
-      return "left";
-    }
     return step.right() ? "right" : step.broken().isEmpty() ? "dear" : "broken";
-  }
-
-  /** What the step does. */
-  public String name(Candidate planned) {
-    return say.of(OperationWords.name(planned.work().operation()));
   }
 
   /** Layer and depth of a step. */
@@ -57,18 +50,8 @@ public record ChoiceView(Say say, Consequence all) {
   }
 
   /** What was chosen where it cannot do the step at all. */
-  public String tried(Consequence.Step step) {
-    var choice = step.choice();
-    return choice == null
-        ? ""
-        : choice.instrument() + " \u00b7 " + Figures.rpm(say, choice.setRpm());
-  }
-
-  /** A rule that is broken, with the instrument as its subject. */
-  public String reason(Consequence.Step step, Finding no) {
-    var choice = step.choice();
-    String subject = choice == null ? step.planned().id() : choice.instrument();
-    return subject + " " + say.of(no.message());
+  public String tried(OwnChoice choice) {
+    return choice.instrument() + " \u00b7 " + Figures.rpm(say, choice.setRpm());
   }
 
   /** Time, what it leaves, what it costs. */
@@ -79,23 +62,17 @@ public record ChoiceView(Say say, Consequence all) {
     if (own == null) {
       return rows;
     }
-    rows.add(row("time", planned.cutS() + planned.pauseS(), own.cutS() + own.pauseS(), this::time));
-    rows.add(row("rate", -rate(planned), -rate(own), v -> figure(-v, "mm\u00b3/min")));
-    rows.add(row("power", planned.cut().powerW(), own.cut().powerW(), v -> figure(v, "W")));
-    rows.add(row("ra", planned.raM() * 1e6, own.raM() * 1e6, v -> figure(v, "\u00b5m")));
-    rows.add(
-        row("damage", planned.damageM() * 1e6, own.damageM() * 1e6, v -> figure(v, "\u00b5m")));
+    rows.add(row("time", planned, own, c -> c.cutS() + c.pauseS(), this::time));
+    rows.add(row("rate", planned, own, c -> -rate(c), v -> figure(-v, "mm\u00b3/min")));
+    rows.add(row("power", planned, own, c -> c.cut().powerW(), v -> figure(v, "W")));
+    rows.add(row("ra", planned, own, c -> c.raM() * 1e6, v -> figure(v, "\u00b5m")));
+    rows.add(row("damage", planned, own, c -> c.damageM() * 1e6, v -> figure(v, "\u00b5m")));
     if (planned.slipM() > 0 || own.slipM() > 0) {
-      boolean kept = planned.work().wholeBelow();
-      rows.add(
-          row(
-              kept ? "slip-kept" : "slip",
-              planned.slipM() * 1e6,
-              own.slipM() * 1e6,
-              v -> figure(v, "\u00b5m")));
+      String slip = planned.work().wholeBelow() ? "slip-kept" : "slip";
+      rows.add(row(slip, planned, own, c -> c.slipM() * 1e6, v -> figure(v, "\u00b5m")));
     }
-    rows.add(row("life", planned.lives() * 100, own.lives() * 100, v -> figure(v, "%")));
-    rows.add(row("cost", planned.costS(), own.costS(), this::time));
+    rows.add(row("life", planned, own, c -> c.lives() * 100, v -> figure(v, "%")));
+    rows.add(row("cost", planned, own, Candidate::costS, this::time));
     return rows;
   }
 
@@ -111,10 +88,17 @@ public record ChoiceView(Say say, Consequence all) {
     return Figures.plain(say, value) + "\u00a0" + unit;
   }
 
+  /** One figure of both; the more of it, the worse. */
   private static Row row(
-      String name, double planned, double own, java.util.function.DoubleFunction<String> words) {
-    boolean worse = own > planned + Math.abs(planned) * 0.05 + 1e-9;
-    return new Row("learner.row-" + name, words.apply(planned), words.apply(own), worse);
+      String name,
+      Candidate planned,
+      Candidate own,
+      ToDoubleFunction<Candidate> figure,
+      DoubleFunction<String> words) {
+    double was = figure.applyAsDouble(planned);
+    double is = figure.applyAsDouble(own);
+    boolean worse = is > was + Math.abs(was) * 0.05 + 1e-9;
+    return new Row("learner.row-" + name, words.apply(was), words.apply(is), worse);
   }
 
   /** The ratio of cost and what may be. */

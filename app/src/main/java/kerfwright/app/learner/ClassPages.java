@@ -4,8 +4,6 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
-import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,23 +15,12 @@ import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.teaching.ClassRoom;
 import kerfwright.practice.teaching.Given;
-import kerfwright.practice.teaching.Question;
 import kerfwright.practice.teaching.QuestionSet;
 import kerfwright.practice.teaching.Tally;
 
 /** The teacher's screen: code and address, one question at a time, how the answers spread. */
-final class ClassPages implements Feature {
+record ClassPages(LearnerPages.Parts with, Templates templates, ClassDoor door) implements Feature {
   private static final String PAGE = "/learn/class";
-
-  private final LearnerPages.Parts with;
-  private final Templates templates;
-  private final ClassDoor door;
-
-  ClassPages(LearnerPages.Parts with, Templates templates, ClassDoor door) {
-    this.with = with;
-    this.templates = templates;
-    this.door = door;
-  }
 
   @Override
   public void routes(JavalinConfig config) {
@@ -51,8 +38,7 @@ final class ClassPages implements Feature {
 
   /** Says what opening does before it is done: the network reaches the questions. */
   private void ask(Context call) {
-    QuestionSet set = set(String.valueOf(call.queryParam("set")));
-    show(call, set, "");
+    show(call, set(String.valueOf(call.queryParam("set"))), "");
   }
 
   private void show(Context call, QuestionSet set, String fault) {
@@ -78,25 +64,16 @@ final class ClassPages implements Feature {
     call.redirect(PAGE, HttpStatus.SEE_OTHER);
   }
 
-  private static Map<String, Object> values(ClassDoor.Open open) {
-    ClassRoom room = open.room();
-    ClassRoom.Seen seen = room.look();
-    Map<String, Object> values = new HashMap<>();
-    values.put("url", open.url());
-    values.put("code", room.code());
-    values.put("seen", seen);
-    values.put("count", room.questions().size());
-    values.put("question", seen.number() == 0 ? null : room.questions().get(seen.number() - 1));
-    return values;
-  }
-
   private void page(Context call) {
     ClassDoor.Open open = door.now().orElse(null);
     if (open == null) {
       call.redirect("/learn");
       return;
     }
-    Map<String, Object> values = values(open);
+    Map<String, Object> values = new HashMap<>();
+    values.put("url", open.url());
+    values.put("code", open.room().code());
+    values.put("seen", open.room().look());
     values.put("qr", QrDrawing.of(open.url(), templates.say(call).at("learner.qr", open.url())));
     values.put("asking", call.queryParam("end") != null);
     values.put("topics", Tally.by(given(open.room()), Given::topic));
@@ -104,8 +81,8 @@ final class ClassPages implements Feature {
   }
 
   private void live(Context call) {
-    Map<String, Object> values = values(door.now().orElseThrow(NotFoundResponse::new));
-    templates.html(call, "learner/live.jte", values);
+    ClassDoor.Open open = door.now().orElseThrow(NotFoundResponse::new);
+    templates.html(call, "learner/live.jte", Map.of("seen", open.room().look()));
   }
 
   private void on(Context call) {
@@ -135,20 +112,6 @@ final class ClassPages implements Feature {
   }
 
   private List<Given> given(ClassRoom room) {
-    List<Given> all = new ArrayList<>();
-    for (ClassRoom.Vote vote : room.votes()) {
-      Question asked = room.questions().get(vote.number() - 1);
-      all.add(
-          new Given(
-              room.set().id(),
-              vote.alias(),
-              vote.number(),
-              asked.topic().id(),
-              asked.kind(),
-              vote.option(),
-              vote.option() == asked.right(),
-              with.clock().instant().truncatedTo(ChronoUnit.MICROS)));
-    }
-    return all;
+    return room.given(with.clock().instant());
   }
 }

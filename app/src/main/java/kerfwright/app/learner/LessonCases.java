@@ -1,11 +1,10 @@
 package kerfwright.app.learner;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import kerfwright.app.Wiring;
 import kerfwright.app.input.BadInput;
 import kerfwright.catalogue.number.DrawerFields;
@@ -32,10 +31,7 @@ final class LessonCases {
 
   private final Wiring.Source<List<CutCase>> cases;
   private final Wiring.Source<DrawerSnapshot> drawer;
-  private final Map<String, Lesson> known = Collections.synchronizedMap(new LinkedHashMap<>());
-
-  /** A case, open to choices. */
-  record Lesson(CutCase cutCase, DrawerSnapshot drawer, WhatHappens happens) {}
+  private final Map<String, WhatHappens> known = new ConcurrentHashMap<>();
 
   LessonCases(Wiring.Source<List<CutCase>> cases, Wiring.Source<DrawerSnapshot> drawer) {
     this.cases = cases;
@@ -43,47 +39,36 @@ final class LessonCases {
   }
 
   List<CutCase> all() {
-    try {
-      return cases.read();
-    } catch (BadInput packaged) {
-      throw new IllegalStateException("The packaged cases cannot be read", packaged);
-    }
+    return packaged(cases);
   }
 
-  /** A case by its reference; planned when it is first asked for. */
-  Optional<Lesson> find(String reference) {
-    Lesson before = known.get(reference);
-    if (before != null) {
-      return Optional.of(before);
-    }
-    Optional<Lesson> made =
-        all().stream()
-            .filter(one -> one.reference().equals(reference))
-            .findFirst()
-            .flatMap(this::opened);
-    made.ifPresent(lesson -> known.put(reference, lesson));
-    return made;
-  }
-
-  private Optional<Lesson> opened(CutCase one) {
-    DrawerSnapshot stock = stock();
-    return WhatHappens.of(one, stock, OPTIONS).map(happens -> new Lesson(one, stock, happens));
+  /** A case by its reference, open to choices; planned when it is first asked for. */
+  Optional<WhatHappens> find(String reference) {
+    Optional<WhatHappens> found =
+        Optional.ofNullable(known.get(reference))
+            .or(
+                () ->
+                    all().stream()
+                        .filter(one -> one.reference().equals(reference))
+                        .findFirst()
+                        .flatMap(one -> WhatHappens.of(one, stock(), OPTIONS)));
+    found.ifPresent(lesson -> known.put(reference, lesson));
+    return found;
   }
 
   private DrawerSnapshot stock() {
+    List<DrawerInstrument> all = new ArrayList<>(packaged(drawer).instruments());
+    all.removeIf(one -> one.state() != DrawerInstrument.State.CLEAN);
+    var bur = InstrumentResolver.resolve(new DrawerFields(ROUND_OF_TWELVE)).orThrow();
+    all.add(new DrawerInstrument(MANY_BLADES, bur, 0, 0, DrawerInstrument.State.CLEAN));
+    return new DrawerSnapshot(all);
+  }
+
+  private static <T> T packaged(Wiring.Source<T> source) {
     try {
-      List<DrawerInstrument> all = new ArrayList<>(drawer.read().instruments());
-      all.removeIf(one -> one.state() != DrawerInstrument.State.CLEAN);
-      all.add(
-          new DrawerInstrument(
-              MANY_BLADES,
-              InstrumentResolver.resolve(new DrawerFields(ROUND_OF_TWELVE)).orThrow(),
-              0,
-              0,
-              DrawerInstrument.State.CLEAN));
-      return new DrawerSnapshot(all);
-    } catch (BadInput packaged) {
-      throw new IllegalStateException("The packaged drawer cannot be read", packaged);
+      return source.read();
+    } catch (BadInput broken) {
+      throw new IllegalStateException("The packaged practice cannot be read", broken);
     }
   }
 }

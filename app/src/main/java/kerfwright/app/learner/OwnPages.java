@@ -8,28 +8,24 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.teaching.OwnQuestion;
+import kerfwright.practice.teaching.Question;
 
 /** The teacher's own questions: written, changed, deleted after asking. */
-final class OwnPages implements Feature {
+record OwnPages(LearnerPages.Parts with, Templates templates) implements Feature {
   private static final List<String> BLANK = List.of("", "", "", "");
-
-  private final LearnerPages.Parts with;
-  private final Templates templates;
-
-  OwnPages(LearnerPages.Parts with, Templates templates) {
-    this.with = with;
-    this.templates = templates;
-  }
 
   @Override
   public void routes(JavalinConfig config) {
     config.routes.get(
-        "/learn/questions", call -> show(call, blank(with.newId().get()), List.of()), Access.WORK);
+        "/learn/questions",
+        call -> show(call, new OwnQuestion(with.newId().get(), 0, "", BLANK, "", ""), List.of()),
+        Access.WORK);
     config.routes.get(
         "/learn/questions/{id}", call -> show(call, known(call), List.of()), Access.WORK);
     config.routes.post("/learn/questions/{id}", this::keep, Access.WORK);
@@ -39,10 +35,6 @@ final class OwnPages implements Feature {
   @Override
   public List<String> pages() {
     return List.of("/learn/questions");
-  }
-
-  private static OwnQuestion blank(UUID id) {
-    return new OwnQuestion(id, 0, "", BLANK, "", "");
   }
 
   private static UUID id(Context call) {
@@ -63,34 +55,22 @@ final class OwnPages implements Feature {
   }
 
   private void keep(Context call) {
-    int before = Math.max(0, Sent.version(call));
-    OwnQuestion question =
+    OwnQuestion typed =
         new OwnQuestion(
             id(call),
-            before + 1,
+            Math.max(0, Sent.version(call)),
             Sent.text(call, "text"),
-            List.of(
-                Sent.text(call, "answer0"),
-                Sent.text(call, "answer1"),
-                Sent.text(call, "answer2"),
-                Sent.text(call, "answer3")),
+            IntStream.range(0, Question.OPTIONS)
+                .mapToObj(i -> Sent.text(call, "answer" + i))
+                .toList(),
             Sent.text(call, "why"),
             Sent.text(call, "source"));
-    List<String> faults = question.faults();
-    boolean kept = faults.isEmpty() && with.lessons().keep(question);
-    if (kept) {
+    List<String> faults = typed.faults();
+    if (faults.isEmpty() && with.lessons().keep(typed.next())) {
       call.redirect("/learn/questions", HttpStatus.SEE_OTHER);
       return;
     }
     call.status(faults.isEmpty() ? HttpStatus.CONFLICT : HttpStatus.UNPROCESSABLE_CONTENT);
-    OwnQuestion typed =
-        new OwnQuestion(
-            question.id(),
-            before,
-            question.text(),
-            question.answers(),
-            question.why(),
-            question.source());
     show(call, typed, faults.isEmpty() ? List.of("setting.changed-elsewhere") : faults);
   }
 

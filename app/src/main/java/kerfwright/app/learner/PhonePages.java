@@ -16,26 +16,14 @@ import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.teaching.Alias;
 import kerfwright.practice.teaching.ClassRoom;
-import kerfwright.practice.teaching.ClassRoom.Stage;
-import org.jspecify.annotations.Nullable;
 
 /** What phones of a class see: the alias asked for, then one question at a time. */
-final class PhonePages {
+record PhonePages(ClassRoom room, Templates templates, SecureRandom chance) {
   /** The cookie a phone is known by; it opens nothing else. */
   static final String COOKIE = "class";
 
   private static final int KEY_BYTES = 16;
   private static final int HOURS = 4 * 3600;
-
-  private final ClassRoom room;
-  private final Templates templates;
-  private final SecureRandom chance;
-
-  PhonePages(ClassRoom room, Templates templates, SecureRandom chance) {
-    this.room = room;
-    this.templates = templates;
-    this.chance = chance;
-  }
 
   void routes(JavalinConfig config) {
     config.routes.get("/class/{code}", call -> show(call, ""), Access.CLASS);
@@ -65,16 +53,11 @@ final class PhonePages {
   }
 
   private Map<String, Object> values(String alias) {
-    ClassRoom.Seen seen = room.look();
     Map<String, Object> values = new HashMap<>();
     values.put("code", room.code());
     values.put("alias", alias);
-    values.put("seen", seen);
-    values.put("count", room.questions().size());
-    values.put("question", seen.number() == 0 ? null : room.questions().get(seen.number() - 1));
-    @Nullable Integer answered = room.answered(alias).orElse(null);
-    values.put("answered", answered);
-    values.put("ended", seen.stage() == Stage.ENDED);
+    values.put("seen", room.look());
+    values.put("answered", room.answered(alias).orElse(null));
     return values;
   }
 

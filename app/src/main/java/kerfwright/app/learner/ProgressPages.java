@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,15 +19,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** Progress over sets under an alias, and every answer as a list for a spreadsheet. */
-final class ProgressPages implements Feature {
-  private final LearnerPages.Parts with;
-  private final Templates templates;
-
-  ProgressPages(LearnerPages.Parts with, Templates templates) {
-    this.with = with;
-    this.templates = templates;
-  }
-
+record ProgressPages(LearnerPages.Parts with, Templates templates) implements Feature {
   @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/learn/progress", this::page, Access.SEE);
@@ -48,16 +39,10 @@ final class ProgressPages implements Feature {
   private void page(Context call) {
     String alias = alias(call);
     List<Given> answers = alias.isEmpty() ? List.of() : with.lessons().answers(alias);
-    List<ProgressRow> sets = new ArrayList<>();
-    for (Tally tally : Tally.by(answers, one -> one.set().toString())) {
-      Given first =
-          answers.stream().filter(one -> one.set().toString().equals(tally.of())).findFirst().get();
-      sets.add(new ProgressRow(first, tally));
-    }
     Map<String, Object> values = new HashMap<>();
     values.put("alias", alias);
     values.put("aliases", with.lessons().aliases());
-    values.put("sets", sets);
+    values.put("sets", Tally.by(answers, Given::set));
     values.put("topics", Tally.by(answers, Given::topic));
     values.put("asking", call.queryParam("forget") != null && !alias.isEmpty());
     templates.html(call, "learner/progress.jte", values);
@@ -70,12 +55,8 @@ final class ProgressPages implements Feature {
 
   private void csv(Context call) {
     StringBuilder text = new StringBuilder();
-    CSVFormat format =
-        CSVFormat.RFC4180
-            .builder()
-            .setHeader("alias", "set", "time", "number", "topic", "kind", "answer", "right")
-            .get();
-    try (CSVPrinter csv = new CSVPrinter(text, format)) {
+    try (CSVPrinter csv = new CSVPrinter(text, CSVFormat.RFC4180)) {
+      csv.printRecord("alias", "set", "time", "number", "topic", "kind", "answer", "right");
       for (Given one : with.lessons().answers(alias(call))) {
         csv.printRecord(
             CellText.of(one.alias()),

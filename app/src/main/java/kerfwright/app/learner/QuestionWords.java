@@ -7,15 +7,13 @@ import kerfwright.app.drawing.instrument.RingSwatch;
 import kerfwright.app.words.Labels;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
-import kerfwright.practice.teaching.Picture;
 import kerfwright.practice.teaching.Question;
+import kerfwright.practice.teaching.Question.Picture;
 import kerfwright.practice.teaching.QuestionSet;
 import kerfwright.quantity.Message;
 
 /** Questions in words and drawings. */
 public final class QuestionWords {
-  private static final List<String> LETTERS = List.of("A", "B", "C", "D");
-
   private QuestionWords() {}
 
   /** The questions of a set whose answers differ in words too, in every language. */
@@ -30,10 +28,6 @@ public final class QuestionWords {
             say -> question.options().stream().map(say::of).distinct().count() == Question.OPTIONS);
   }
 
-  public static String asked(Say say, Question question) {
-    return say.of(question.asked());
-  }
-
   /** An answer, with a capital as a list begins. */
   public static String option(Say say, Question question, int option) {
     Message message = question.options().get(option);
@@ -43,11 +37,7 @@ public final class QuestionWords {
 
   /** What an answer is called on the screen. */
   public static String letter(int option) {
-    return LETTERS.get(option);
-  }
-
-  public static String why(Say say, Question question) {
-    return say.of(question.why());
+    return String.valueOf((char) ('A' + option));
   }
 
   /** What is drawn, empty where nothing is. Its own title would tell the answer. */

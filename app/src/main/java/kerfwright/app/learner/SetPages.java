@@ -8,13 +8,12 @@ import java.time.Duration;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Remembered;
 import kerfwright.app.form.Sent;
@@ -31,25 +30,8 @@ import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 
 /** Sets of questions: made, answered one by one with the explanation at once, told by topic. */
-final class SetPages implements Feature {
+record SetPages(LearnerPages.Parts with, Templates templates) implements Feature {
   private static final String ALIAS = "learner";
-  private static final int REMEMBERED = 16;
-
-  private final LearnerPages.Parts with;
-  private final Templates templates;
-  private final Map<UUID, List<Question>> questions =
-      Collections.synchronizedMap(
-          new LinkedHashMap<>(REMEMBERED, 0.75f, true) {
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<UUID, List<Question>> eldest) {
-              return size() > REMEMBERED;
-            }
-          });
-
-  SetPages(LearnerPages.Parts with, Templates templates) {
-    this.with = with;
-    this.templates = templates;
-  }
 
   @Override
   public void routes(JavalinConfig config) {
@@ -137,10 +119,6 @@ final class SetPages implements Feature {
         .orElseThrow(NotFoundResponse::new);
   }
 
-  private List<Question> questions(QuestionSet set) {
-    return questions.computeIfAbsent(set.id(), any -> QuestionWords.of(set));
-  }
-
   private static String alias(@Nullable String sent) {
     return Alias.of(sent).orElseThrow(NotFoundResponse::new);
   }
@@ -148,10 +126,15 @@ final class SetPages implements Feature {
   private void question(Context call) {
     QuestionSet set = set(call);
     String alias = alias(call.queryParam("alias"));
-    List<Question> all = questions(set);
+    List<Question> all = QuestionWords.of(set);
     List<Given> given = with.lessons().answers(set.id(), alias);
     String wanted = call.queryParam("n");
-    int next = next(all.size(), given);
+    // one beyond the last where all have an answer
+    int next =
+        IntStream.rangeClosed(1, all.size())
+            .filter(n -> given.stream().noneMatch(answer -> answer.number() == n))
+            .findFirst()
+            .orElse(all.size() + 1);
     int number = wanted != null && wanted.matches("\\d{1,3}") ? Integer.parseInt(wanted) : next;
     if (number < 1 || number > all.size()) {
       call.redirect("/learn/sets/" + set.id() + "/result?alias=" + alias);
@@ -169,21 +152,10 @@ final class SetPages implements Feature {
     templates.html(call, "learner/question.jte", values);
   }
 
-  /** The first question without an answer; one beyond the last where all have one. */
-  private static int next(int count, List<Given> given) {
-    for (int number = 1; number <= count; number++) {
-      int one = number;
-      if (given.stream().noneMatch(answer -> answer.number() == one)) {
-        return number;
-      }
-    }
-    return count + 1;
-  }
-
   private void answer(Context call) {
     QuestionSet set = set(call);
     String alias = alias(call.formParam("alias"));
-    List<Question> all = questions(set);
+    List<Question> all = QuestionWords.of(set);
     String number = Sent.text(call, "n");
     String option = Sent.text(call, "option");
     if (!number.matches("[1-9]\\d?") || Integer.parseInt(number) > all.size()) {
@@ -191,22 +163,13 @@ final class SetPages implements Feature {
     }
     int asked = Integer.parseInt(number);
     if (option.matches("[0-3]")) {
-      with.lessons().answer(given(set, alias, asked, all.get(asked - 1), option.charAt(0) - '0'));
+      int given = Integer.parseInt(option);
+      Question question = all.get(asked - 1);
+      with.lessons()
+          .answer(Given.of(set.id(), alias, asked, question, given, with.clock().instant()));
     }
     call.redirect(
         "/learn/sets/" + set.id() + "?alias=" + alias + "&n=" + asked, HttpStatus.SEE_OTHER);
-  }
-
-  private Given given(QuestionSet set, String alias, int number, Question asked, int option) {
-    return new Given(
-        set.id(),
-        alias,
-        number,
-        asked.topic().id(),
-        asked.kind(),
-        option,
-        option == asked.right(),
-        with.clock().instant().truncatedTo(ChronoUnit.MICROS));
   }
 
   private void result(Context call) {
@@ -216,7 +179,7 @@ final class SetPages implements Feature {
     Map<String, Object> values = new HashMap<>();
     values.put("set", set);
     values.put("alias", alias);
-    values.put("questions", questions(set));
+    values.put("questions", QuestionWords.of(set));
     values.put("given", given);
     values.put("topics", Tally.by(given, Given::topic));
     templates.html(call, "learner/result.jte", values);

@@ -6,12 +6,11 @@ import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import kerfwright.app.feature.Feature;
+import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.planner.uncertainty.SlotCut;
@@ -25,22 +24,9 @@ import kerfwright.practice.setting.Settings;
  * The practice's own cuts: how to measure them, what they narrow, what was learned at the chair;
  * whether plans use it; reset and taken back.
  */
-public final class LearningPages implements Feature {
-  private final LearningService service;
-  private final Drawer drawer;
-  private final Settings settings;
-  private final Templates templates;
-  private final Clock clock;
-
-  public LearningPages(
-      LearningService service, Drawer drawer, Settings settings, Templates templates, Clock clock) {
-    this.service = service;
-    this.drawer = drawer;
-    this.settings = settings;
-    this.templates = templates;
-    this.clock = clock;
-  }
-
+public record LearningPages(
+    LearningService service, Drawer drawer, Settings settings, Templates templates, Clock clock)
+    implements Feature {
   @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/pace", call -> show(call, "", "", OwnCutForm.fresh()), Access.SEE);
@@ -78,19 +64,17 @@ public final class LearningPages implements Feature {
 
   /** Every measured cut in words of its own. */
   private List<Measured> measured(SettingValues set) {
-    List<Measured> all = new ArrayList<>();
-    service
-        .ownCuts()
-        .all(set)
-        .forEach(
-            (number, cut) ->
-                all.add(
-                    new Measured(
-                        number,
-                        cut,
-                        drawer.find(cut.item()).map(StockItem::label).orElse("-"),
-                        service.ownCuts().models(cut).map(SlotCut::stallN).orElse(Double.NaN))));
-    return all;
+    return service.ownCuts().all(set).entrySet().stream()
+        .map(one -> measured(one.getKey(), one.getValue()))
+        .toList();
+  }
+
+  private Measured measured(int number, OwnCut cut) {
+    return new Measured(
+        number,
+        cut,
+        drawer.find(cut.item()).map(StockItem::label).orElse("-"),
+        service.ownCuts().models(cut).map(SlotCut::stallN).orElse(Double.NaN));
   }
 
   /**
@@ -105,28 +89,20 @@ public final class LearningPages implements Feature {
 
   private void cut(Context call) {
     Map<String, String> typed = new HashMap<>();
-    for (String field : OwnCutForm.FIELDS) {
-      typed.put(field, Objects.requireNonNullElse(call.formParam(field), ""));
-    }
-    OwnCutForm.Read read = OwnCutForm.read(typed, drawer);
-    if (read.cut() == null) {
+    OwnCutForm.FIELDS.forEach(field -> typed.put(field, Sent.text(call, field)));
+    OwnCutForm form = OwnCutForm.read(typed, drawer);
+    if (form.cut() == null) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      show(call, "", "pace.cut-wrong", read.form());
-    } else if (service.ownCuts().keep(version(call), read.cut())) {
-      call.redirect("/pace#narrowed", HttpStatus.SEE_OTHER);
-    } else {
-      call.status(HttpStatus.CONFLICT);
-      show(call, "", "setting.changed-elsewhere", read.form());
+      show(call, "", "pace.cut-wrong", form);
+      return;
     }
+    boolean kept = service.ownCuts().keep(Sent.version(call), form.cut());
+    written(call, kept, "/pace#narrowed", form);
   }
 
   private void remove(Context call) {
-    if (service.ownCuts().forget(version(call), number(call))) {
-      call.redirect("/pace", HttpStatus.SEE_OTHER);
-      return;
-    }
-    call.status(HttpStatus.CONFLICT);
-    show(call, "", "setting.changed-elsewhere", OwnCutForm.fresh());
+    boolean gone = service.ownCuts().forget(Sent.version(call), number(call));
+    written(call, gone, "/pace", OwnCutForm.fresh());
   }
 
   private static int number(Context call) {
@@ -134,30 +110,31 @@ public final class LearningPages implements Feature {
     return number.matches("\\d{1,6}") ? Integer.parseInt(number) : 0;
   }
 
-  private static int version(Context call) {
-    String version = String.valueOf(call.formParam("version"));
-    return version.matches("\\d{1,9}") ? Integer.parseInt(version) : -1;
-  }
-
   private void reset(Context call) {
     Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
-    written(call, LearningService.SINCE, now.toString());
+    set(call, LearningService.SINCE, now.toString());
   }
 
   private void back(Context call) {
-    written(call, LearningService.SINCE, "");
+    set(call, LearningService.SINCE, "");
   }
 
   private void use(Context call) {
-    written(call, LearningService.USE, "no".equals(call.formParam("use")) ? "no" : "");
+    set(call, LearningService.USE, "no".equals(call.formParam("use")) ? "no" : "");
   }
 
-  private void written(Context call, String name, String value) {
-    if (settings.write(version(call), Map.of(name, value))) {
-      call.redirect("/pace", HttpStatus.SEE_OTHER);
+  private void set(Context call, String name, String value) {
+    boolean done = settings.write(Sent.version(call), Map.of(name, value));
+    written(call, done, "/pace", OwnCutForm.fresh());
+  }
+
+  /** On to the page; or what was typed stays, where somebody else changed a setting meanwhile. */
+  private void written(Context call, boolean done, String to, OwnCutForm form) {
+    if (done) {
+      call.redirect(to, HttpStatus.SEE_OTHER);
       return;
     }
     call.status(HttpStatus.CONFLICT);
-    show(call, "", "setting.changed-elsewhere", OwnCutForm.fresh());
+    show(call, "", "setting.changed-elsewhere", form);
   }
 }

@@ -3,6 +3,7 @@ package kerfwright.app.learning;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import kerfwright.app.storage.cases.CutRuns;
 import kerfwright.planner.casework.OwnPace;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.DrawerEntry;
+import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.learning.LoggedCut;
 import kerfwright.practice.learning.Narrowed;
 import kerfwright.practice.learning.PaceLearning;
@@ -39,7 +41,7 @@ public final class LearningService implements Supplier<OwnPace> {
   private final Drawer drawer;
   private final Settings settings;
   private final OwnCuts ownCuts;
-  private volatile @Nullable Known known;
+  private @Nullable Known known;
   private Logged logged = new Logged(-1, Instant.EPOCH, List.of());
 
   public LearningService(CutRecord record, CutRuns runs, Drawer drawer, Settings settings) {
@@ -104,29 +106,19 @@ public final class LearningService implements Supplier<OwnPace> {
   private record Logged(long end, Instant since, List<LoggedCut> cuts) {}
 
   /** Worked out anew only when something was logged, measured or reset, in whichever process. */
-  public Known known() {
+  public synchronized Known known() {
     Known last = known;
-    return last != null && isNow(last) ? last : learn();
-  }
-
-  private boolean isNow(Known last) {
-    return last.end() == record.end().number() && last.version() == settings.read().version();
-  }
-
-  private synchronized Known learn() {
-    Known last = known;
-    if (last != null && isNow(last)) {
-      return last;
-    }
     long end = record.end().number();
     SettingValues set = settings.read();
+    if (last != null && last.end() == end && last.version() == set.version()) {
+      return last;
+    }
     Instant since = since();
     List<LoggedCut> cuts = new ArrayList<>(ownCuts.against(set));
     cuts.addAll(ofTheLog(end, since));
     Map<OwnPace.Where, Integer> counts =
         new TreeMap<>(
-            java.util.Comparator.comparing(OwnPace.Where::materialId)
-                .thenComparing(OwnPace.Where::kind));
+            Comparator.comparing(OwnPace.Where::materialId).thenComparing(OwnPace.Where::kind));
     cuts.stream()
         .filter(LoggedCut::believable)
         .forEach(cut -> counts.merge(cut.where(), 1, Integer::sum));
@@ -165,20 +157,14 @@ public final class LearningService implements Supplier<OwnPace> {
       return Optional.empty();
     }
     UUID id = use.instrument().id();
-    return planned
-        .find(step)
-        .flatMap(
-            plan ->
-                drawer
-                    .find(id)
-                    .filter(item -> item.isRotary())
-                    .map(
-                        item ->
-                            new LoggedCut(
-                                new OwnPace.Where(plan.materialId(), item.properties().kind()),
-                                plan.literatureS(),
-                                taken,
-                                OwnPace.livesOfUses(usesBefore(id, use.at(), histories)))));
+    PlannedSteps.Planned plan = planned.find(step).orElse(null);
+    StockItem item = plan == null ? null : drawer.find(id).orElse(null);
+    if (plan == null || item == null || !item.isRotary()) {
+      return Optional.empty();
+    }
+    OwnPace.Where where = new OwnPace.Where(plan.materialId(), item.properties().kind());
+    double lives = OwnPace.livesOfUses(usesBefore(id, use.at(), histories));
+    return Optional.of(new LoggedCut(where, plan.literatureS(), taken, lives));
   }
 
   private int usesBefore(UUID item, Instant at, Map<UUID, List<DrawerEntry>> histories) {

@@ -1,15 +1,12 @@
 package kerfwright.app.learning;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.material.Materials;
-import kerfwright.planner.casework.DrawerInstrument;
-import kerfwright.planner.tool.Instrument;
 import kerfwright.practice.drawer.Drawer;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.learning.OwnCut;
@@ -20,8 +17,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param values what was typed, by field
  * @param problems what is wrong, as keys of words, by field
+ * @param cut the slots; null where there is a problem, or nothing was typed yet
  */
-public record OwnCutForm(Map<String, String> values, Map<String, String> problems) {
+public record OwnCutForm(
+    Map<String, String> values, Map<String, String> problems, @Nullable OwnCut cut) {
   /** The fields, in the order of the protocol. */
   public static final List<String> FIELDS =
       List.of(
@@ -46,7 +45,8 @@ public record OwnCutForm(Map<String, String> values, Map<String, String> problem
   static OwnCutForm fresh() {
     return new OwnCutForm(
         Map.of("handpiece", "turbine", "material", "mica-glass-ceramic", "seconds", "30"),
-        Map.of());
+        Map.of(),
+        null);
   }
 
   public String at(String field) {
@@ -57,47 +57,40 @@ public record OwnCutForm(Map<String, String> values, Map<String, String> problem
     return problems.getOrDefault(field, "");
   }
 
-  /**
-   * What was read.
-   *
-   * @param form as typed, with every problem found
-   * @param cut the slots; null where there is a problem
-   */
-  public record Read(OwnCutForm form, @Nullable OwnCut cut) {}
-
   /** Reads what was typed against the drawer. */
-  public static Read read(Map<String, String> typed, Drawer drawer) {
+  public static OwnCutForm read(Map<String, String> typed, Drawer drawer) {
+    OwnCutForm form = new OwnCutForm(typed, Map.of(), null);
     Map<String, String> wrong = new LinkedHashMap<>();
-    StockItem item = drawer.labelled(typed.getOrDefault("instrument", "").strip()).orElse(null);
-    if (item == null || !cuts(item)) {
+    StockItem item = drawer.labelled(form.at("instrument").strip()).orElse(null);
+    if (item == null || OwnCuts.instrument(item, 0, 0).isEmpty()) {
       wrong.put("instrument", item == null ? "pace.no-instrument" : "pace.no-working-part");
     }
-    String handpiece = typed.getOrDefault("handpiece", "");
+    String handpiece = form.at("handpiece");
     if (Handpieces.byId(handpiece)
         .filter(h -> item == null || !item.isRotary() || h.shank() == item.properties().shank())
         .isEmpty()) {
       wrong.put("handpiece", "pace.no-handpiece");
     }
-    String material = typed.getOrDefault("material", "");
+    String material = form.at("material");
     if (Materials.packaged().find(material).isEmpty()) {
       wrong.put("material", "pace.no-material");
     }
-    double load = number(typed, "load_g", 5, 1000, wrong) * NEWTONS_PER_GRAM;
-    double water = number(typed, "water_ml", 0, 300, wrong);
-    double engaged = number(typed, "engaged_mm", 0.2, 20, wrong);
-    double seconds = number(typed, "seconds", 1, 600, wrong);
-    List<Double> depths = depths(typed.getOrDefault("depths_mm", ""));
+    double load = form.number("load_g", 5, 1000, wrong) * NEWTONS_PER_GRAM;
+    double water = form.number("water_ml", 0, 300, wrong);
+    double engaged = form.number("engaged_mm", 0.2, 20, wrong);
+    double seconds = form.number("seconds", 1, 600, wrong);
+    List<Double> depths = depths(form.at("depths_mm"));
     if (depths.isEmpty()) {
       wrong.put("depths_mm", "pace.wrong-depths");
     }
-    boolean listened = !typed.getOrDefault("stall_g", "").isBlank();
-    double stall = listened ? number(typed, "stall_g", 5, 3000, wrong) * NEWTONS_PER_GRAM : 0;
-    OwnCutForm form = new OwnCutForm(typed, wrong);
+    Double stall =
+        form.at("stall_g").isBlank()
+            ? null
+            : Double.valueOf(form.number("stall_g", 5, 3000, wrong) * NEWTONS_PER_GRAM);
     if (!wrong.isEmpty() || item == null) {
-      return new Read(form, null);
+      return new OwnCutForm(typed, wrong, null);
     }
-    return new Read(
-        form,
+    OwnCut cut =
         new OwnCut(
             item.id(),
             item.uses(),
@@ -109,25 +102,12 @@ public record OwnCutForm(Map<String, String> values, Map<String, String> problem
             engaged,
             seconds,
             depths,
-            listened ? stall : null));
+            stall);
+    return new OwnCutForm(typed, wrong, cut);
   }
 
-  private static boolean cuts(StockItem item) {
-    return item.isRotary()
-        && Instrument.of(
-                new DrawerInstrument(
-                    item.label(),
-                    item.properties(),
-                    item.uses(),
-                    item.sterilisations(),
-                    DrawerInstrument.State.CLEAN))
-            != null;
-  }
-
-  private static double number(
-      Map<String, String> typed, String field, double low, double high, Map<String, String> wrong) {
-    Optional<Double> value =
-        parsed(typed.getOrDefault(field, "")).filter(v -> OwnCut.within(v, low, high));
+  private double number(String field, double low, double high, Map<String, String> wrong) {
+    Optional<Double> value = parsed(at(field)).filter(v -> OwnCut.within(v, low, high));
     if (value.isEmpty()) {
       wrong.put(field, "pace.wrong-" + field.replace('_', '-'));
     }
@@ -144,7 +124,7 @@ public record OwnCutForm(Map<String, String> values, Map<String, String> problem
   /** One to twenty depths with spaces or semicolons between; empty where one is none. */
   private static List<Double> depths(String text) {
     List<Double> depths = new ArrayList<>();
-    for (String one : Arrays.asList(text.strip().split("[\\s;]+"))) {
+    for (String one : text.strip().split("[\\s;]+")) {
       Optional<Double> depth = parsed(one).filter(d -> OwnCut.within(d, 0.01, 30));
       if (depth.isEmpty()) {
         return List.of();

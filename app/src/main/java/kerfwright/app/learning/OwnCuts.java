@@ -20,17 +20,9 @@ import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 
 /** The practice's measured cuts, each kept as a setting of its own. */
-public final class OwnCuts {
+public record OwnCuts(Settings settings, Drawer drawer) {
   private static final String PREFIX = "own-cut.";
   private static final ObjectMapper JSON = new ObjectMapper();
-
-  private final Settings settings;
-  private final Drawer drawer;
-
-  public OwnCuts(Settings settings, Drawer drawer) {
-    this.settings = settings;
-    this.drawer = drawer;
-  }
 
   /** Every measured cut by its number, oldest first; what cannot be read is left out. */
   Map<Integer, OwnCut> all(SettingValues set) {
@@ -86,16 +78,7 @@ public final class OwnCuts {
     }
     return drawer
         .find(cut.item())
-        .filter(StockItem::isRotary)
-        .map(
-            item ->
-                Instrument.of(
-                    new DrawerInstrument(
-                        item.label(),
-                        item.properties(),
-                        cut.uses(),
-                        cut.sterilisations(),
-                        DrawerInstrument.State.CLEAN)))
+        .flatMap(item -> instrument(item, cut.uses(), cut.sterilisations()))
         .map(
             instrument ->
                 new SlotCut(
@@ -105,5 +88,20 @@ public final class OwnCuts {
                     cut.loadN(),
                     cut.waterMlPerMin(),
                     cut.engagedMm()));
+  }
+
+  /** What of the drawer cuts, after so many uses; empty where its working part is not known. */
+  static Optional<Instrument> instrument(StockItem item, int uses, int sterilisations) {
+    return Optional.of(item)
+        .filter(StockItem::isRotary)
+        .map(
+            one ->
+                Instrument.of(
+                    new DrawerInstrument(
+                        one.label(),
+                        one.properties(),
+                        uses,
+                        sterilisations,
+                        DrawerInstrument.State.CLEAN)));
   }
 }

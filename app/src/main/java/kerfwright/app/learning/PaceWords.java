@@ -31,11 +31,7 @@ public final class PaceWords {
     if (Math.abs(factor - 1) < AS_GOOD_AS_ONE) {
       return say.at(alike);
     }
-    return say.at(factor < 1 ? less : more, percent(factor));
-  }
-
-  private static long percent(double factor) {
-    return Math.round(100 * Math.abs(1 - factor));
+    return say.at(factor < 1 ? less : more, Math.round(100 * Math.abs(1 - factor)));
   }
 
   /** The 90 percent interval, in percent of the literature's time. */

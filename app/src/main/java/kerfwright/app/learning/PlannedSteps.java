@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.cases.CutRuns;
+import kerfwright.app.form.Sent;
 import kerfwright.practice.chairside.CutRun;
 import kerfwright.practice.record.PlanStep;
 
@@ -51,18 +52,16 @@ public final class PlannedSteps {
   }
 
   private Optional<JsonNode> sheet(PlanStep step) {
-    String plan = step.plan();
-    if (!plan.matches(RUN + "[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")) {
-      return Optional.empty();
-    }
-    UUID id = UUID.fromString(plan.substring(RUN.length()));
-    JsonNode known = sheets.get(id);
-    if (known != null) {
-      return Optional.of(known);
-    }
-    Optional<JsonNode> read = runs.find(id).flatMap(PlannedSteps::read);
-    read.ifPresent(sheet -> sheets.put(id, sheet));
-    return read;
+    return step.plan().startsWith(RUN)
+        ? Sent.id(step.plan().substring(RUN.length())).flatMap(this::sheet)
+        : Optional.empty();
+  }
+
+  private Optional<JsonNode> sheet(UUID run) {
+    Optional<JsonNode> sheet =
+        Optional.ofNullable(sheets.get(run)).or(() -> runs.find(run).flatMap(PlannedSteps::read));
+    sheet.ifPresent(one -> sheets.put(run, one));
+    return sheet;
   }
 
   private static Optional<JsonNode> read(CutRun run) {

@@ -3,7 +3,7 @@ package kerfwright.app.plan;
 import java.util.ArrayList;
 import java.util.List;
 import kerfwright.app.drawing.chart.Chart;
-import kerfwright.app.drawing.chart.WhatIfChart;
+import kerfwright.app.drawing.chart.HeatChart;
 import kerfwright.app.words.Say;
 import kerfwright.planner.Varied;
 import kerfwright.planner.casework.CutCase;
@@ -84,7 +84,7 @@ public record WhatIfView(int step, String refusal, List<Row> rows, @Nullable Cha
             was.lifeUsed(),
             is == null ? null : is.lifeUsed(),
             e -> Words.percent(say, e)));
-    Chart heat = is == null ? null : WhatIfChart.of(say, was.rise(), is.rise());
+    Chart heat = is == null ? null : HeatChart.compared(say, was.rise(), is.rise());
     return new WhatIfView(step, refusal, List.copyOf(rows), heat);
   }
 

@@ -42,10 +42,10 @@ public final class PlanCard {
   private PlanCard() {}
 
   /** The card as a PDF document. */
-  public static byte[] pdf(Say say, CutPlan plan, PlanDrawings drawings) {
+  public static byte[] pdf(Say say, CutPlan plan) {
     int steps = plan.steps().size();
     LayerStrip.Place place = steps <= FEW ? LayerStrip.Place.CARD_OF_FEW : LayerStrip.Place.CARD;
-    LayerStrip strip = drawings.strip(say, plan, place);
+    LayerStrip strip = PlanDrawings.strip(say, plan, place);
     double widest = PAGE_WIDE / strip.width();
     List<Setting> settings = SETTINGS.subList(steps <= FEW ? 0 : 4, SETTINGS.size());
     return OnePage.pdf(

@@ -10,15 +10,4 @@ public final class Addresses {
   public static String encoded(String text) {
     return URLEncoder.encode(text, StandardCharsets.UTF_8);
   }
-
-  /** What stands after the question mark; empty where there is none. */
-  static String query(String address) {
-    int mark = address.indexOf('?');
-    return mark < 0 ? "" : address.substring(mark + 1);
-  }
-
-  static String path(String address) {
-    int mark = address.indexOf('?');
-    return mark < 0 ? address : address.substring(0, mark);
-  }
 }

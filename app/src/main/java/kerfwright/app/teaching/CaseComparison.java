@@ -2,12 +2,17 @@ package kerfwright.app.teaching;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import kerfwright.app.drawing.TwoDigits;
+import kerfwright.app.drawing.strip.AtWork;
 import kerfwright.app.drawing.strip.SideBySide;
 import kerfwright.app.plan.Figures;
 import kerfwright.app.plan.WhatIfForm;
@@ -84,60 +89,66 @@ public record CaseComparison(
   public String address() {
     StringBuilder out = new StringBuilder("/teach/compare/case?of=");
     out.append(Addresses.encoded(query)).append("&step=").append(planned.step());
-    for (int i = 0; i < changes.size(); i++) {
-      WhatIfForm asked = changes.get(i).asked();
-      String n = String.valueOf(i + 1);
-      out.append("&instrument").append(n).append('=').append(Addresses.encoded(asked.instrument()));
-      out.append("&rpm").append(n).append('=').append(asked.rpm());
-      out.append("&load").append(n).append('=').append(Scene.plain(asked.load()));
-      out.append("&stroke").append(n).append('=').append(asked.stroke().id());
-      out.append("&water").append(n).append('=').append(asked.water());
+    for (int i = 1; i <= changes.size(); i++) {
+      WhatIfForm asked = asked(i);
+      out.append(
+          String.format(
+              Locale.ROOT,
+              "&instrument%1$d=%2$s&rpm%1$d=%3$d&load%1$d=%4$s&stroke%1$d=%5$s&water%1$d=%6$d",
+              i,
+              Addresses.encoded(asked.instrument()),
+              asked.rpm(),
+              Scene.plain(asked.load()),
+              asked.stroke().id(),
+              asked.water()));
     }
     return out.toString();
   }
 
   /** The difference each change makes, in one sentence. */
   public List<String> sentences(Say say) {
-    List<String> said = new ArrayList<>();
-    for (int i = 0; i < changes.size(); i++) {
-      Change change = changes.get(i);
-      said.add(
-          ChangeWords.sentence(
-              say, Side.letter(i + 1), change.asked().instrument(), change.varied()));
-    }
-    return said;
+    return IntStream.rangeClosed(1, changes.size())
+        .mapToObj(
+            i ->
+                ChangeWords.sentence(
+                    say, Side.letter(i), asked(i).instrument(), changes.get(i - 1).varied()))
+        .toList();
+  }
+
+  /** What is asked of a column; the plan's own is the first. */
+  private WhatIfForm asked(int column) {
+    return column == 0 ? planned : changes.get(column - 1).asked();
+  }
+
+  /** What the step does in a column, null where the change is refused. */
+  private @Nullable Candidate cut(int column) {
+    return column == 0 ? before : changes.get(column - 1).cut();
   }
 
   /** Drawings and figures of the plan and its changes. */
   public Side side(Say say, CutPlan plan) {
-    List<SideBySide.Column> drawn = new ArrayList<>();
-    drawn.add(drawn(0, before));
-    for (int i = 0; i < changes.size(); i++) {
-      Candidate cut = changes.get(i).cut();
+    AtWork place = AtWork.atStep(plan, planned.step());
+    List<AtWork> works = new ArrayList<>();
+    for (int i = 0; i <= changes.size(); i++) {
+      Candidate cut = cut(i);
       if (cut != null) {
-        drawn.add(drawn(i + 1, cut));
+        works.add(
+            place.with(Side.letter(i), cut.id(), cut.instrument().properties(), cut.stroke()));
       }
     }
-    SideBySide sections = SideBySide.atStep(say, "section", plan, planned.step(), drawn);
+    SideBySide sections = SideBySide.atStep(say, "section", plan, works);
+    Iterator<String> drawn = sections.columns().iterator();
     List<Side.Column> columns = new ArrayList<>();
-    int next = 0;
-    columns.add(column(say, 0, before, planned, sections.columns().get(next++)));
-    for (int i = 0; i < changes.size(); i++) {
-      Candidate cut = changes.get(i).cut();
-      String section = cut == null ? "" : sections.columns().get(next++);
-      columns.add(column(say, i + 1, cut, changes.get(i).asked(), section));
+    for (int i = 0; i <= changes.size(); i++) {
+      columns.add(column(say, i, cut(i) == null ? "" : drawn.next()));
     }
     return new Side(
         sections.key(), say.at("teaching.section-step", planned.step()), columns, rows(say));
   }
 
-  private static SideBySide.Column drawn(int column, Candidate cut) {
-    return new SideBySide.Column(
-        Side.letter(column), cut.id(), cut.instrument().properties(), cut.stroke());
-  }
-
-  private static Side.Column column(
-      Say say, int number, @Nullable Candidate cut, WhatIfForm asked, String section) {
+  private Side.Column column(Say say, int number, String section) {
+    WhatIfForm asked = asked(number);
+    Candidate cut = cut(number);
     String name =
         cut == null
             ? asked.instrument()
@@ -158,39 +169,37 @@ public record CaseComparison(
   }
 
   private List<Side.Row> rows(Say say) {
-    List<Side.Row> rows = new ArrayList<>();
-    rows.add(row(say.at("teaching.row-rate"), c -> TwoDigits.of(say, rate(c))));
-    rows.add(
-        row(
-            say.at("teaching.row-ratio"),
-            c -> c == before ? "1" : say.of(Against.time(c, before).asFast())));
-    rows.add(row(say.at("teaching.row-load"), c -> TwoDigits.of(say, c.loadN())));
-    rows.add(row(say.at("teaching.row-rim"), c -> TwoDigits.of(say, c.cut().tangentialN())));
-    rows.add(
-        row(say.at("teaching.row-hand"), c -> Comparison.wall(say, ChangeWords.alongTravelN(c))));
-    rows.add(row(say.at("teaching.row-heat"), c -> TwoDigits.of(say, c.cut().powerW())));
-    rows.add(view(say, "whatif.pulp"));
-    rows.add(view(say, "whatif.roughness"));
-    rows.add(row(say.at("teaching.row-damage"), c -> TwoDigits.of(say, c.damageM() * 1e6)));
-    rows.add(view(say, "whatif.life"));
-    rows.add(view(say, "whatif.step-time"));
-    rows.add(view(say, "whatif.total-time"));
-    rows.add(row(say.at("teaching.row-step-cost"), c -> TwoDigits.of(say, c.costS())));
-    return rows;
+    return List.of(
+        figures(say, "rate", CaseComparison::rate),
+        row(say, "ratio", c -> c == before ? "1" : say.of(Against.time(c, before).asFast())),
+        figures(say, "load", Candidate::loadN),
+        figures(say, "rim", c -> c.cut().tangentialN()),
+        row(say, "hand", c -> Comparison.wall(say, ChangeWords.alongTravelN(c))),
+        figures(say, "heat", c -> c.cut().powerW()),
+        view(say, "whatif.pulp"),
+        view(say, "whatif.roughness"),
+        figures(say, "damage", c -> c.damageM() * 1e6),
+        view(say, "whatif.life"),
+        view(say, "whatif.step-time"),
+        view(say, "whatif.total-time"),
+        figures(say, "step-cost", Candidate::costS));
   }
 
   private static double rate(Candidate c) {
     return c.volumeM3() / Math.max(1e-9, c.cutS()) * 60e9;
   }
 
-  private Side.Row row(String head, Function<Candidate, String> figure) {
+  private Side.Row figures(Say say, String name, ToDoubleFunction<Candidate> figure) {
+    return row(say, name, c -> TwoDigits.of(say, figure.applyAsDouble(c)));
+  }
+
+  private Side.Row row(Say say, String name, Function<Candidate, String> words) {
     List<String> cells = new ArrayList<>();
-    cells.add(figure.apply(before));
-    for (Change change : changes) {
-      Candidate cut = change.cut();
-      cells.add(cut == null ? NONE : figure.apply(cut));
+    for (int i = 0; i <= changes.size(); i++) {
+      Candidate cut = cut(i);
+      cells.add(cut == null ? NONE : words.apply(cut));
     }
-    return new Side.Row(head, cells);
+    return new Side.Row(say.at("teaching.row-" + name), cells);
   }
 
   /** A row of figures with their ranges, as a change at the plan itself shows it. */

@@ -20,6 +20,7 @@ import kerfwright.planner.sequence.Prices;
 import kerfwright.planner.tool.AbrasivePart;
 import kerfwright.planner.tool.WorkingPart;
 import kerfwright.planner.uncertainty.Against;
+import kerfwright.quantity.Identified;
 
 /**
  * One instrument at one speed, load and stroke on a layer, as a comparison shows it.
@@ -67,17 +68,10 @@ public record ComparedInstrument(
         String rest = tool.substring(start.length());
         return kind.bladed()
             ? bench.tool(kind, null, Integer.parseInt(rest))
-            : bench.tool(kind, grit(rest), null);
+            : bench.tool(kind, Identified.of(GritClass.class, rest).orElseThrow(), null);
       }
     }
     throw new IllegalArgumentException("No such tool: " + tool);
-  }
-
-  private static GritClass grit(String id) {
-    return Stream.of(GritClass.values())
-        .filter(one -> one.id().equals(id))
-        .findFirst()
-        .orElseThrow();
   }
 
   public Stroke stroke() {
@@ -131,14 +125,11 @@ public record ComparedInstrument(
   String query(int number) {
     return String.format(
         Locale.ROOT,
-        "&tool%d=%s&rpm%d=%s&load%d=%s&stroke%d=%s",
+        "&tool%1$d=%2$s&rpm%1$d=%3$s&load%1$d=%4$s&stroke%1$d=%5$s",
         number,
         tool,
-        number,
         Scene.plain(bench.rpm()),
-        number,
         Scene.plain(bench.loadN()),
-        number,
         side == WorkSide.LEFT ? "against" : "with");
   }
 }

@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import kerfwright.app.drawing.TwoDigits;
+import kerfwright.app.drawing.strip.AtWork;
 import kerfwright.app.drawing.strip.SideBySide;
 import kerfwright.app.plan.Figures;
 import kerfwright.app.plan.Words;
@@ -65,8 +66,7 @@ public record Comparison(Bench bench, List<ComparedInstrument> tried) {
   }
 
   public String query() {
-    StringBuilder query = new StringBuilder();
-    query.append("layer=").append(bench.layer().id());
+    StringBuilder query = new StringBuilder("layer=" + bench.layer().id());
     query.append("&diameter=").append(Scene.plain(bench.diameterMm()));
     query.append("&water=").append(Scene.plain(bench.waterMlPerMin()));
     for (int i = 0; i < tried.size(); i++) {
@@ -105,7 +105,12 @@ public record Comparison(Bench bench, List<ComparedInstrument> tried) {
               + "; "
               + Labels.stroke(say, one.stroke());
       columns.add(
-          new Side.Column(letter(one), name(say, one), set, one.what(), drawn.columns().get(i)));
+          new Side.Column(
+              Side.letter(i),
+              Words.shortInstrument(say, one.what()),
+              set,
+              one.what(),
+              drawn.columns().get(i)));
     }
     return new Side(drawn.key(), say.at("teaching.section-layer"), columns, rows(say));
   }
@@ -113,29 +118,36 @@ public record Comparison(Bench bench, List<ComparedInstrument> tried) {
   /** Each as deep as it comes while the quickest goes {@value #DEEPEST_MM} mm deep. */
   private SideBySide sections(Say say) {
     double most = tried.stream().mapToDouble(ComparedInstrument::rateMm3PerMin).max().orElse(0);
-    List<SideBySide.Column> columns =
+    List<AtWork> works =
         tried.stream()
-            .map(one -> new SideBySide.Column(letter(one), "", one.what(), one.stroke()))
+            .map(
+                one ->
+                    AtWork.inLayer(
+                        letter(one),
+                        one.what(),
+                        one.stroke(),
+                        most > 0 ? DEEPEST_MM * one.rateMm3PerMin() / most : 0))
             .toList();
-    List<Double> depths =
-        tried.stream().map(one -> most > 0 ? DEEPEST_MM * one.rateMm3PerMin() / most : 0).toList();
-    return SideBySide.inLayer(say, "section", bench.layer(), columns, depths);
+    return SideBySide.inLayer(say, "section", bench.layer(), works);
   }
 
   List<Side.Row> rows(Say say) {
-    List<Side.Row> rows = new ArrayList<>();
-    rows.add(row(say, "rate", one -> TwoDigits.of(say, one.rateMm3PerMin())));
-    rows.add(row(say, "ratio", one -> ratio(say, one)));
-    rows.add(row(say, "load", one -> TwoDigits.of(say, one.bench().loadN())));
-    rows.add(row(say, "rim", one -> TwoDigits.of(say, one.cut().tangentialN())));
-    rows.add(row(say, "hand", one -> wall(say, one.alongTravelN())));
-    rows.add(row(say, "heat", one -> TwoDigits.of(say, one.cut().powerW())));
-    rows.add(row(say, "energy", one -> TwoDigits.of(say, one.energyJPerMm3())));
-    rows.add(row(say, "ra", one -> TwoDigits.of(say, one.raUm())));
-    rows.add(row(say, "damage", one -> TwoDigits.of(say, one.damageUm())));
-    rows.add(row(say, "life", one -> TwoDigits.of(say, one.lifeMm3())));
-    rows.add(row(say, "cost", one -> TwoDigits.of(say, one.costS())));
-    return rows;
+    return List.of(
+        figures(say, "rate", ComparedInstrument::rateMm3PerMin),
+        row(say, "ratio", one -> ratio(say, one)),
+        figures(say, "load", one -> one.bench().loadN()),
+        figures(say, "rim", one -> one.cut().tangentialN()),
+        row(say, "hand", one -> wall(say, one.alongTravelN())),
+        figures(say, "heat", one -> one.cut().powerW()),
+        figures(say, "energy", ComparedInstrument::energyJPerMm3),
+        figures(say, "ra", ComparedInstrument::raUm),
+        figures(say, "damage", ComparedInstrument::damageUm),
+        figures(say, "life", ComparedInstrument::lifeMm3),
+        figures(say, "cost", ComparedInstrument::costS));
+  }
+
+  private Side.Row figures(Say say, String name, ToDoubleFunction<ComparedInstrument> figure) {
+    return row(say, name, one -> TwoDigits.of(say, figure.applyAsDouble(one)));
   }
 
   private Side.Row row(Say say, String name, Function<ComparedInstrument, String> figure) {
@@ -229,7 +241,7 @@ public record Comparison(Bench bench, List<ComparedInstrument> tried) {
   }
 
   /** A to D, as the columns are called. */
-  public String letter(ComparedInstrument one) {
+  private String letter(ComparedInstrument one) {
     // two columns may hold the same, so that they are told apart by place
     for (int i = 0; i < tried.size(); i++) {
       if (tried.get(i) == one) {
@@ -237,10 +249,6 @@ public record Comparison(Bench bench, List<ComparedInstrument> tried) {
       }
     }
     throw new IllegalArgumentException("Not one of the columns");
-  }
-
-  public static String name(Say say, ComparedInstrument one) {
-    return Words.shortInstrument(say, one.what());
   }
 
   /** Fields of a column, filled in or as usual. */

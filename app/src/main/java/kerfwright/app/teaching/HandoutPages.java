@@ -22,7 +22,9 @@ import kerfwright.app.words.Say;
 import kerfwright.practice.handout.Handout;
 
 /** Handouts: made of anything that is shown, with the practice's own words, kept and printed. */
-final class HandoutPages implements Feature {
+record HandoutPages(
+    Sheets sheets, Handouts handouts, Supplier<UUID> ids, Templates templates, Clock clock)
+    implements Feature {
   private static final int LISTED = 200;
   private static final int LONGEST_TITLE = 120;
   private static final int LONGEST_WORDS = 2_000;
@@ -30,21 +32,6 @@ final class HandoutPages implements Feature {
 
   /** Size of letters in points, from large to small; pictures shrink with them. */
   private static final List<Double> SIZES = List.of(11.5, 10.5, 9.5, 8.5, 7.5, 6.8, 6.0);
-
-  private final Sheets sheets;
-  private final Handouts handouts;
-  private final Supplier<UUID> ids;
-  private final Templates templates;
-  private final Clock clock;
-
-  HandoutPages(
-      Sheets sheets, Handouts handouts, Supplier<UUID> ids, Templates templates, Clock clock) {
-    this.sheets = sheets;
-    this.handouts = handouts;
-    this.ids = ids;
-    this.templates = templates;
-    this.clock = clock;
-  }
 
   @Override
   public void routes(JavalinConfig config) {

@@ -3,11 +3,13 @@ package kerfwright.app.teaching;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import kerfwright.app.drawing.TwoDigits;
 import kerfwright.app.drawing.cut.ChipDrawing;
 import kerfwright.app.drawing.cut.GrainDrawing;
 import kerfwright.app.drawing.cut.GrainDrawing.Phase;
 import kerfwright.app.drawing.cut.ThresholdDrawing;
+import kerfwright.app.drawing.instrument.AbrasiveSurface;
 import kerfwright.app.drawing.instrument.FluteDrawing;
 import kerfwright.app.drawing.instrument.GritDrawing;
 import kerfwright.app.teaching.Lecture.Frame;
@@ -23,8 +25,8 @@ import kerfwright.physics.cutting.StrokeForces;
 import kerfwright.physics.cutting.StrokeForces.WorkSide;
 import kerfwright.planner.bench.Bench;
 
-/** Every topic out of the models. */
-public final class Lectures {
+/** A topic out of the models. */
+record Lectures(Say say, Topic topic, Scene scene) {
   static final int[] BLADES = {4, 8, 12, 30};
 
   /** Travel of the hand that all burs share, m/s: a project setting without a source. */
@@ -35,17 +37,7 @@ public final class Lectures {
 
   private static final int ARC_POINTS = 41;
 
-  private final Say say;
-  private final Topic topic;
-  private final Scene scene;
-
-  private Lectures(Say say, Topic topic, Scene scene) {
-    this.say = say;
-    this.topic = topic;
-    this.scene = scene;
-  }
-
-  public static Lecture of(Say say, Topic topic, Scene scene) {
+  static Lecture of(Say say, Topic topic, Scene scene) {
     Lectures all = new Lectures(say, topic, scene);
     return switch (topic) {
       case PRESSED -> all.pressed();
@@ -88,29 +80,18 @@ public final class Lectures {
     GrainMark below = mark(threshold / 2);
     GrainMark above = mark(threshold * 2);
     double window = GrainDrawing.windowUm(above);
-    String layer = layer();
+    String load = plain(above.loadN());
+    String crack = um(above.crackDepthM());
+    String more = plain(above.crackedM2() / above.grooveM2());
     CutResult cut = scene.ground();
     return lecture(
         List.of(
-            frame(1, grain(1, above, window, Phase.TOUCHES), layer),
-            frame(
-                2,
-                grain(2, below, window, Phase.PRESSED),
-                plain(below.loadN()),
-                um(below.depthM())),
-            frame(
-                3,
-                grain(3, above, window, Phase.CRACKED),
-                plain(threshold),
-                plain(above.loadN()),
-                um(above.crackDepthM())),
-            frame(
-                4,
-                grain(4, above, window, Phase.CHIPPED),
-                plain(above.crackedM2() / above.grooveM2()),
-                um(above.crackDepthM()))),
+            grain(1, above, window, Phase.TOUCHES, layer()),
+            grain(2, below, window, Phase.PRESSED, plain(below.loadN()), um(below.depthM())),
+            grain(3, above, window, Phase.CRACKED, plain(threshold), load, crack),
+            grain(4, above, window, Phase.CHIPPED, more, crack)),
         List.of(),
-        layer,
+        layer(),
         plain(threshold),
         Labels.grit(say, scene.grit()),
         plain(scene.bench().loadN()),
@@ -125,11 +106,13 @@ public final class Lectures {
     double threshold = CrackThreshold.loadN(scene.bench().layer().typical());
     return lecture(
         List.of(
-            frame(1, grain(1, mark, window, Phase.TOUCHES), layer()),
-            frame(2, grain(2, mark, window, Phase.PRESSED), plain(mark.loadN()), um(mark.depthM())),
-            frame(
+            grain(1, mark, window, Phase.TOUCHES, layer()),
+            grain(2, mark, window, Phase.PRESSED, plain(mark.loadN()), um(mark.depthM())),
+            grain(
                 3,
-                grain(3, mark, window, Phase.DRAGGED),
+                mark,
+                window,
+                Phase.DRAGGED,
                 percent(mark.chipShare()),
                 percent(1 - mark.chipShare()))),
         List.of(),
@@ -152,9 +135,11 @@ public final class Lectures {
     return GrainMark.of(scene.bench().layer().typical(), loadN);
   }
 
-  private String grain(int number, GrainMark mark, double windowUm, Phase phase) {
-    return GrainDrawing.draw(
-        say, topic.id() + "-" + number, scene.bench().layer(), mark, windowUm, phase);
+  /** A step that shows a grain. */
+  private Frame grain(int number, GrainMark mark, double windowUm, Phase phase, Object... figures) {
+    String id = topic.id() + "-" + number;
+    String svg = GrainDrawing.draw(say, id, scene.bench().layer(), mark, windowUm, phase);
+    return frame(number, svg, figures);
   }
 
   /** A blade in and out, against and with rotation. */
@@ -216,28 +201,25 @@ public final class Lectures {
     List<FluteDrawing.Bur> burs = burs(scene);
     Bench bench = scene.bench();
     List<Frame> frames = new ArrayList<>();
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(
-        List.of(
-            say.at("teaching.col-blades"),
-            say.at("teaching.col-chip"),
-            say.at("teaching.col-rate"),
-            say.at("teaching.col-ra")));
+    List<List<String>> rows = new ArrayList<>(List.of(heads("blades", "chip")));
     for (FluteDrawing.Bur bur : burs) {
       var part = bench.carbide(bur.blades());
       String rate = plain(bench.rateMm3PerMin(part));
       String ra = plain(bench.raUm(part));
       String chip = nm(bench.cut(part).chipThicknessM());
-      int number = frames.size() + 1;
-      String svg = FluteDrawing.draw(say, "flutes-" + number, burs, bur.blades());
       frames.add(
           new Frame(
-              svg,
+              FluteDrawing.draw(say, "flutes-" + rows.size(), burs, bur.blades()),
               say.at("teaching.flutes-title", bur.blades()),
               say.at("teaching.flutes-says", plain(bur.feedNm()), rate, ra, bur.blades())));
       rows.add(List.of(String.valueOf(bur.blades()), chip, rate, ra));
     }
     return lecture(frames, rows, layer(), plain(bench.loadN()), plain(FEED_M_PER_S * 1e3));
+  }
+
+  /** Heads of a table: what is tried, one figure of its own, rate and roughness. */
+  private List<String> heads(String tried, String own) {
+    return Stream.of(tried, own, "rate", "ra").map(one -> say.at("teaching.col-" + one)).toList();
   }
 
   /** The feed between two blades, for one travel of the hand. */
@@ -251,28 +233,17 @@ public final class Lectures {
   /** Every grit class to scale. */
   private Lecture grits() {
     List<Frame> frames = new ArrayList<>();
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(
-        List.of(
-            say.at("teaching.col-grit"),
-            say.at("teaching.col-size"),
-            say.at("teaching.col-rate"),
-            say.at("teaching.col-ra")));
+    Bench bench = scene.bench();
+    List<List<String>> rows = new ArrayList<>(List.of(heads("grit", "size")));
     for (GritClass grit : GritClass.values()) {
-      Bench bench = scene.bench();
       var part = bench.diamond(grit);
       String rate = plain(bench.rateMm3PerMin(part));
       String ra = plain(bench.raUm(part));
-      String size =
-          say.at(
-              "drawn.abrasive-size",
-              Math.round(grit.particleSize().low().metres() * 1e6),
-              Math.round(grit.particleSize().high().metres() * 1e6));
-      int number = frames.size() + 1;
+      String size = AbrasiveSurface.size(say, grit);
       String name = Labels.grit(say, grit);
       frames.add(
           new Frame(
-              GritDrawing.draw(say, "grits-" + number, PROTRUSION, grit),
+              GritDrawing.draw(say, "grits-" + rows.size(), PROTRUSION, grit),
               say.at("teaching.grits-title", name, Labels.ring(say, grit)),
               say.at("teaching.grits-says", size, rate, ra)));
       rows.add(List.of(name, size, rate, ra));

@@ -29,21 +29,6 @@ public record NumberLesson(List<Part> parts, NumberAnswer answer) {
   private static final String DIAMOND = "806";
   private static final List<String> USUAL = List.of(DIAMOND, "314", "001", "524", "018");
 
-  /** A group with what may be chosen and what is. */
-  private record Group(String field, List<String> codes, String chosen) {
-    static Group of(UnaryOperator<String> field, String name, List<String> codes) {
-      String code = field.apply(name);
-      return new Group(name, codes, codes.contains(code) ? code : "");
-    }
-
-    /** What is chosen, or what stands in while nothing is. */
-    String digits() {
-      return chosen.isEmpty()
-          ? codes.stream().filter(USUAL::contains).findFirst().orElse(codes.get(0))
-          : chosen;
-    }
-  }
-
   public NumberLesson {
     parts = List.copyOf(parts);
   }
@@ -72,42 +57,43 @@ public record NumberLesson(List<Part> parts, NumberAnswer answer) {
   }
 
   static NumberLesson of(Say say, UnaryOperator<String> field) {
-    Group material = Group.of(field, "material", materials());
-    List<Group> groups =
-        List.of(
-            material,
-            Group.of(field, "shank", shanks()),
-            Group.of(field, "shape", shapes()),
-            Group.of(field, "characteristic", characteristics(bladed(material.digits()))),
-            Group.of(field, "size", NominalSizes.all().stream().map(one -> one.code()).toList()));
-    List<String> whole = groups.stream().map(Group::digits).toList();
+    Map<String, List<String>> codes = new LinkedHashMap<>();
+    codes.put("material", materials());
+    codes.put("shank", shanks());
+    codes.put("shape", shapes());
+    boolean bladed = bladed(digits(field.apply("material"), materials()));
+    codes.put("characteristic", characteristics(bladed));
+    codes.put("size", NominalSizes.all().stream().map(one -> one.code()).toList());
+    List<String> whole = new ArrayList<>();
+    codes.forEach((name, all) -> whole.add(digits(field.apply(name), all)));
     NumberExplanation explained = number(whole).explain();
     List<Part> parts = new ArrayList<>();
-    for (int i = 0; i < groups.size(); i++) {
-      Group group = groups.get(i);
-      Map<String, String> options = new LinkedHashMap<>();
-      for (String code : group.codes()) {
-        List<String> with = new ArrayList<>(whole);
-        with.set(i, code);
-        options.put(code, meaning(say, number(with).explain(), i));
-      }
-      parts.add(
-          new Part(
-              group.field(),
-              group.digits(),
-              !group.chosen().isEmpty(),
-              NumberWords.role(say, explained.groups().get(i)),
-              meaning(say, explained, i),
-              options));
-    }
+    codes.forEach(
+        (name, all) -> {
+          int place = parts.size();
+          Map<String, String> options = new LinkedHashMap<>();
+          for (String code : all) {
+            List<String> with = new ArrayList<>(whole);
+            with.set(place, code);
+            options.put(code, meaning(say, number(with).explain(), place));
+          }
+          parts.add(
+              new Part(
+                  name,
+                  whole.get(place),
+                  all.contains(field.apply(name)),
+                  NumberWords.role(say, explained.groups().get(place)),
+                  meaning(say, explained, place),
+                  options));
+        });
     return new NumberLesson(parts, NumberAnswer.of(say, number(whole).encode(), ""));
   }
 
-  /** The number so far, a dot for every digit that is not chosen. */
-  public String soFar() {
-    return String.join(
-        " ",
-        parts.stream().map(one -> one.chosen() ? one.digits() : "\u00b7\u00b7\u00b7").toList());
+  /** What is chosen, or what stands in while nothing is. */
+  private static String digits(String chosen, List<String> codes) {
+    return codes.contains(chosen)
+        ? chosen
+        : codes.stream().filter(USUAL::contains).findFirst().orElse(codes.get(0));
   }
 
   /** The number as an address carries it. */

@@ -1,14 +1,13 @@
 package kerfwright.app.teaching;
 
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.material.Material;
 import kerfwright.physics.cutting.CutResult;
 import kerfwright.planner.bench.Bench;
 import kerfwright.planner.tool.WorkingPart;
+import kerfwright.quantity.Identified;
 
 /**
  * What a topic is shown with.
@@ -26,16 +25,8 @@ public record Scene(Bench bench, GritClass grit, int blades) {
 
   /** Reads it from an address; what is missing or senseless is as usual. */
   static Scene of(Topic topic, UnaryOperator<String> field) {
-    Material layer =
-        topic.layers().stream()
-            .filter(one -> one.id().equals(field.apply("layer")))
-            .findFirst()
-            .orElse(topic.usual());
-    GritClass grit =
-        Stream.of(GritClass.values())
-            .filter(one -> one.id().equals(field.apply("grit")))
-            .findFirst()
-            .orElse(GritClass.COARSE);
+    Material layer = topic.layer(field.apply("layer")).orElse(topic.usual());
+    GritClass grit = Identified.of(GritClass.class, field.apply("grit")).orElse(GritClass.COARSE);
     double blades = number(field.apply("blades"), FEWEST, MOST, 6);
     return new Scene(
         new Bench(
@@ -85,14 +76,5 @@ public record Scene(Bench bench, GritClass grit, int blades) {
 
   CutResult ground() {
     return bench.cut(diamond());
-  }
-
-  Scene at(double loadN) {
-    return new Scene(bench.atLoad(loadN), grit, blades);
-  }
-
-  /** The first topic where this layer cracks, and none where it does not. */
-  static Optional<Material> brittle(String layer) {
-    return Topic.PRESSED.layers().stream().filter(one -> one.id().equals(layer)).findFirst();
   }
 }

@@ -32,22 +32,15 @@ import kerfwright.quantity.SourceKey;
 /**
  * Sheets by the address of what they are about: a lecture, a comparison, a claim, a number, a case.
  */
-final class Sheets {
+record Sheets(CasePlans plans) {
   private static final String SHOW = "/teach/show/";
-
-  private final CasePlans plans;
-  private final PlanDrawings drawings;
-
-  Sheets(CasePlans plans, PlanDrawings drawings) {
-    this.plans = plans;
-    this.drawings = drawings;
-  }
 
   /** Empty where the address names nothing there is, or a case whose plan is refused. */
   Optional<Sheet> of(Say say, String subject) {
-    Map<String, List<String>> fields = QueryFields.of(Addresses.query(subject));
+    int mark = subject.indexOf('?');
+    String path = mark < 0 ? subject : subject.substring(0, mark);
+    Map<String, List<String>> fields = QueryFields.of(mark < 0 ? "" : subject.substring(mark + 1));
     UnaryOperator<String> field = name -> fields.getOrDefault(name, List.of("")).get(0);
-    String path = Addresses.path(subject);
     return switch (path) {
       case "/teach/compare" -> Optional.of(onALayer(say, Comparison.of(field)));
       case "/teach/compare/case" -> inACase(say, field);
@@ -172,8 +165,7 @@ final class Sheets {
     }
     List<Sheet.Picture> pictures =
         Identified.of(Topic.class, claim.shownBy())
-            .map(
-                topic -> List.of(new Sheet.Picture(TopicPictures.of(say, topic), topic.title(say))))
+            .map(topic -> List.of(new Sheet.Picture(topic.picture(say), topic.title(say))))
             .orElse(List.of());
     return new Sheet(
         say.at("claim." + claim.id()), pictures, List.of(), says, List.copyOf(sources), cautions());
@@ -209,7 +201,7 @@ final class Sheets {
   }
 
   private Sheet planned(Say say, CutPlan plan) {
-    LayerStrip strip = drawings.strip(say, plan, LayerStrip.Place.CARD);
+    LayerStrip strip = PlanDrawings.strip(say, plan, LayerStrip.Place.CARD);
     List<Sheet.Picture> pictures = new ArrayList<>();
     pictures.add(new Sheet.Picture(strip.key(), ""));
     strip.stages().forEach(one -> pictures.add(new Sheet.Picture(one.svg(), "")));

@@ -17,7 +17,7 @@ public final class ShowWhy {
     Topic topic =
         what.kind().bladed()
             ? Topic.CHIP
-            : Scene.brittle(step.materialId()).isPresent() ? Topic.PRESSED : Topic.PLOUGHED;
+            : Topic.PRESSED.layer(step.materialId()).isPresent() ? Topic.PRESSED : Topic.PLOUGHED;
     String frame = topic == Topic.CHIP && step.stroke() == Stroke.WITH_ROTATION ? "&step=3" : "";
     return String.format(
         Locale.ROOT,

@@ -1,6 +1,11 @@
 package kerfwright.app.teaching;
 
 import java.util.List;
+import kerfwright.app.drawing.instrument.AbrasiveSurface;
+import kerfwright.app.drawing.instrument.BladeSection;
+import kerfwright.app.words.Labels;
+import kerfwright.app.words.Say;
+import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import org.jspecify.annotations.Nullable;
 
@@ -13,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param rows figures, one cell for each column
  */
 public record Side(String key, String note, List<Column> columns, List<Row> rows) {
+  private static final long GRAIN_SEED = 1;
+
   public Side {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
@@ -39,6 +46,27 @@ public record Side(String key, String note, List<Column> columns, List<Row> rows
     public Row {
       cells = List.copyOf(cells);
     }
+  }
+
+  /** What cuts, drawn: blades in section or grains on the surface. The words stand beside it. */
+  public static String working(Say say, String id, InstrumentProperties what) {
+    Integer blades = what.blades();
+    GritClass grit = what.grit();
+    if (blades != null) {
+      return BladeSection.bare(say, id, blades, what.headDiameter().millimetres());
+    }
+    return grit == null ? "" : AbrasiveSurface.bare(say, id, grit, GRAIN_SEED);
+  }
+
+  /** What that drawing shows and what of it is assumed. */
+  public static String caption(Say say, InstrumentProperties what) {
+    GritClass grit = what.grit();
+    if (what.blades() != null) {
+      return say.at("plan.blades", what.blades()) + ". " + BladeSection.assumed(say);
+    }
+    return grit == null
+        ? ""
+        : say.at("teaching.grains", Labels.ring(say, grit), AbrasiveSurface.size(say, grit));
   }
 
   /** A to D, as the columns are called. */

@@ -1,6 +1,7 @@
 package kerfwright.app.teaching;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.material.Material;
@@ -40,6 +41,26 @@ public enum Topic implements Identified {
     return Materials.packaged().all().stream()
         .filter(one -> this != PRESSED || CrackThreshold.loadN(one.typical()) < CRACKS_BELOW_N)
         .toList();
+  }
+
+  /** One of them; empty where it cannot be shown in that. */
+  Optional<Material> layer(String material) {
+    return layers().stream().filter(one -> one.id().equals(material)).findFirst();
+  }
+
+  /** The step that shows best what it is about, drawn as usual. */
+  public String picture(Say say) {
+    int step =
+        switch (this) {
+          case PRESSED -> 4;
+          case PLOUGHED -> 3;
+          case CHIP, FLUTES, GRITS -> 2;
+          case THRESHOLD -> 1;
+        };
+    Scene usual = Scene.of(this, name -> "");
+    String svg = Lectures.of(say, this, usual).frames().get(step - 1).svg();
+    String id = id() + "-" + step;
+    return svg.replace("\"" + id, "\"card-" + id).replace(" " + id, " card-" + id);
   }
 
   /** The layer it begins with. */

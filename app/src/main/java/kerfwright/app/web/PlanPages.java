@@ -17,7 +17,6 @@ import kerfwright.app.input.Node;
 import kerfwright.app.input.SourceText;
 import kerfwright.app.input.TreeReader;
 import kerfwright.app.kept.KeptService;
-import kerfwright.app.plan.PlanDrawings;
 import kerfwright.app.plan.PlanJson;
 import kerfwright.app.plan.PlanText;
 import kerfwright.app.print.PlanCard;
@@ -35,20 +34,13 @@ final class PlanPages implements Feature {
   private final PlanService service;
   private final CasePages cases;
   private final Templates templates;
-  private final PlanDrawings drawings;
   private final KeptService kept;
 
-  PlanPages(
-      PlanService service,
-      CasePages cases,
-      KeptService kept,
-      Templates templates,
-      PlanDrawings drawings) {
+  PlanPages(PlanService service, CasePages cases, KeptService kept, Templates templates) {
     this.kept = kept;
     this.service = service;
     this.cases = cases;
     this.templates = templates;
-    this.drawings = drawings;
   }
 
   @Override
@@ -75,8 +67,7 @@ final class PlanPages implements Feature {
     }
     try {
       CutPlan plan = service.plan(service.read(form.toNode()));
-      Map<String, Object> values =
-          new HashMap<>(Map.of("plan", plan, "form", form, "drawings", drawings));
+      Map<String, Object> values = new HashMap<>(Map.of("plan", plan, "form", form));
       values.put(
           "missing",
           plan.refused()
@@ -110,8 +101,7 @@ final class PlanPages implements Feature {
     } catch (BadInput bad) {
       preview = PlanPreview.of(templates.say(call), form, bad.faults());
     }
-    templates.html(
-        call, "preview.jte", Map.of("preview", preview, "form", form, "drawings", drawings));
+    templates.html(call, "preview.jte", Map.of("preview", preview, "form", form));
   }
 
   private void json(Context call) {
@@ -146,7 +136,7 @@ final class PlanPages implements Feature {
       String name = plan.cutCase().reference().replaceAll("[^A-Za-z0-9._-]", "-");
       call.contentType("application/pdf")
           .header("Content-Disposition", "inline; filename=\"cut-plan-" + name + ".pdf\"")
-          .result(PlanCard.pdf(templates.say(call), plan, drawings));
+          .result(PlanCard.pdf(templates.say(call), plan));
     } catch (BadInput bad) {
       cases.refused(call, form, bad);
     }

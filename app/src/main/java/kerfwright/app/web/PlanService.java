@@ -33,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  * Makes the plans of the pages. The last few are remembered, because page, card and JSON of a plan
  * are asked for one after the other; nothing depends on it.
  */
-final class PlanService {
+final class PlanService implements CasePlans {
   static final int SAMPLES = 256;
   static final long SEED = 1;
   private static final int QUESTION_SAMPLES = 64;
@@ -75,7 +75,13 @@ final class PlanService {
     return reader.read(node, "case");
   }
 
-  CutPlan plan(CutCase cutCase) {
+  @Override
+  public CutCase read(Map<String, List<String>> fields) throws BadInput {
+    return read(CaseForm.of(fields).toNode());
+  }
+
+  @Override
+  public CutPlan plan(CutCase cutCase) {
     Asked asked = new Asked(cutCase, drawer.revision(), pace.get());
     CutPlan known = recent.get(asked);
     if (known != null) {
@@ -101,8 +107,8 @@ final class PlanService {
             Planner.plan(cutCase, clean(), options(QUESTION_SAMPLES, SEED, true)));
   }
 
-  /** The same plan, open to questions; empty where it is refused. */
-  Optional<WhatIf> whatIf(CutCase cutCase) {
+  @Override
+  public Optional<WhatIf> whatIf(CutCase cutCase) {
     Asked asked = new Asked(cutCase, drawer.revision(), pace.get());
     Optional<WhatIf> known = questions.get(asked);
     if (known != null) {
@@ -143,7 +149,7 @@ final class PlanService {
     return new RunPlans() {
       @Override
       public CutCase read(Map<String, List<String>> fields) throws BadInput {
-        CutCase asked = PlanService.this.read(CaseForm.of(fields).toNode());
+        CutCase asked = PlanService.this.read(fields);
         if (asked.filled("case").isPresent()) {
           // what is run goes into the record, and the record needs the practice's own reference
           Message expected = Message.of("fault.missing", Message.of("fault.case-reference"));
@@ -166,26 +172,6 @@ final class PlanService {
       public CutPlan rest(CutCase cutCase, DrawerSnapshot stock, FixedSteps settled) {
         return UsualStackFindings.addTo(
             Planner.plan(cutCase, stock, options(SAMPLES, SEED, false), settled));
-      }
-    };
-  }
-
-  /** The same for teaching. */
-  CasePlans teaching() {
-    return new CasePlans() {
-      @Override
-      public CutCase read(Map<String, List<String>> fields) throws BadInput {
-        return PlanService.this.read(CaseForm.of(fields).toNode());
-      }
-
-      @Override
-      public CutPlan plan(CutCase cutCase) {
-        return PlanService.this.plan(cutCase);
-      }
-
-      @Override
-      public Optional<WhatIf> whatIf(CutCase cutCase) {
-        return PlanService.this.whatIf(cutCase);
       }
     };
   }

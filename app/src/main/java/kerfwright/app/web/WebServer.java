@@ -99,10 +99,9 @@ public final class WebServer {
             today,
             day,
             cases,
-            new PlanPages(service, cases, kept, templates, wiring.drawings()),
+            new PlanPages(service, cases, kept, templates),
             new KeptPages(
-                new KeptPages.Parts(
-                    kept, service.runs(), open.record().record(), open.runs(), wiring.drawings()),
+                new KeptPages.Parts(kept, service.runs(), open.record().record(), open.runs()),
                 templates,
                 clock),
             new WhatIfPages(service, templates),
@@ -123,8 +122,7 @@ public final class WebServer {
                     open.settings(),
                     open.service()::newId,
                     clock,
-                    day::laidOut,
-                    wiring.drawings()),
+                    day::laidOut),
                 templates),
             StockPages.of(open, templates, clock),
             new LearnerPages(
@@ -136,13 +134,9 @@ public final class WebServer {
                     LearnerPages::networkAddress,
                     assets::serve),
                 templates),
-            new TeachFeature(
+            TeachFeature.of(
                 new TeachFeature.Parts(
-                    service.teaching(),
-                    open.keptCases(),
-                    open.handouts(),
-                    open.service()::newId,
-                    wiring.drawings()),
+                    service, open.keptCases(), open.handouts(), open.service()::newId),
                 templates,
                 clock),
             people,

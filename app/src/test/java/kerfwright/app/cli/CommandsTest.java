@@ -128,7 +128,6 @@ class CommandsTest {
             (cutCase, drawer, options) -> APlan.refused(),
             usual.demoDrawer(),
             usual.demoCases(),
-            usual.drawings(),
             usual.server());
     Path card = folder.resolve("card.pdf");
     Run run = Run.of(refusing, "plan", CASE, "--pdf", card.toString());
@@ -239,7 +238,6 @@ class CommandsTest {
             },
             usual.demoDrawer(),
             usual.demoCases(),
-            usual.drawings(),
             usual.server());
     Run run = Run.of(broken, "plan", CASE, "--drawer", DRAWER);
     assertEquals(3, run.code());

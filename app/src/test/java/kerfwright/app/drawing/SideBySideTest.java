@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import kerfwright.app.drawing.strip.AtWork;
 import kerfwright.app.drawing.strip.SideBySide;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
+import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.planner.bench.Bench;
 import kerfwright.planner.plan.CutPlan;
@@ -25,12 +27,9 @@ class SideBySideTest {
   private static final Bench WIDE = new Bench(Materials.packaged().get("enamel"), 2.1, 1, 1e5, 50);
   private static final Bench SLIM = new Bench(Materials.packaged().get("enamel"), 0.8, 1, 1e5, 50);
 
-  private static List<SideBySide.Column> two(Stroke first, Stroke second) {
-    return List.of(
-        new SideBySide.Column(
-            "A", "", WIDE.tool(InstrumentKind.DIAMOND, GritClass.COARSE, null), first),
-        new SideBySide.Column("B", "", SLIM.tool(InstrumentKind.CARBIDE, null, 6), second));
-  }
+  private static final InstrumentProperties DIAMOND =
+      WIDE.tool(InstrumentKind.DIAMOND, GritClass.COARSE, null);
+  private static final InstrumentProperties BUR = SLIM.tool(InstrumentKind.CARBIDE, null, 6);
 
   private static double perMm(SvgReader svg) {
     return Double.parseDouble(svg.withClass("depth-scale").get(0).getAttribute("data-per-mm"));
@@ -49,8 +48,9 @@ class SideBySideTest {
             SAY,
             "t",
             WIDE.layer(),
-            two(Stroke.AGAINST_ROTATION, Stroke.WITH_ROTATION),
-            List.of(1.0, 0.25));
+            List.of(
+                AtWork.inLayer("A", DIAMOND, Stroke.AGAINST_ROTATION, 1),
+                AtWork.inLayer("B", BUR, Stroke.WITH_ROTATION, 0.25)));
     SvgReader first = new SvgReader(drawn.columns().get(0));
     SvgReader second = new SvgReader(drawn.columns().get(1));
     double perMm = perMm(first);
@@ -76,9 +76,15 @@ class SideBySideTest {
   void atAStepTheStackIsThatOfTheCaseAndOnlyTheInstrumentChanges() {
     CutPlan plan = InventedPlans.metalCeramicAccess();
     PlannedStep step = plan.steps().get(1);
+    AtWork planned = AtWork.atStep(plan, step.order());
     SideBySide drawn =
         SideBySide.atStep(
-            SAY, "t", plan, step.order(), two(Stroke.AGAINST_ROTATION, Stroke.BRUSHING));
+            SAY,
+            "t",
+            plan,
+            List.of(
+                planned.with("A", "", DIAMOND, Stroke.AGAINST_ROTATION),
+                planned.with("B", "", BUR, Stroke.BRUSHING)));
     for (int i = 0; i < 2; i++) {
       SvgReader svg = new SvgReader(drawn.columns().get(i));
       double perMm = perMm(svg);

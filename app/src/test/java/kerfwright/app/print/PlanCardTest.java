@@ -15,7 +15,6 @@ import kerfwright.app.casefile.CaseReader;
 import kerfwright.app.input.SourceText;
 import kerfwright.app.input.TreeReader;
 import kerfwright.app.plan.APlan;
-import kerfwright.app.plan.ScaleDrawings;
 import kerfwright.app.plan.Words;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
@@ -35,8 +34,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class PlanCardTest {
-  private static final byte[] CARD =
-      PlanCard.pdf(Say.in(Language.ENGLISH), APlan.throughACrown(), new ScaleDrawings());
+  private static final byte[] CARD = PlanCard.pdf(Say.in(Language.ENGLISH), APlan.throughACrown());
 
   @Test
   void theCardIsA5AndSaysWhatIsNeeded() throws IOException {
@@ -94,7 +92,7 @@ class PlanCardTest {
     }
     for (Language language : Language.values()) {
       Say say = Say.in(language);
-      try (PDDocument document = Loader.loadPDF(PlanCard.pdf(say, plan, new ScaleDrawings()))) {
+      try (PDDocument document = Loader.loadPDF(PlanCard.pdf(say, plan))) {
         assertEquals(1, document.getNumberOfPages(), name + " " + language);
         String all = new PDFTextStripper().getText(document).replaceAll("\\s+", "");
         for (Branch branch : plan.branches()) {
@@ -113,7 +111,7 @@ class PlanCardTest {
   @Test
   void theGermanCardIsGermanThroughout() throws IOException {
     Say german = Say.in(Language.GERMAN);
-    byte[] card = PlanCard.pdf(german, APlan.throughACrown(), new ScaleDrawings());
+    byte[] card = PlanCard.pdf(german, APlan.throughACrown());
     Files.write(Path.of("target/card-de.pdf"), card);
     try (PDDocument document = Loader.loadPDF(card)) {
       String text = new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " ");

@@ -41,12 +41,17 @@ abstract class HandoutContractTest {
     return one;
   }
 
+  private static Handout second(Handout first, Instant at, String title, String words) {
+    return new Handout(first.id(), 2, at, first.subject(), title, words);
+  }
+
   @Test
   void aChangeAddsAVersionAndWritesNoneOver() {
     Handout first = kept(EIGHT, "Chips");
-    Handout second = first.next(EIGHT.plusSeconds(60), "Späne", "two\nlines");
+    Handout second = second(first, EIGHT.plusSeconds(60), "Späne", "two\nlines");
     assertTrue(handouts.keep(second));
-    assertFalse(handouts.keep(first.next(EIGHT.plusSeconds(90), "other", "")), "one was quicker");
+    assertFalse(
+        handouts.keep(second(first, EIGHT.plusSeconds(90), "other", "")), "one was quicker");
     assertEquals(Optional.of(second), handouts.find(first.id()));
     assertEquals(List.of(second), handouts.newest(10));
   }

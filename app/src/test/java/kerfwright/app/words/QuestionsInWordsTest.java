@@ -34,9 +34,9 @@ class QuestionsInWordsTest {
       for (Question question : QuestionWords.of(set)) {
         for (Language language : Language.values()) {
           Say say = Say.in(language);
-          String asked = QuestionWords.asked(say, question);
+          String asked = say.of(question.asked());
           assertFalse(asked.contains("{"), asked);
-          assertFalse(QuestionWords.why(say, question).isBlank());
+          assertFalse(say.of(question.why()).isBlank());
           Set<String> options = new HashSet<>();
           for (int i = 0; i < Question.OPTIONS; i++) {
             options.add(QuestionWords.option(say, question, i));

@@ -11,24 +11,21 @@ import kerfwright.quantity.Range;
  * could not be read.
  */
 public enum GritClass implements Identified {
-  EXTRA_COARSE("544", "extra coarse", "black", 150, 165, 180),
-  COARSE("534", "coarse", "green", 125, 137, 150),
-  MEDIUM("524", "medium", "blue or none", 106, 115, 125),
-  FINE("514", "fine", "red", 53, 58, 63),
-  EXTRA_FINE("504", "extra fine", "yellow", 20, 25, 30),
-  SUPER_FINE("494", "super fine", "white", 8, 15, 15);
+  EXTRA_COARSE("544", "black", 150, 165, 180),
+  COARSE("534", "green", 125, 137, 150),
+  MEDIUM("524", "blue or none", 106, 115, 125),
+  FINE("514", "red", 53, 58, 63),
+  EXTRA_FINE("504", "yellow", 20, 25, 30),
+  SUPER_FINE("494", "white", 8, 15, 15);
 
   private final String isoCode;
-  private final String label;
   private final String ring;
   private final double lowUm;
   private final double typicalUm;
   private final double highUm;
 
-  GritClass(
-      String isoCode, String label, String ring, double lowUm, double typicalUm, double highUm) {
+  GritClass(String isoCode, String ring, double lowUm, double typicalUm, double highUm) {
     this.isoCode = isoCode;
-    this.label = label;
     this.ring = ring;
     this.lowUm = lowUm;
     this.typicalUm = typicalUm;
@@ -41,7 +38,7 @@ public enum GritClass implements Identified {
   }
 
   public String label() {
-    return label;
+    return id().replace('-', ' ');
   }
 
   public String ring() {

@@ -15,6 +15,7 @@ import kerfwright.planner.casework.DrawerInstrument;
 import kerfwright.planner.tool.Instrument;
 import kerfwright.planner.tool.WorkingPart;
 import kerfwright.quantity.Length;
+import kerfwright.quantity.RotationalSpeed;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -75,6 +76,16 @@ public record Bench(
   /** An instrument of this size, a taper with a round end. */
   public InstrumentProperties tool(
       InstrumentKind kind, @Nullable GritClass grit, @Nullable Integer blades) {
+    return tool(kind, grit, blades, diameterMm, null);
+  }
+
+  /** The same of any size and with the maker's limit. */
+  public static InstrumentProperties tool(
+      InstrumentKind kind,
+      @Nullable GritClass grit,
+      @Nullable Integer blades,
+      double headMm,
+      @Nullable RotationalSpeed maximum) {
     return new InstrumentProperties(
         kind,
         null,
@@ -84,18 +95,22 @@ public record Bench(
         grit,
         blades,
         false,
-        Length.ofMillimetres(diameterMm),
+        Length.ofMillimetres(headMm),
         Length.ofMillimetres(HEAD_MM),
         ShankType.FG,
         Length.ofMillimetres(OVERALL_MM),
-        null,
+        maximum,
         List.of());
   }
 
-  /** Its working part, new and never sterilised. */
-  public static WorkingPart part(InstrumentProperties tool) {
+  /** New and never sterilised. */
+  public static Instrument fresh(InstrumentProperties tool) {
     var fresh = new DrawerInstrument("new", tool, 0, 0, DrawerInstrument.State.CLEAN);
-    return Objects.requireNonNull(Instrument.of(fresh), "grit or blades are not known").part();
+    return Objects.requireNonNull(Instrument.of(fresh), "grit or blades are not known");
+  }
+
+  public static WorkingPart part(InstrumentProperties tool) {
+    return fresh(tool).part();
   }
 
   public CutResult cut(WorkingPart part) {

@@ -24,6 +24,8 @@ import kerfwright.quantity.Torque;
 /** Each claim computed, one method each, on the bench: 1 N, 160 000 1/min, 50 mL/min, 1.4 mm. */
 public final class ClaimModels {
   private static final Bench BENCH = new Bench(material("enamel"), 1.4, 1, 160_000, 50);
+  private static final WorkingPart GRIT = BENCH.diamond(GritClass.COARSE);
+  private static final WorkingPart BUR = BENCH.carbide(6);
 
   private static final Map<String, Supplier<ModelSays>> BY_ID =
       Map.ofEntries(
@@ -81,52 +83,46 @@ public final class ClaimModels {
   }
 
   private static ModelSays brittleWantsGrit() {
-    WorkingPart grit = BENCH.diamond(GritClass.COARSE);
-    WorkingPart bur = BENCH.carbide(6);
-    double faster = ratio(BENCH, grit, bur);
-    double edge = BENCH.lifeMm3(bur);
-    double lasts = BENCH.lifeMm3(grit);
+    double faster = ratio(BENCH, GRIT, BUR);
+    double edge = BENCH.lifeMm3(BUR);
+    double lasts = BENCH.lifeMm3(GRIT);
     return says(faster > 1 && lasts > edge, "brittle-wants-grit", faster, lasts, edge);
   }
 
   private static ModelSays ductileWantsBlades() {
-    WorkingPart grit = BENCH.diamond(GritClass.COARSE);
     WorkingPart bur = BENCH.carbide(4);
-    double dentine = ratio(in("dentine"), bur, grit);
-    double metal = ratio(in("ni-cr-alloy"), bur, grit);
+    double dentine = ratio(in("dentine"), bur, GRIT);
+    double metal = ratio(in("ni-cr-alloy"), bur, GRIT);
     return says(dentine > 1 && metal > 1, "ductile-wants-blades", dentine, metal);
   }
 
   private static ModelSays fewBladesCutFast() {
     Bench dentine = in("dentine");
-    WorkingPart few = dentine.carbide(6);
     WorkingPart many = dentine.carbide(30);
-    double faster = ratio(dentine, few, many);
-    double rougher = dentine.raUm(few) / dentine.raUm(many);
+    double faster = ratio(dentine, BUR, many);
+    double rougher = dentine.raUm(BUR) / dentine.raUm(many);
     return says(faster > 1 && rougher > 1, "few-blades-cut-fast", faster, rougher);
   }
 
   private static ModelSays manyBladesStayCool() {
     Bench resin = in("adhesive-resin-aged");
-    double six = resin.cut(resin.carbide(6)).powerW();
+    double six = resin.cut(BUR).powerW();
     double forty = resin.cut(resin.carbide(40)).powerW();
     return says(forty < six, "many-blades-stay-cool", six, forty);
   }
 
   private static ModelSays coarseIsFastAndRough() {
-    WorkingPart coarse = BENCH.diamond(GritClass.COARSE);
     WorkingPart fine = BENCH.diamond(GritClass.FINE);
-    double faster = ratio(BENCH, coarse, fine);
-    double rougher = BENCH.raUm(coarse) / BENCH.raUm(fine);
+    double faster = ratio(BENCH, GRIT, fine);
+    double rougher = BENCH.raUm(GRIT) / BENCH.raUm(fine);
     return says(faster > 1 && rougher > 1, "coarse-is-fast-and-rough", faster, rougher);
   }
 
   private static ModelSays zirconiaAtHalfSpeed() {
     Bench slow = in("zirconia-3y").atRpm(100_000);
     Bench fast = slow.atRpm(200_000);
-    WorkingPart grit = slow.diamond(GritClass.COARSE);
-    double power = fast.cut(grit).powerW() / slow.cut(grit).powerW();
-    double faster = fast.rateMm3PerMin(grit) / slow.rateMm3PerMin(grit);
+    double power = fast.cut(GRIT).powerW() / slow.cut(GRIT).powerW();
+    double faster = fast.rateMm3PerMin(GRIT) / slow.rateMm3PerMin(GRIT);
     return says(power > faster, "zirconia-at-half-speed", power, faster);
   }
 
@@ -139,10 +135,9 @@ public final class ClaimModels {
   }
 
   private static ModelSays fasterTurnsCutFaster() {
-    WorkingPart grit = BENCH.diamond(GritClass.COARSE);
-    double slow = BENCH.atRpm(100_000).rateMm3PerMin(grit);
-    double usual = BENCH.atRpm(200_000).rateMm3PerMin(grit);
-    double fast = BENCH.atRpm(400_000).rateMm3PerMin(grit);
+    double slow = BENCH.atRpm(100_000).rateMm3PerMin(GRIT);
+    double usual = BENCH.atRpm(200_000).rateMm3PerMin(GRIT);
+    double fast = BENCH.atRpm(400_000).rateMm3PerMin(GRIT);
     return says(
         fast > usual && usual > slow, "faster-turns-cut-faster", usual / slow, fast / usual);
   }
@@ -156,7 +151,7 @@ public final class ClaimModels {
 
   private static ModelSays goAgainstRotation() {
     Bench dentine = in("dentine");
-    double rim = dentine.cut(dentine.carbide(6)).tangentialN();
+    double rim = dentine.cut(BUR).tangentialN();
     double against = StrokeForces.alongTravelN(WorkSide.LEFT, rim, dentine.contact());
     double with = StrokeForces.alongTravelN(WorkSide.RIGHT, rim, dentine.contact());
     return says(against < 0 && with > 0, "go-against-rotation", -against, with);
@@ -177,26 +172,24 @@ public final class ClaimModels {
   }
 
   private static ModelSays metalIsSlowAndHot() {
-    WorkingPart bur = BENCH.carbide(6);
     Bench metal = in("co-cr-alloy");
     Bench dentine = in("dentine");
-    double slower = dentine.rateMm3PerMin(bur) / metal.rateMm3PerMin(bur);
-    double dearer = metal.cut(bur).specificEnergyJPerM3() / dentine.cut(bur).specificEnergyJPerM3();
+    double slower = dentine.rateMm3PerMin(BUR) / metal.rateMm3PerMin(BUR);
+    double dearer = metal.cut(BUR).specificEnergyJPerM3() / dentine.cut(BUR).specificEnergyJPerM3();
     return says(slower > 1 && dearer > 1, "metal-is-slow-and-hot", slower, dearer);
   }
 
   private static ModelSays zirconiaTakesLonger() {
-    WorkingPart grit = BENCH.diamond(GritClass.COARSE);
-    double zirconia = in("zirconia-3y").rateMm3PerMin(grit);
-    double glass = in("leucite-glass-ceramic").rateMm3PerMin(grit) / zirconia;
-    double composite = in("composite").rateMm3PerMin(grit) / zirconia;
+    double zirconia = in("zirconia-3y").rateMm3PerMin(GRIT);
+    double glass = in("leucite-glass-ceramic").rateMm3PerMin(GRIT) / zirconia;
+    double composite = in("composite").rateMm3PerMin(GRIT) / zirconia;
     return says(glass > 1 && composite > 1, "zirconia-takes-longer", glass, composite);
   }
 
   /** The speed that is left under 2 N at the rim of a coarse diamond instrument in enamel. */
   private static ModelSays aTurbineSlows() {
     Bench firm = BENCH.atLoad(2);
-    double force = firm.cut(firm.diamond(GritClass.COARSE)).tangentialN();
+    double force = firm.cut(GRIT).tangentialN();
     Torque torque = new Torque(force * firm.diameterMm() * 1e-3 / 2);
     double turbine = left("turbine", torque);
     double electric = left("electric-1to5", torque);

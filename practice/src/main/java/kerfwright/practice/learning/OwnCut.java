@@ -33,9 +33,6 @@ public record OwnCut(
     double seconds,
     List<Double> depthsMm,
     @Nullable Double stallN) {
-  /** Slots asked for: fewer say little of how they scatter. */
-  public static final int ASKED = 5;
-
   public OwnCut {
     depthsMm = List.copyOf(depthsMm);
     boolean sound =

@@ -1,5 +1,6 @@
 package kerfwright.practice.teaching;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -40,17 +41,23 @@ public final class ClassRoom {
    * @param step counts up with everything phones must show anew
    * @param stage where it stands
    * @param number the question, 1 for the first; 0 before it
+   * @param count questions in all
+   * @param question the present one, null before the first
    * @param joined learners who joined
    * @param spread answers by option
    */
-  public record Seen(int step, Stage stage, int number, int joined, List<Integer> spread) {
+  public record Seen(
+      int step,
+      Stage stage,
+      int number,
+      int count,
+      @Nullable Question question,
+      int joined,
+      List<Integer> spread) {
     public int answered() {
       return spread.stream().mapToInt(Integer::intValue).sum();
     }
   }
-
-  /** An answer of a learner. */
-  public record Vote(String alias, int number, int option) {}
 
   private final String code;
   private final QuestionSet set;
@@ -71,14 +78,6 @@ public final class ClassRoom {
 
   public String code() {
     return code;
-  }
-
-  public QuestionSet set() {
-    return set;
-  }
-
-  public List<Question> questions() {
-    return questions;
   }
 
   /**
@@ -125,7 +124,9 @@ public final class ClassRoom {
         .getOrDefault(number, Map.of())
         .values()
         .forEach(option -> spread.set(option, spread.get(option) + 1));
-    return new Seen(step, stage, number, aliasByKey.size(), List.copyOf(spread));
+    Question question = number == 0 ? null : questions.get(number - 1);
+    int joined = aliasByKey.size();
+    return new Seen(step, stage, number, questions.size(), question, joined, List.copyOf(spread));
   }
 
   /** The teacher's one button: ask, show the answer, ask the next, end after the last. */
@@ -145,11 +146,15 @@ public final class ClassRoom {
     }
   }
 
-  /** Every answer of the class. */
-  public synchronized List<Vote> votes() {
-    List<Vote> all = new ArrayList<>();
+  /** Every answer of the class, as they are kept at this moment. */
+  public synchronized List<Given> given(Instant now) {
+    List<Given> all = new ArrayList<>();
     votes.forEach(
-        (asked, here) -> here.forEach((alias, option) -> all.add(new Vote(alias, asked, option))));
+        (asked, here) ->
+            here.forEach(
+                (alias, option) ->
+                    all.add(
+                        Given.of(set.id(), alias, asked, questions.get(asked - 1), option, now))));
     return all;
   }
 }

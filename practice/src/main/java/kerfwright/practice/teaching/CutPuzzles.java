@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.InstrumentProperties;
-import kerfwright.catalogue.instrument.ShapeFamily;
+import kerfwright.catalogue.instrument.ShankType;
 import kerfwright.catalogue.material.Material;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.physics.cutting.CutResult;
@@ -17,27 +18,26 @@ import kerfwright.physics.cutting.Engagement;
 import kerfwright.physics.cutting.OperatingPoint;
 import kerfwright.physics.heat.HeatLayer;
 import kerfwright.physics.heat.column.LayeredColumn;
-import kerfwright.planner.casework.DrawerInstrument;
+import kerfwright.planner.bench.Bench;
 import kerfwright.planner.heat.CutHeat;
 import kerfwright.planner.heat.HeatInputs;
 import kerfwright.planner.heat.PulpWall;
-import kerfwright.planner.heat.WallHistory;
 import kerfwright.planner.sequence.CandidateSearch;
 import kerfwright.planner.tool.Instrument;
+import kerfwright.planner.tool.WorkingPart;
 import kerfwright.quantity.Basis;
-import kerfwright.quantity.Length;
 import kerfwright.quantity.Message;
 import kerfwright.quantity.RotationalSpeed;
 import kerfwright.quantity.Rounded;
 import kerfwright.quantity.SourceKey;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What the models of cutting, wear, shaft and heat answer: all at one head of 1.2 mm with 3 mm in
  * the work, 0.7 N, 9 m/s at the rim and plenty of water, unless told otherwise.
  */
 final class CutPuzzles {
-  private static final Engagement CONTACT = new Engagement(1.2e-3, 3e-3, 50e-6);
+  private static final double HEAD_MM = 1.2;
+  private static final Engagement CONTACT = new Engagement(HEAD_MM * 1e-3, 3e-3, 50e-6);
   private static final double LOAD_N = 0.7;
   private static final double RIM_M_PER_S = 9;
   private static final double WATER = 50;
@@ -46,75 +46,45 @@ final class CutPuzzles {
 
   private CutPuzzles() {}
 
-  private static Instrument instrument(
-      InstrumentKind kind, @Nullable GritClass grit, @Nullable Integer blades) {
-    return instrument(kind, grit, blades, 1.2, 450_000);
+  private static InstrumentProperties diamond(GritClass grit) {
+    return Bench.tool(InstrumentKind.DIAMOND, grit, null, HEAD_MM, null);
   }
 
-  private static Instrument instrument(
-      InstrumentKind kind,
-      @Nullable GritClass grit,
-      @Nullable Integer blades,
-      double headMm,
-      double maximumRpm) {
-    ShapeFamily shape = ShapeFamily.TAPER_ROUND_END;
-    InstrumentProperties properties =
-        new InstrumentProperties(
-            kind,
-            null,
-            null,
-            shape,
-            shape.label(),
-            grit,
-            blades,
-            false,
-            Length.ofMillimetres(headMm),
-            Length.ofMillimetres(4),
-            kerfwright.catalogue.instrument.ShankType.FG,
-            Length.ofMillimetres(19),
-            RotationalSpeed.ofRpm(maximumRpm),
-            List.of());
-    Instrument made =
-        Instrument.of(new DrawerInstrument("Q", properties, 0, 0, DrawerInstrument.State.CLEAN));
-    if (made == null) {
-      throw new IllegalStateException("A working part without grit and blades");
-    }
-    return made;
+  private static InstrumentProperties bur(InstrumentKind kind, int blades) {
+    return Bench.tool(kind, null, blades, HEAD_MM, null);
   }
 
-  private static List<Instrument> tools() {
-    List<Instrument> all = new ArrayList<>();
-    for (GritClass grit : GritClass.values()) {
-      all.add(instrument(InstrumentKind.DIAMOND, grit, null));
-    }
+  private static List<InstrumentProperties> tools() {
+    List<InstrumentProperties> all = new ArrayList<>();
+    Stream.of(GritClass.values()).map(CutPuzzles::diamond).forEach(all::add);
     for (int blades : List.of(4, 6, 8, 12, 16, 20, 30)) {
-      all.add(instrument(InstrumentKind.CARBIDE, null, blades));
+      all.add(bur(InstrumentKind.CARBIDE, blades));
     }
     for (int blades : List.of(6, 8)) {
-      all.add(instrument(InstrumentKind.STEEL, null, blades));
-      all.add(instrument(InstrumentKind.CERAMIC, null, blades));
-      all.add(instrument(InstrumentKind.POLYMER, null, blades));
+      all.add(bur(InstrumentKind.STEEL, blades));
+      all.add(bur(InstrumentKind.CERAMIC, blades));
+      all.add(bur(InstrumentKind.POLYMER, blades));
     }
     return all;
   }
 
-  private static Message words(Instrument instrument) {
-    InstrumentProperties p = instrument.properties();
-    GritClass grit = p.grit();
-    Message kind = Message.of("label.kind-" + p.kind().id());
-    Integer blades = p.blades();
+  private static Message words(InstrumentProperties tool) {
+    GritClass grit = tool.grit();
+    Message kind = Message.of("label.kind-" + tool.kind().id());
+    Integer blades = tool.blades();
     return grit != null
         ? Message.of("learner.grit-and-kind", Message.of("label.grit-" + grit.id()), kind)
         : Message.of("learner.kind-and-blades", kind, blades == null ? 0 : blades);
   }
 
-  private static CutResult cut(Instrument instrument, Material material) {
-    return instrument
-        .part()
-        .cut(
-            material.typical(),
-            CONTACT,
-            new OperatingPoint(LOAD_N, RIM_M_PER_S, WATER, 1, TOUCH_S));
+  private static CutResult cut(
+      InstrumentProperties tool, Material material, double loadN, double waterMlPerMin) {
+    OperatingPoint point = new OperatingPoint(loadN, RIM_M_PER_S, waterMlPerMin, 1, TOUCH_S);
+    return Bench.part(tool).cut(material.typical(), CONTACT, point);
+  }
+
+  private static CutResult cut(InstrumentProperties tool, Material material) {
+    return cut(tool, material, LOAD_N, WATER);
   }
 
   private static Material material(Random random) {
@@ -127,7 +97,7 @@ final class CutPuzzles {
   }
 
   /** Which instrument takes a layer away fastest while it is sharp; a fifth lies between them. */
-  static Puzzle<Instrument> fastest(Random random) {
+  static Puzzle<InstrumentProperties> fastest(Random random) {
     Material work = material(random);
     return Puzzle.greatest(
         Message.of("learner.ask-fastest", named(work)),
@@ -152,14 +122,7 @@ final class CutPuzzles {
     return Puzzle.greatest(
         Message.of("learner.ask-bite", named(work), Rounded.places(load, 1)),
         some(List.of(4, 6, 8, 10, 12, 16, 20, 24, 30, 40), 7, random),
-        blades ->
-            instrument(InstrumentKind.CARBIDE, null, blades)
-                .part()
-                .cut(
-                    work.typical(),
-                    CONTACT,
-                    new OperatingPoint(load, RIM_M_PER_S, WATER, 1, TOUCH_S))
-                .chipThicknessM(),
+        blades -> cut(bur(InstrumentKind.CARBIDE, blades), work, load, WATER).chipThicknessM(),
         0,
         blades -> Message.of("learner.blades", blades),
         right -> Message.of("learner.why-bite", right),
@@ -169,11 +132,11 @@ final class CutPuzzles {
   /** Which material costs an edge most for the same volume. */
   static Puzzle<Material> edgeWear(Random random) {
     int blades = List.of(4, 6, 8, 12).get(random.nextInt(4));
-    Instrument bur = instrument(InstrumentKind.CARBIDE, null, blades);
+    WorkingPart bur = Bench.part(bur(InstrumentKind.CARBIDE, blades));
     return Puzzle.greatest(
         Message.of("learner.ask-wear", blades),
         some(Materials.packaged().all(), 9, random),
-        one -> Math.log(Math.max(1e-9, bur.part().livesPerM3(one.typical(), RIM_M_PER_S))),
+        one -> Math.log(Math.max(1e-9, bur.livesPerM3(one.typical(), RIM_M_PER_S))),
         Math.log(LEAST_FACTOR),
         CutPuzzles::named,
         right -> Message.of("learner.why-wear", named(right)),
@@ -189,13 +152,18 @@ final class CutPuzzles {
   /** The highest speed an instrument may be set to; 0 where the turbine must not turn it. */
   static Puzzle<Integer> speedLimit(Random random) {
     List<Handpiece> takes =
-        Handpieces.all().stream()
-            .filter(one -> one.shank() == kerfwright.catalogue.instrument.ShankType.FG)
-            .toList();
+        Handpieces.all().stream().filter(one -> one.shank() == ShankType.FG).toList();
     Handpiece handpiece = takes.get(random.nextInt(takes.size()));
     double label = 20_000 * (3 + random.nextInt(20));
     double head = 0.8 + random.nextInt(13) / 10.0;
-    Instrument diamond = instrument(InstrumentKind.DIAMOND, GritClass.MEDIUM, null, head, label);
+    Instrument diamond =
+        Bench.fresh(
+            Bench.tool(
+                InstrumentKind.DIAMOND,
+                GritClass.MEDIUM,
+                null,
+                head,
+                RotationalSpeed.ofRpm(label)));
     int free = rpm(handpiece.drive().freeSpeed().rpm());
     int right = rpm(CandidateSearch.highestRpm(diamond, handpiece));
     List<Integer> pool = new ArrayList<>(List.of(0, rpm(label), free));
@@ -245,10 +213,8 @@ final class CutPuzzles {
         }
       }
     }
-    Instrument tool =
-        random.nextBoolean()
-            ? instrument(InstrumentKind.CARBIDE, null, 6)
-            : instrument(InstrumentKind.DIAMOND, GritClass.COARSE, null);
+    InstrumentProperties tool =
+        random.nextBoolean() ? bur(InstrumentKind.CARBIDE, 6) : diamond(GritClass.COARSE);
     Material dentine = Materials.packaged().get("dentine");
     return Puzzle.greatest(
         Message.of("learner.ask-warmest", words(tool)),
@@ -265,26 +231,15 @@ final class CutPuzzles {
         random);
   }
 
-  private static double endK(Way way, Instrument tool, Material dentine) {
+  private static double endK(Way way, InstrumentProperties tool, Material dentine) {
     double cutS = 10;
-    double power =
-        tool.part()
-            .cut(
-                dentine.typical(),
-                CONTACT,
-                new OperatingPoint(way.loadN(), RIM_M_PER_S, way.waterMlPerMin(), 1, TOUCH_S))
-            .powerW();
+    double power = cut(tool, dentine, way.loadN(), way.waterMlPerMin()).powerW();
     PulpWall wall =
         new PulpWall(
             List.of(HeatLayer.of(way.dentineMm() + 0.5, dentine.typical())),
             9,
             way.waterMlPerMin());
-    WallHistory history =
-        wall.quick(
-            new LayeredColumn(),
-            List.of(new CutHeat(cutS, TOUCH_S, 1, power, 0.5, 0)),
-            HeatInputs.TYPICAL,
-            0.5);
-    return history.at(cutS + 2);
+    List<CutHeat> cuts = List.of(new CutHeat(cutS, TOUCH_S, 1, power, 0.5, 0));
+    return wall.quick(new LayeredColumn(), cuts, HeatInputs.TYPICAL, 0.5).at(cutS + 2);
   }
 }

@@ -1,6 +1,7 @@
 package kerfwright.practice.teaching;
 
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.UUID;
 
 /**
@@ -23,4 +24,12 @@ public record Given(
     String kind,
     int option,
     boolean right,
-    Instant at) {}
+    Instant at) {
+  /** An answer to a question of a set. */
+  public static Given of(
+      UUID set, String alias, int number, Question asked, int option, Instant now) {
+    boolean right = option == asked.right();
+    Instant at = now.truncatedTo(ChronoUnit.MICROS);
+    return new Given(set, alias, number, asked.topic().id(), asked.kind(), option, right, at);
+  }
+}

@@ -1,7 +1,6 @@
 package kerfwright.practice.teaching;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -14,6 +13,7 @@ import kerfwright.planner.explain.OperationWords;
 import kerfwright.planner.plan.Stroke;
 import kerfwright.practice.reprocessing.ProcessingStep;
 import kerfwright.quantity.Basis;
+import kerfwright.quantity.Identified;
 import kerfwright.quantity.Message;
 import kerfwright.quantity.Rounded;
 import kerfwright.quantity.SourceKey;
@@ -35,11 +35,7 @@ final class HandlingPuzzles {
     List<Operation> told =
         operations().stream().filter(one -> !one.operating().stroke().isEmpty()).toList();
     Operation asked = told.get(random.nextInt(told.size()));
-    Stroke right =
-        Arrays.stream(Stroke.values())
-            .filter(one -> one.id().equals(asked.operating().stroke()))
-            .findFirst()
-            .orElseThrow();
+    Stroke right = Identified.of(Stroke.class, asked.operating().stroke()).orElseThrow();
     Message name = OperationWords.name(asked);
     return new Puzzle<>(
         Message.of("learner.ask-stroke", name, within(asked)),

@@ -2,12 +2,11 @@ package kerfwright.practice.teaching;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import kerfwright.catalogue.instrument.BladeCountClass;
 import kerfwright.catalogue.instrument.BladeCounts;
@@ -20,6 +19,7 @@ import kerfwright.catalogue.instrument.ShapeFamily;
 import kerfwright.catalogue.instrument.Shapes;
 import kerfwright.catalogue.silhouette.ProfilePoint;
 import kerfwright.catalogue.silhouette.Silhouette;
+import kerfwright.practice.teaching.Question.Picture;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Length;
 import kerfwright.quantity.Message;
@@ -59,17 +59,14 @@ final class LookPuzzles {
             .length()
             .millimetres();
     InstrumentProperties drawn = drawn(right, head, length);
-    Map<ShapeFamily, Double> off = new EnumMap<>(ShapeFamily.class);
-    for (ShapeFamily one : all) {
-      off.put(one, apartMm2(drawn, drawn(one, head, length)));
-    }
+    ToDoubleFunction<ShapeFamily> off = one -> apartMm2(drawn, drawn(one, head, length));
     return new Puzzle<>(
         Message.of("learner.ask-shape"),
         new Picture.OfInstrument(drawn),
         right,
         all,
-        one -> apartMm2(drawn, drawn(one, head, length)) < ALIKE_MM2,
-        one -> off.getOrDefault(one, 0.0),
+        one -> off.applyAsDouble(one) < ALIKE_MM2,
+        off,
         one -> Message.of("label.shape-" + one.id()),
         Message.of("learner.why-shape", Message.of("label.shape-" + right.id())),
         Basis.PROJECT_SETTING,

@@ -1,13 +1,14 @@
 package kerfwright.practice.teaching;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.stream.IntStream;
 import kerfwright.catalogue.instrument.GritClass;
+import kerfwright.catalogue.instrument.Grits;
 import kerfwright.catalogue.instrument.InstrumentShape;
 import kerfwright.catalogue.instrument.NominalSize;
 import kerfwright.catalogue.instrument.NominalSizes;
@@ -123,22 +124,15 @@ final class NumberPuzzles {
 
   private static Message named(IsoNumber number) {
     NumberExplanation says = number.explain();
-    GritClass grit =
-        Arrays.stream(GritClass.values())
-            .filter(one -> one.isoCode().equals(number.characteristic()))
-            .findFirst()
-            .orElseThrow();
-    Shank shank = says.shank();
-    Length size = says.size().length();
-    if (shank == null || shank.type() == null || size == null) {
-      throw new IllegalStateException("Not a whole number: " + number);
-    }
+    GritClass grit = Grits.byCode(number.characteristic()).orElseThrow();
+    Shank shank = Objects.requireNonNull(says.shank());
+    Length size = Objects.requireNonNull(says.size().length());
     return Message.of(
         "learner.named",
         Message.of("label.shape-" + number.shape()),
         Message.of("label.grit-" + grit.id()),
         Rounded.places(size.millimetres(), 1),
-        shankWords(shank.type()));
+        shankWords(Objects.requireNonNull(shank.type())));
   }
 
   private static Message shankWords(ShankType type) {
@@ -152,11 +146,8 @@ final class NumberPuzzles {
             .filter(one -> !one.familyOnly() && one.type() != null && one.overallLength() != null)
             .toList();
     Shank right = known.get(random.nextInt(known.size()));
-    Length length = right.overallLength();
-    ShankType type = right.type();
-    if (length == null || type == null) {
-      throw new IllegalStateException("filtered above");
-    }
+    Length length = Objects.requireNonNull(right.overallLength());
+    ShankType type = Objects.requireNonNull(right.type());
     Message what =
         Message.of("learner.shank-long", shankWords(type), Rounded.places(length.millimetres(), 1));
     Basis lengthBasis = right.lengthBasis();

@@ -27,6 +27,11 @@ public record OwnQuestion(
     answers = List.copyOf(answers);
   }
 
+  /** The version after this one, with the same words. */
+  public OwnQuestion next() {
+    return new OwnQuestion(id, version + 1, text, answers, why, source);
+  }
+
   /** What is missing or too long, as keys of texts; empty where all is well. */
   public List<String> faults() {
     List<String> faults = new ArrayList<>();

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import kerfwright.practice.teaching.Question.Picture;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Message;
 import kerfwright.quantity.SourceKey;

@@ -1,6 +1,7 @@
 package kerfwright.practice.teaching;
 
 import java.util.List;
+import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Message;
 import kerfwright.quantity.SourceKey;
@@ -38,6 +39,15 @@ public record Question(
     if (options.size() != OPTIONS || right < 0 || right >= OPTIONS) {
       throw new IllegalArgumentException("Four answers, one right; got " + options.size());
     }
+  }
+
+  /** What is drawn with a question. */
+  public sealed interface Picture {
+    /** An instrument seen from the side. */
+    record OfInstrument(InstrumentProperties instrument) implements Picture {}
+
+    /** A ring by its colour. */
+    record OfRing(String colour) implements Picture {}
   }
 
   /** What makes it the same as another: what is asked, what is drawn, and what is right. */

@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param toMm how deep it is afterwards
  * @param smoothRaUm roughness it leaves where nothing is deeper afterwards, else null
  */
-record AtWork(
+public record AtWork(
     String badge,
     List<Integer> steps,
     String id,
@@ -32,8 +32,19 @@ record AtWork(
     double beforeMm,
     double toMm,
     @Nullable Double smoothRaUm) {
-  AtWork {
+  public AtWork {
     steps = List.copyOf(steps);
+  }
+
+  /** A new instrument at the wall of one layer. */
+  public static AtWork inLayer(
+      String letter, InstrumentProperties what, Stroke stroke, double deepMm) {
+    return new AtWork(letter, List.of(), "", what, stroke, 0, 0, deepMm, null);
+  }
+
+  /** What is planned for one step. */
+  public static AtWork atStep(CutPlan plan, int step) {
+    return of(plan, Stage.only(plan, step));
   }
 
   static AtWork of(CutPlan plan, Stage stage) {
@@ -62,7 +73,7 @@ record AtWork(
   }
 
   /** The same place, worked in another way. */
-  AtWork with(String letter, String other, InstrumentProperties tool, Stroke led) {
+  public AtWork with(String letter, String other, InstrumentProperties tool, Stroke led) {
     return new AtWork(letter, List.of(), other, tool, led, openingMm, beforeMm, toMm, smoothRaUm);
   }
 

@@ -1,6 +1,5 @@
 package kerfwright.app.drawing.strip;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,20 +29,12 @@ final class FacesDrawing {
   /** Empty where the work is on fewer than three faces. */
   static String draw(Say say, String id, CutPlan plan) {
     Map<String, List<PlannedStep>> on = new LinkedHashMap<>();
-    PLACES.forEach(place -> on.put(place, new ArrayList<>()));
-    for (PlannedStep step : plan.steps()) {
-      String face = step.operation().row().geometry().face();
-      List<String> faces = face.equals("axial") ? AXIAL : List.of(face);
-      faces.forEach(
-          one ->
-              on.computeIfPresent(
-                  one,
-                  (any, steps) -> {
-                    steps.add(step);
-                    return steps;
-                  }));
+    for (String place : PLACES) {
+      List<PlannedStep> steps = plan.steps().stream().filter(step -> on(place, step)).toList();
+      if (!steps.isEmpty()) {
+        on.put(place, steps);
+      }
     }
-    on.values().removeIf(List::isEmpty);
     if (on.size() < LEAST) {
       return "";
     }
@@ -71,6 +62,11 @@ final class FacesDrawing {
       svg.text(20, 46, Anchor.START, Type.LABEL, said(say, margin));
     }
     return svg.finish();
+  }
+
+  private static boolean on(String place, PlannedStep step) {
+    String face = step.operation().row().geometry().face();
+    return face.equals("axial") ? AXIAL.contains(place) : face.equals(place);
   }
 
   private static void face(

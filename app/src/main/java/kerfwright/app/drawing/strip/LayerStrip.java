@@ -48,13 +48,13 @@ public record LayerStrip(String key, List<Picture> stages, String faces, double 
 
   /** Draws a plan; a refused one has its layers and no stage. */
   public static LayerStrip of(Say say, String id, CutPlan plan, Place place) {
+    List<Stage> all = Stage.of(plan);
     // the chair shows one stage at a time
-    int count = place == Place.CHAIR ? 1 : Math.max(1, Stage.of(plan).size());
+    int count = place == Place.CHAIR ? 1 : Math.max(1, all.size());
     double width =
         Math.max(
             place == Place.CARD || place == Place.CARD_OF_FEW ? NARROWEST_ON_PAPER : NARROWEST,
             Math.min(WIDEST, Math.floor((place.width - KEY) / count - GAP)));
-    List<Stage> all = Stage.of(plan);
     List<AtWork> works = all.stream().map(stage -> AtWork.of(plan, stage)).toList();
     StripScale scale = StripScale.of(plan, works, width, place.height);
     List<Picture> stages = new ArrayList<>();

@@ -17,6 +17,7 @@ import kerfwright.planner.plan.PlannedStep;
  */
 public record Stage(List<PlannedStep> steps, double beforeMm, double toMm) {
   private static final Set<String> SIDES = Set.of("facial", "lingual", "proximal", "axial");
+  private static final Set<String> APART = Set.of("occlusal", "incisal", "margin");
 
   public Stage {
     steps = List.copyOf(steps);
@@ -65,11 +66,7 @@ public record Stage(List<PlannedStep> steps, double beforeMm, double toMm) {
   /** Faces that are cut one from the other lie apart; the sides of a tooth are one. */
   private static String place(PlannedStep step) {
     String face = step.operation().row().geometry().face();
-    return SIDES.contains(face) ? "side" : deep(face);
-  }
-
-  private static String deep(String face) {
-    return face.equals("occlusal") || face.equals("incisal") || face.equals("margin") ? face : "";
+    return SIDES.contains(face) ? "side" : APART.contains(face) ? face : "";
   }
 
   public DrawerInstrument instrument() {

@@ -114,10 +114,8 @@ record StripScale(
   }
 
   private static double totalMm(List<Layer> layers) {
-    double total = 0;
-    for (Layer layer : layers) {
-      total += layer.thickness().typical().millimetres();
-    }
+    double total =
+        layers.stream().mapToDouble(one -> one.thickness().typical().millimetres()).sum();
     if (!(total > 0)) {
       throw new IllegalArgumentException("A section needs layers with a thickness, got 0 mm");
     }
