@@ -158,7 +158,7 @@ final class DayMoves {
       }
       List<SteriliserLoad> real =
           LoadsOfDay.of(loads, date, clock.getZone(), setting(), planned.pieces());
-      PlannedDay next = DayLoaded.of(planned, real).planned();
+      PlannedDay next = DayLoaded.of(planned, real);
       if (next.problem().facts().equals(planned.problem().facts())
           || books.write(book.with(book.bookings(), next), "loads")) {
         return;

@@ -174,7 +174,7 @@ final class DayService {
     try {
       DrawerDay fresh = DrawerDay.of(changed, drawer, setting);
       return new Effect(
-          changed, faults, DayFollowed.of(planned, changed, fresh, setting, nowMin), false);
+          changed, faults, DayFollowed.of(planned, fresh, nowMin), false);
     } catch (InvalidDayException impossible) {
       return new Effect(changed, faults, null, true);
     }

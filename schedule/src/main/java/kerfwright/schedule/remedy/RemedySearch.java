@@ -21,11 +21,9 @@ public final class RemedySearch {
   private static final double ONE_REMEDY_S = 2;
 
   private final DayPlanner planner;
-  private final RemedyPrices prices;
 
-  public RemedySearch(DayPlanner planner, RemedyPrices prices) {
+  public RemedySearch(DayPlanner planner) {
     this.planner = planner;
-    this.prices = prices;
   }
 
   /**
@@ -47,7 +45,7 @@ public final class RemedySearch {
     if (plan.shortages().isEmpty()) {
       return results;
     }
-    for (Remedy idea : new RemedyIdeas(day, plan).all(prices)) {
+    for (Remedy idea : new RemedyIdeas(day, plan).all()) {
       double left = limits.seconds() - (System.nanoTime() - started) / 1e9;
       if (left <= 0 || progress.stopped()) {
         break;
@@ -60,7 +58,7 @@ public final class RemedySearch {
           new SearchLimits(Math.min(left, ONE_REMEDY_S), limits.threads(), limits.seed());
       DayPlan after = planner.plan(changed.get(), one, untilLoadsAreKnown(progress));
       if (after.value(Goal.SHORTAGES) < plan.value(Goal.SHORTAGES)) {
-        RemedyResult result = new RemedyResult(idea, idea.cost(prices), changed.get(), after);
+        RemedyResult result = new RemedyResult(idea, idea.costMin(), changed.get(), after);
         results.add(result);
         found.accept(result);
       }

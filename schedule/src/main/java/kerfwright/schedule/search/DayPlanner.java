@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  * Without it the first plan stands, unproven. Every plan handed out has passed the referee.
  */
 public final class DayPlanner {
-  private static final int QUICK_SEED = 1;
+  /** Variations of the greedy plan before the solver takes over. */
+  private static final int VARIATIONS = 1_000;
 
   private final boolean solver;
 
@@ -34,20 +35,25 @@ public final class DayPlanner {
 
   /** Plans the whole day; returns the best plan found when time is up or the search is stopped. */
   public DayPlan plan(Day day, SearchLimits limits, DayProgress progress) {
-    return new DaySearch(day, limits, progress).run(solver);
+    DayView view = new DayView(day);
+    FirstPlan first = new FirstPlan(view);
+    DaySearch search = new DaySearch(view, limits, progress, "first plan", first.best());
+    if (!progress.stopped()) {
+      search.offer(first.varied(limits.seed(), VARIATIONS));
+    }
+    if (solver && !progress.stopped() && NativeSolver.available()) {
+      search.improve();
+    }
+    return search.plan();
   }
 
   public DayPlan plan(Day day, SearchLimits limits) {
     return plan(day, limits, DayProgress.NONE);
   }
 
-  /**
-   * Shortages of a valid plan found at once, not proven to be fewest; for studies of many days.
-   *
-   * @param variations of the greedy plan that are tried
-   */
-  public static List<Shortage> quickShortages(Day day, int variations) {
+  /** Shortages of the greedy plan, found at once; for studies of many days. */
+  public static List<Shortage> quickShortages(Day day) {
     DayView view = new DayView(day);
-    return FirstPlan.of(view, QUICK_SEED, variations).shortagesIn(view);
+    return new FirstPlan(view).best().shortagesIn(view);
   }
 }

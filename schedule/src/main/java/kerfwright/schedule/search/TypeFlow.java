@@ -9,6 +9,8 @@ import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
 import java.util.function.IntPredicate;
 import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +31,7 @@ import org.jspecify.annotations.Nullable;
  * from the statement of the problem; no published source.
  */
 final class TypeFlow {
+  final int k;
   final TypeView type;
   final LinearExprBuilder shortages = LinearExpr.newBuilder();
 
@@ -37,23 +40,18 @@ final class TypeFlow {
 
   final @Nullable IntVar[][] p;
   final Levels levels;
-  private final BoolVar[] shortage;
-  private final int k;
+  final BoolVar[] shortage;
   private final int highest;
   private final CpModel model;
   private final DayView view;
 
-  TypeFlow(CpModel model, DayView view, int k, Levels.Kind kind) {
+  TypeFlow(CpModel model, DayView view, int k, Function<TypeView, Levels> kind) {
     this.model = model;
     this.view = view;
     this.k = k;
     type = view.types.get(k);
-    levels = kind.of(type);
-    int most = 0;
-    for (int u = 0; u < type.units; u++) {
-      most = Math.max(most, levels.start(u));
-    }
-    highest = most;
+    levels = kind.apply(type);
+    highest = levels.highest();
     x = new BoolVar[type.demands][highest + 1];
     p = new IntVar[view.slots()][highest + 1];
     shortage = new BoolVar[type.demands];
@@ -63,7 +61,7 @@ final class TypeFlow {
       shortage[d] = model.newBoolVar("");
       shortages.add(shortage[d]);
       one.add(shortage[d]);
-      Arrays.stream(x[d]).filter(v -> v != null).forEach(one::add);
+      Arrays.stream(x[d]).filter(Objects::nonNull).forEach(one::add);
       model.addExactlyOne(one);
     }
     for (int r = 1; r <= highest; r++) {
@@ -80,7 +78,7 @@ final class TypeFlow {
     Arrays.fill(dirty, TypeRun.NEVER);
     for (int u = 0; u < type.units; u++) {
       int[] from = type.clean[u] ? clean : dirty;
-      from[levels.start(u)] = Math.min(from[levels.start(u)], type.fromMin[u]);
+      from[levels.start()[u]] = Math.min(from[levels.start()[u]], type.fromMin[u]);
     }
     type.inTime(
         d -> {
@@ -104,6 +102,13 @@ final class TypeFlow {
         });
   }
 
+  /** Instruments that go into loads at a slot. */
+  LinearExprBuilder into(int slot) {
+    LinearExprBuilder sum = LinearExpr.newBuilder();
+    Arrays.stream(p[slot]).filter(Objects::nonNull).forEach(sum::add);
+    return sum;
+  }
+
   /** Most instruments that could go into loads at a slot. */
   int mostInto(int slot) {
     if (type.longestAfterSlot[slot] == 0) {
@@ -120,7 +125,7 @@ final class TypeFlow {
   private int stock(boolean clean, int r, int byMin) {
     int n = 0;
     for (int u = 0; u < type.units; u++) {
-      n += type.clean[u] == clean && levels.start(u) == r && type.fromMin[u] <= byMin ? 1 : 0;
+      n += type.clean[u] == clean && levels.start()[u] == r && type.fromMin[u] <= byMin ? 1 : 0;
     }
     return n;
   }
@@ -172,8 +177,7 @@ final class TypeFlow {
 
   /** Hints the flow a timetable makes. */
   void hint(Timetable t) {
-    int[] level = new int[type.units];
-    Arrays.setAll(level, levels::start);
+    int[] level = levels.start().clone();
     type.inTime(
         d -> {
           int u = t.unit[k][d];
@@ -213,8 +217,7 @@ final class TypeFlow {
    */
   void read(ToLongFunction<IntVar> value, Timetable out) {
     TypeRun run = new TypeRun(view, type);
-    int[] level = new int[type.units];
-    Arrays.setAll(level, levels::start);
+    int[] level = levels.start().clone();
     Arrays.fill(out.unit[k], Timetable.SHORT);
     out.unload(k);
     type.inTime(
