@@ -4,6 +4,7 @@ import java.util.List;
 import kerfwright.schedule.Day;
 import kerfwright.schedule.DayPlan;
 import kerfwright.schedule.DayProgress;
+import kerfwright.schedule.Goal;
 import kerfwright.schedule.SearchLimits;
 import kerfwright.schedule.Shortage;
 import org.jspecify.annotations.Nullable;
@@ -35,6 +36,15 @@ public final class DayPlanner {
 
   /** Plans the whole day; returns the best plan found when time is up or the search is stopped. */
   public DayPlan plan(Day day, SearchLimits limits, DayProgress progress) {
+    return plan(day, limits, progress, Goal.WEAR);
+  }
+
+  /** The same with the last goal left to chance, for comparing days. */
+  public DayPlan withoutWear(Day day, SearchLimits limits, DayProgress progress) {
+    return plan(day, limits, progress, Goal.LOADS);
+  }
+
+  private DayPlan plan(Day day, SearchLimits limits, DayProgress progress, Goal last) {
     DayView view = new DayView(day);
     FirstPlan first = new FirstPlan(view);
     DaySearch search = new DaySearch(view, limits, progress, "first plan", first.best());
@@ -42,7 +52,7 @@ public final class DayPlanner {
       search.offer(first.varied(limits.seed(), VARIATIONS));
     }
     if (solver && !progress.stopped() && NativeSolver.available()) {
-      search.improve();
+      search.improve(last);
     }
     return search.plan();
   }

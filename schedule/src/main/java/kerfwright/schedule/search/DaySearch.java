@@ -55,14 +55,14 @@ final class DaySearch {
     }
   }
 
-  /** Goal by goal, each with the values of those before held. */
-  void improve() {
+  /** Goal by goal to the last that counts, each with the values of those before held. */
+  void improve(Goal last) {
     by = "CP-SAT";
     DayModel ready = new DayModel(view, Levels::pooled);
     minimise(Goal.SHORTAGES, ready, ready.shortages(), search.left() * SHORTAGES_SHARE);
     ready.hold(best.shortages(), Integer.MAX_VALUE);
     minimise(Goal.LOADS, ready, ready.loads(), search.left() * LOADS_SHARE);
-    if (!progress.stopped() && view.day.demand() <= WEAR_UP_TO) {
+    if (last == Goal.WEAR && !progress.stopped() && view.day.demand() <= WEAR_UP_TO) {
       wear();
     }
   }
