@@ -2,6 +2,7 @@ package kerfwright.schedule;
 
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -116,6 +117,11 @@ public record Day(
     return appointments.stream().mapToInt(a -> a.needs().size()).sum();
   }
 
+  /** The appointments by start. */
+  public List<Appointment> inOrder() {
+    return appointments.stream().sorted(Comparator.comparingInt(Appointment::startMin)).toList();
+  }
+
   /** The clock time of a minute of this day. */
   public LocalTime clock(int minute) {
     return start.plusMinutes(minute);
@@ -164,7 +170,7 @@ public record Day(
         otherStarts);
   }
 
-  /** Where the appointment with this id stands on the list. */
+  /** The appointment with this id. */
   public Optional<Appointment> appointment(String id) {
     return appointments.stream().filter(a -> a.id().equals(id)).findFirst();
   }

@@ -1,6 +1,7 @@
 package kerfwright.schedule;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What can no longer be changed: loads already running or done, instruments already on a tray, and
@@ -17,5 +18,13 @@ public record FixedFacts(int nowMin, List<SteriliserLoad> loads, List<TrayPlace>
   public FixedFacts {
     loads = List.copyOf(loads);
     trays = List.copyOf(trays);
+  }
+
+  /** These and more, each once. */
+  public FixedFacts and(FixedFacts more) {
+    return new FixedFacts(
+        Math.max(nowMin, more.nowMin),
+        Stream.concat(loads.stream(), more.loads.stream()).distinct().toList(),
+        Stream.concat(trays.stream(), more.trays.stream()).distinct().toList());
   }
 }

@@ -18,7 +18,6 @@ import kerfwright.schedule.Day;
 import kerfwright.schedule.DayPlan;
 import kerfwright.schedule.DayProgress;
 import kerfwright.schedule.SearchLimits;
-import kerfwright.schedule.remedy.RemedyPrices;
 import kerfwright.schedule.remedy.RemedyResult;
 import kerfwright.schedule.remedy.RemedySearch;
 import kerfwright.schedule.search.DayPlanner;
@@ -109,7 +108,7 @@ public final class DayCommand implements Callable<Integer> {
       return List.of();
     }
     SearchLimits limits = new SearchLimits(remedySeconds, threads, seed);
-    return new RemedySearch(planner, RemedyPrices.USUAL)
+    return new RemedySearch(planner)
         .search(problem, plan, limits, DayProgress.NONE, any -> {});
   }
 

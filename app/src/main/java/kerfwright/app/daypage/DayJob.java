@@ -14,7 +14,6 @@ import kerfwright.schedule.DayPlan;
 import kerfwright.schedule.DayProgress;
 import kerfwright.schedule.Goal;
 import kerfwright.schedule.SearchLimits;
-import kerfwright.schedule.remedy.RemedyPrices;
 import kerfwright.schedule.remedy.RemedySearch;
 import kerfwright.schedule.search.DayPlanner;
 import org.jspecify.annotations.Nullable;
@@ -89,7 +88,7 @@ final class DayJob implements DayProgress, Runnable {
       at(Stage.REMEDIES, planned.plan());
       boolean kept = keep.test(planned);
       if (kept && !stop && !planned.plan().shortages().isEmpty()) {
-        new RemedySearch(planner, RemedyPrices.USUAL)
+        new RemedySearch(planner)
             .search(
                 problem, planned.plan(), REMEDIES, remedyProgress(), r -> add(KeptRemedy.of(r)));
         if (!keep.test(planned.with(problem, planned.plan(), sorted()))) {

@@ -137,7 +137,7 @@ record DayMoves(DayBooks books, TrayService trays, Loads loads, Settings setting
       if (planned == null) {
         return;
       }
-      PlannedDay next = DayLoaded.of(planned, real(date, planned.pieces())).planned();
+      PlannedDay next = DayLoaded.of(planned, real(date, planned.pieces()));
       if (next.problem().facts().equals(planned.problem().facts())
           || books.write(book.with(book.bookings(), next), "loads")) {
         return;

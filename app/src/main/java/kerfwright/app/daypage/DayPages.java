@@ -28,7 +28,6 @@ import kerfwright.practice.daylist.PieceCount;
 import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.restock.PurchaseRequest;
-import kerfwright.practice.restock.PurchaseRequests;
 import kerfwright.schedule.InstrumentRef;
 import kerfwright.schedule.InvalidDayException;
 import kerfwright.schedule.remedy.Remedy;

@@ -25,7 +25,6 @@ import kerfwright.practice.record.PlanStep;
 import kerfwright.practice.record.RecordQuery;
 import kerfwright.practice.restock.PastUse;
 import kerfwright.practice.restock.PastUses;
-import kerfwright.practice.restock.RequestedArticles;
 import kerfwright.practice.restock.RestockOptions;
 import kerfwright.practice.restock.RestockReport;
 import kerfwright.practice.restock.Restocking;

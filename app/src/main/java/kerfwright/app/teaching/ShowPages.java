@@ -16,7 +16,7 @@ import kerfwright.app.words.Say;
 import kerfwright.planner.WhatIf;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.practice.kept.KeptCaseQuery;
-import kerfwright.practice.kept.KeptCases;
+import kerfwright.app.storage.cases.KeptCases;
 import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 

@@ -11,7 +11,6 @@ import kerfwright.schedule.DayPlan;
 import kerfwright.schedule.FixedFacts;
 import kerfwright.schedule.SearchLimits;
 import kerfwright.schedule.Shortage;
-import kerfwright.schedule.SteriliserLoad;
 import kerfwright.schedule.Stock;
 import kerfwright.schedule.TrayPlace;
 import kerfwright.schedule.search.FreshTrays;
@@ -25,14 +24,12 @@ import kerfwright.schedule.search.Replanner;
  * @param changedTrays appointments on whose tray something is another or missing
  * @param newlyShort shortages that were not there before
  * @param ended shortages that are gone
- * @param seconds time taken
  */
 public record DayFollowed(
     PlannedDay planned,
     List<String> changedTrays,
     List<Shortage> newlyShort,
-    List<Shortage> ended,
-    double seconds) {
+    List<Shortage> ended) {
   /** Most time the plan is repaired for. */
   private static final double REPAIR_S = 0.4;
 
@@ -40,12 +37,10 @@ public record DayFollowed(
    * Follows a plan through a changed list.
    *
    * @param before the plan so far
-   * @param bookings the list as it is now
-   * @param fresh the list put to the drawer as it is now, for types the plan did not know
+   * @param fresh the list as it is now put to the drawer, for types the plan did not know too
    * @param nowMin minute of the day; what the plan has begun by then is fixed
    */
-  public static DayFollowed of(
-      PlannedDay before, List<Booking> bookings, DrawerDay fresh, DaySetting setting, int nowMin) {
+  public static DayFollowed of(PlannedDay before, DrawerDay fresh, int nowMin) {
     Day old = before.problem();
     Map<String, List<String>> pieces = new HashMap<>(before.pieces());
     List<Stock> stock = new ArrayList<>(old.stock());
@@ -60,7 +55,7 @@ public record DayFollowed(
             .withAppointments(List.of())
             .withStock(stock)
             .withAppointments(fresh.problem().appointments())
-            .withFacts(kept(facts(old, before.plan(), nowMin), fresh.problem()));
+            .withFacts(kept(begun(before, nowMin), fresh.problem()));
     Replanner.Replan again =
         Replanner.replan(changed, before.plan(), SearchLimits.ofSeconds(REPAIR_S));
     DayPlan plan = again.plan();
@@ -70,19 +65,12 @@ public record DayFollowed(
         new PlannedDay(changed, pieces, plan, List.of()),
         again.changed().stream().filter(id -> changed.appointment(id).isPresent()).toList(),
         is.stream().filter(s -> !was.contains(s)).toList(),
-        was.stream().filter(s -> !is.contains(s)).toList(),
-        again.seconds());
+        was.stream().filter(s -> !is.contains(s)).toList());
   }
 
   /** What was fixed, and what the plan has begun since. */
-  static FixedFacts facts(Day day, DayPlan plan, int nowMin) {
-    FixedFacts fixed = day.facts();
-    FixedFacts begun = Replanner.factsAt(day, plan, nowMin);
-    Set<SteriliserLoad> loads = new LinkedHashSet<>(fixed.loads());
-    loads.addAll(begun.loads());
-    Set<TrayPlace> trays = new LinkedHashSet<>(fixed.trays());
-    trays.addAll(begun.trays());
-    return new FixedFacts(Math.max(fixed.nowMin(), nowMin), List.copyOf(loads), List.copyOf(trays));
+  static FixedFacts begun(PlannedDay day, int nowMin) {
+    return day.problem().facts().and(Replanner.factsAt(day.problem(), day.plan(), nowMin));
   }
 
   /** Facts without the trays of appointments that are gone. */
@@ -99,13 +87,11 @@ public record DayFollowed(
 
   /** The same day with one tray laid as planned. */
   public static PlannedDay laid(PlannedDay day, String appointment) {
-    FixedFacts facts = day.problem().facts();
-    Set<TrayPlace> trays = new LinkedHashSet<>(facts.trays());
-    day.plan().trays().stream()
-        .filter(t -> t.appointment().equals(appointment))
-        .forEach(trays::add);
-    FixedFacts more = new FixedFacts(facts.nowMin(), facts.loads(), List.copyOf(trays));
-    return day.with(day.problem().withFacts(more), day.plan(), day.remedies());
+    List<TrayPlace> tray =
+        day.plan().trays().stream().filter(t -> t.appointment().equals(appointment)).toList();
+    FixedFacts laid = new FixedFacts(0, List.of(), tray);
+    Day problem = day.problem().withFacts(day.problem().facts().and(laid));
+    return day.with(problem, day.plan(), day.remedies());
   }
 
   /** The same plan with fresh instruments where it matters. */

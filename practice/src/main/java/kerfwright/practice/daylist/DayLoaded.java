@@ -1,55 +1,53 @@
 package kerfwright.practice.daylist;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Stream;
+import kerfwright.schedule.Appointment;
 import kerfwright.schedule.Day;
-import kerfwright.schedule.DayPlan;
+import kerfwright.schedule.FixedFacts;
 import kerfwright.schedule.InstrumentRef;
+import kerfwright.schedule.InvalidDayException;
 import kerfwright.schedule.SearchLimits;
 import kerfwright.schedule.SteriliserLoad;
 import kerfwright.schedule.TrayPlace;
 import kerfwright.schedule.search.Replanner;
 
 /**
- * A planned day after loads were really started: they are fixed, whatever the plan foresaw, and the
- * rest follows.
- *
- * @param planned the day as it is now
- * @param apart pieces that went into a load in which, by the plan, they could not be yet; the plan
- *     goes on without them in it
+ * Follows a plan through the loads really started: they are fixed, whatever the plan foresaw, and
+ * the rest follows. Where plan and loads contradict each other, what came first stands; a piece
+ * that by the plan could not be in its load yet is planned on without it.
  */
-public record DayLoaded(PlannedDay planned, List<InstrumentRef> apart) {
+public final class DayLoaded {
   private static final double REPAIR_S = 0.4;
 
-  public DayLoaded {
-    apart = List.copyOf(apart);
+  private final Day day;
+  private FixedFacts happened;
+
+  private DayLoaded(Day day, int nowMin) {
+    this.day = day;
+    happened = new FixedFacts(nowMin, List.of(), List.of());
   }
 
   /**
-   * Follows a plan through the loads really started. Where plan and loads contradict each other,
-   * what came first stands.
+   * The day as it is now.
    *
    * @param before the plan so far
    * @param real every load started so far, by start; see {@link LoadsOfDay}
    */
-  public static DayLoaded of(PlannedDay before, List<SteriliserLoad> real) {
+  public static PlannedDay of(PlannedDay before, List<SteriliserLoad> real) {
     Day day = before.problem();
     int last = real.stream().mapToInt(SteriliserLoad::startMin).max().orElse(0);
     int now = Math.max(day.facts().nowMin(), last);
-    Set<TrayPlace> begun = new LinkedHashSet<>(day.facts().trays());
-    begun.addAll(Replanner.factsAt(day, before.plan(), now).trays());
     List<SteriliserLoad> loads = new ArrayList<>(foreseenBeforeOpening(day, real));
     loads.addAll(real);
-    Happened happened = new Happened(day, now);
-    happened.follow(loads, List.copyOf(begun));
-    Day changed = day.withFacts(happened.facts());
-    DayPlan rest = without(before.plan(), day, real);
-    DayPlan plan = Replanner.replan(changed, rest, SearchLimits.ofSeconds(REPAIR_S)).plan();
-    return new DayLoaded(
-        new PlannedDay(changed, before.pieces(), plan, List.of()), happened.apart());
+    DayLoaded loaded = new DayLoaded(day, now);
+    loaded.follow(loads, DayFollowed.begun(before, now).trays());
+    Day changed = day.withFacts(loaded.happened);
+    Replanner.Replan again =
+        Replanner.replan(changed, before.plan(), SearchLimits.ofSeconds(REPAIR_S));
+    return new PlannedDay(changed, before.pieces(), again.plan(), List.of());
   }
 
   /** Loads before opening that the plan took for started, while none really was. */
@@ -59,38 +57,52 @@ public record DayLoaded(PlannedDay planned, List<InstrumentRef> apart) {
         : day.facts().loads().stream().filter(load -> load.startMin() < 0).toList();
   }
 
-  /**
-   * The plan without what was started in its place: of each load newly started its nearest kin, and
-   * whatever no steriliser is free for.
-   */
-  private static DayPlan without(DayPlan plan, Day day, List<SteriliserLoad> real) {
-    List<SteriliserLoad> open = new ArrayList<>(plan.loads());
-    open.removeAll(day.facts().loads());
-    for (SteriliserLoad load : real) {
-      if (!day.facts().loads().contains(load)) {
-        kin(open, load).ifPresent(open::remove);
-      }
-    }
-    open.removeIf(
-        load -> real.stream().filter(one -> together(day, one, load)).count() >= day.sterilisers());
-    return new DayPlan(plan.trays(), open, plan.shortages(), plan.goals(), plan.solver());
+  private record Step(int atMin, Runnable taken) {}
+
+  /** In the order of time; at one minute the load comes first. */
+  private void follow(List<SteriliserLoad> started, List<TrayPlace> laid) {
+    Stream.concat(
+            started.stream().map(load -> new Step(load.startMin(), () -> take(load))),
+            laid.stream().map(tray -> new Step(startMin(tray), () -> take(tray))))
+        .sorted(Comparator.comparingInt(Step::atMin))
+        .forEachOrdered(step -> step.taken().run());
   }
 
-  private static boolean together(Day day, SteriliserLoad one, SteriliserLoad other) {
-    return Math.abs(one.startMin() - other.startMin()) < day.loadMin();
+  private int startMin(TrayPlace tray) {
+    return day.appointment(tray.appointment()).map(Appointment::startMin).orElse(0);
   }
 
-  /** The planned load that shares most with one started, if it shares anything. */
-  private static Optional<SteriliserLoad> kin(List<SteriliserLoad> open, SteriliserLoad load) {
-    SteriliserLoad best = null;
-    long most = 0;
-    for (SteriliserLoad one : open) {
-      long shared = one.instruments().stream().filter(load.instruments()::contains).count();
-      if (shared > most) {
-        most = shared;
-        best = one;
+  private boolean take(TrayPlace tray) {
+    return happens(List.of(), List.of(tray));
+  }
+
+  private void take(SteriliserLoad load) {
+    FixedFacts before = happened;
+    List<InstrumentRef> inside = new ArrayList<>();
+    for (InstrumentRef ref : load.instruments()) {
+      inside.add(ref);
+      if (!happens(List.of(new SteriliserLoad(load.startMin(), inside)), List.of())) {
+        inside.remove(ref);
       }
+      happened = before;
     }
-    return Optional.ofNullable(best);
+    // not even an empty one where more sterilisers run than the day knows of
+    happens(List.of(new SteriliserLoad(load.startMin(), inside)), List.of());
+  }
+
+  /** Adds facts where they can follow from those so far. */
+  private boolean happens(List<SteriliserLoad> loads, List<TrayPlace> trays) {
+    FixedFacts more =
+        new FixedFacts(
+            happened.nowMin(),
+            Stream.concat(happened.loads().stream(), loads.stream()).toList(),
+            Stream.concat(happened.trays().stream(), trays.stream()).toList());
+    try {
+      day.withFacts(more);
+    } catch (InvalidDayException contradicts) {
+      return false;
+    }
+    happened = more;
+    return true;
   }
 }

@@ -115,10 +115,6 @@ public record DaySetting(
     };
   }
 
-  public LocalTime closes() {
-    return opens.plusMinutes(lengthMin);
-  }
-
   /** Minutes from opening; negative before. */
   public int minute(LocalTime time) {
     return (time.toSecondOfDay() - opens.toSecondOfDay()) / 60;

@@ -31,7 +31,10 @@ public final class NeedsOfPlan {
       of(branch.plan()).forEach(n -> any.merge(n.type(), n, (a, b) -> both(a, b, Math::max)));
     }
     Map<String, Need> all = new LinkedHashMap<>();
-    ofSteps(plan).forEach(n -> all.put(n.type(), n));
+    for (PlannedStep step : plan.steps()) {
+      Need need = ofStep(plan, step);
+      all.merge(need.type(), need, (a, b) -> both(a, b, Double::sum));
+    }
     any.values().forEach(n -> all.merge(n.type(), n, (a, b) -> both(a, b, Double::sum)));
     return all.values().stream().map(n -> n.without(all.keySet())).toList();
   }
@@ -48,48 +51,16 @@ public final class NeedsOfPlan {
     return new Need(one.type(), life.applyAsDouble(one.lifeAsked(), other.lifeAsked()), common);
   }
 
-  private static List<Need> ofSteps(CutPlan plan) {
-    Map<String, List<PlannedStep>> steps = new LinkedHashMap<>();
-    for (PlannedStep step : plan.steps()) {
-      steps
-          .computeIfAbsent(TypeName.of(step.instrument().properties()), t -> new ArrayList<>())
-          .add(step);
-    }
-    List<Need> needs = new ArrayList<>();
-    steps.forEach(
-        (type, served) -> {
-          double asked = served.stream().mapToDouble(s -> s.lifeUsed().typical()).sum();
-          needs.add(new Need(type, asked, substitutes(plan, type, served, steps)));
-        });
-    return needs;
-  }
-
-  private static List<Substitute> substitutes(
-      CutPlan plan, String type, List<PlannedStep> served, Map<String, List<PlannedStep>> steps) {
-    Map<String, Double> ratio = new TreeMap<>();
-    Map<String, Integer> serves = new TreeMap<>();
-    for (PlannedStep step : served) {
-      Map<String, Double> cheapest = new TreeMap<>();
-      for (RunnerUp other : plan.runnersUp()) {
-        if (other.step() == step.order()) {
-          cheapest.merge(
-              TypeName.of(other.instrument().properties()), other.costRatio(), Math::min);
-        }
+  private static Need ofStep(CutPlan plan, PlannedStep step) {
+    Map<String, Double> cheapest = new TreeMap<>();
+    for (RunnerUp other : plan.runnersUp()) {
+      if (other.step() == step.order() && other.costRatio() > 0) {
+        cheapest.merge(TypeName.of(other.instrument().properties()), other.costRatio(), Math::min);
       }
-      cheapest.forEach(
-          (name, cost) -> {
-            ratio.merge(name, cost, Math::max);
-            serves.merge(name, 1, Integer::sum);
-          });
     }
-    List<Substitute> all = new ArrayList<>();
-    ratio.forEach(
-        (name, cost) -> {
-          boolean everywhere = serves.getOrDefault(name, 0) == served.size();
-          if (everywhere && !name.equals(type) && !steps.containsKey(name) && cost > 0) {
-            all.add(new Substitute(name, cost));
-          }
-        });
-    return all;
+    List<Substitute> substitutes = new ArrayList<>();
+    cheapest.forEach((type, ratio) -> substitutes.add(new Substitute(type, ratio)));
+    return new Need(
+        TypeName.of(step.instrument().properties()), step.lifeUsed().typical(), substitutes);
   }
 }

@@ -53,9 +53,9 @@ class DayLoadedTest {
     return new PlannedDay(day, Map.of("round", List.of("D01")), plan, List.of());
   }
 
-  private static DayLoaded loaded(SteriliserLoad... real) {
-    DayLoaded after = DayLoaded.of(aDayOfOnePiece(), List.of(real));
-    Referee.Verdict verdict = Referee.judge(after.planned().problem(), after.planned().plan());
+  private static PlannedDay loaded(SteriliserLoad... real) {
+    PlannedDay after = DayLoaded.of(aDayOfOnePiece(), List.of(real));
+    Referee.Verdict verdict = Referee.judge(after.problem(), after.plan());
     assertEquals(List.of(), verdict.errors());
     return after;
   }
@@ -63,40 +63,37 @@ class DayLoadedTest {
   @Test
   void aLoadStartedLaterThanPlannedTakesThePlaceOfThePlannedOne() {
     SteriliserLoad real = new SteriliserLoad(67, List.of(FIRST));
-    DayLoaded after = loaded(real);
-    assertEquals(List.of(real), after.planned().plan().loads(), "and no second one");
-    assertEquals(List.of(), after.planned().plan().shortages());
-    assertEquals(List.of(real), after.planned().problem().facts().loads());
-    assertEquals(List.of(), after.apart());
+    PlannedDay after = loaded(real);
+    assertEquals(List.of(real), after.plan().loads(), "and no second one");
+    assertEquals(List.of(), after.plan().shortages());
+    assertEquals(List.of(real), after.problem().facts().loads());
   }
 
   @Test
   void aLoadThatComesTooLateLeavesTheTrayShortAndSaysSo() {
-    DayLoaded after = loaded(new SteriliserLoad(90, List.of(FIRST)));
-    assertEquals(1, after.planned().plan().shortages().size());
+    PlannedDay after = loaded(new SteriliserLoad(90, List.of(FIRST)));
+    assertEquals(1, after.plan().shortages().size());
   }
 
   @Test
-  void aPieceThatCannotBeInALoadYetIsToldAndPlannedOn() {
+  void aPieceThatCannotBeInALoadYetIsPlannedOnWithoutIt() {
     // used until 30, clean enough for a load at 50
-    DayLoaded after = loaded(new SteriliserLoad(35, List.of(FIRST)));
-    assertEquals(List.of(FIRST), after.apart());
-    assertTrue(after.planned().problem().facts().loads().get(0).instruments().isEmpty());
+    PlannedDay after = loaded(new SteriliserLoad(35, List.of(FIRST)));
+    assertTrue(after.problem().facts().loads().get(0).instruments().isEmpty());
   }
 
   @Test
   void aLoadWithNothingOfTheDayTakesUpTheSteriliser() {
     // until 95 nothing else can run, and what starts then is clean at 140
-    DayLoaded after = loaded(new SteriliserLoad(50, List.of()));
-    assertEquals(1, after.planned().plan().shortages().size());
+    PlannedDay after = loaded(new SteriliserLoad(50, List.of()));
+    assertEquals(1, after.plan().shortages().size());
   }
 
   @Test
   void aFailedLoadIsNoFactAnyMore() {
-    PlannedDay before = loaded(new SteriliserLoad(67, List.of(FIRST))).planned();
-    DayLoaded after = DayLoaded.of(before, List.of());
-    assertFalse(after.planned().problem().facts().loads().stream().findAny().isPresent());
-    assertEquals(
-        List.of(), Referee.judge(after.planned().problem(), after.planned().plan()).errors());
+    PlannedDay before = loaded(new SteriliserLoad(67, List.of(FIRST)));
+    PlannedDay after = DayLoaded.of(before, List.of());
+    assertFalse(after.problem().facts().loads().stream().findAny().isPresent());
+    assertEquals(List.of(), Referee.judge(after.problem(), after.plan()).errors());
   }
 }

@@ -17,11 +17,32 @@ import kerfwright.schedule.Stock;
  * again, never guessed.
  */
 public sealed interface Remedy {
+  /** Least cost of any substitute: somebody has to change the tray. */
+  double CHANGED_TRAY_MIN = 1;
+
+  /** A substitute that costs twice what the type costs, beside that; others in proportion. */
+  double TWICE_AS_DEAR_MIN = 10;
+
+  /** Two appointments moved: two calls. */
+  double SWAP_MIN = 10;
+
+  double LOAD_BETWEEN_MIN = 15;
+  double LOAD_BEFORE_OPENING_MIN = 30;
+
+  /** Another steriliser for the day. */
+  double LOAD_BESIDE_MIN = 120;
+
+  /** One more instrument, ordering included. */
+  double PIECE_MIN = 45;
+
   /** The day with the remedy done, or nothing where the day does not allow it. */
   Optional<Day> applied(Day day);
 
-  /** What it costs, in the units of the prices. */
-  double cost(RemedyPrices prices);
+  /**
+   * What it is worth in minutes of the team's work, so that remedies can be ranked on one scale;
+   * all are project settings.
+   */
+  double costMin();
 
   /**
    * Another permitted type on one tray.
@@ -47,8 +68,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public double cost(RemedyPrices prices) {
-      return prices.substitute(costRatio);
+    public double costMin() {
+      return CHANGED_TRAY_MIN + TWICE_AS_DEAR_MIN * Math.max(0, costRatio - 1);
     }
   }
 
@@ -94,8 +115,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public double cost(RemedyPrices prices) {
-      return prices.swap();
+    public double costMin() {
+      return SWAP_MIN;
     }
   }
 
@@ -113,8 +134,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public double cost(RemedyPrices prices) {
-      return prices.loadBetween();
+    public double costMin() {
+      return LOAD_BETWEEN_MIN;
     }
   }
 
@@ -143,8 +164,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public double cost(RemedyPrices prices) {
-      return prices.loadBeforeOpening();
+    public double costMin() {
+      return LOAD_BEFORE_OPENING_MIN;
     }
   }
 
@@ -156,8 +177,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public double cost(RemedyPrices prices) {
-      return prices.loadBeside();
+    public double costMin() {
+      return LOAD_BESIDE_MIN;
     }
   }
 
@@ -176,8 +197,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public double cost(RemedyPrices prices) {
-      return pieces * prices.piece();
+    public double costMin() {
+      return pieces * PIECE_MIN;
     }
   }
 

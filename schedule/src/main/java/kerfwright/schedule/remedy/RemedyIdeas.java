@@ -40,7 +40,7 @@ final class RemedyIdeas {
   }
 
   /** Ideas, the cheapest first. */
-  List<Remedy> all(RemedyPrices prices) {
+  List<Remedy> all() {
     List<Remedy> ideas = new ArrayList<>();
     substitutes(ideas);
     ideas.addAll(swaps());
@@ -51,7 +51,7 @@ final class RemedyIdeas {
         ideas.add(new Remedy.BuyMore(type, pieces));
       }
     }
-    ideas.sort(Comparator.comparingDouble(r -> r.cost(prices)));
+    ideas.sort(Comparator.comparingDouble(Remedy::costMin));
     return ideas;
   }
 
@@ -100,8 +100,7 @@ final class RemedyIdeas {
   private List<Remedy.SwapAppointments> pairs() {
     Set<String> shortOnes = new TreeSet<>();
     plan.shortages().forEach(s -> shortOnes.add(s.appointment()));
-    List<Appointment> inOrder = new ArrayList<>(day.appointments());
-    inOrder.sort(Comparator.comparingInt(Appointment::startMin));
+    List<Appointment> inOrder = day.inOrder();
     List<Pair> pairs = new ArrayList<>();
     for (int i = 0; i < inOrder.size(); i++) {
       for (int j = i + 1; j < inOrder.size(); j++) {
@@ -124,9 +123,9 @@ final class RemedyIdeas {
     return a.needs().stream().anyMatch(types::contains);
   }
 
-  /** Shortages of a few greedy runs, sterilisers never at rest. */
+  /** Shortages of the greedy plan. */
   private static int quick(Day changed) {
-    return DayPlanner.quickShortages(changed, 0).size();
+    return DayPlanner.quickShortages(changed).size();
   }
 
   private void loads(List<Remedy> ideas) {

@@ -21,11 +21,9 @@ public final class RemedySearch {
   private static final double ONE_REMEDY_S = 2;
 
   private final DayPlanner planner;
-  private final RemedyPrices prices;
 
-  public RemedySearch(DayPlanner planner, RemedyPrices prices) {
+  public RemedySearch(DayPlanner planner) {
     this.planner = planner;
-    this.prices = prices;
   }
 
   /**
@@ -33,7 +31,7 @@ public final class RemedySearch {
    *
    * @param plan the plan of the day
    * @param limits time for all of them; where it runs out, the costly ones were not looked at
-   * @param progress asked whether to stop
+   * @param progress asked whether to stop, and told of plans of changed days
    * @param found told of each remedy as it is found
    */
   public List<RemedyResult> search(
@@ -47,7 +45,7 @@ public final class RemedySearch {
     if (plan.shortages().isEmpty()) {
       return results;
     }
-    for (Remedy idea : new RemedyIdeas(day, plan).all(prices)) {
+    for (Remedy idea : new RemedyIdeas(day, plan).all()) {
       double left = limits.seconds() - (System.nanoTime() - started) / 1e9;
       if (left <= 0 || progress.stopped()) {
         break;
@@ -58,9 +56,9 @@ public final class RemedySearch {
       }
       SearchLimits one =
           new SearchLimits(Math.min(left, ONE_REMEDY_S), limits.threads(), limits.seed());
-      DayPlan after = planner.plan(changed.get(), one, untilLoadsAreKnown(progress));
+      DayPlan after = planner.withoutWear(changed.get(), one, progress);
       if (after.value(Goal.SHORTAGES) < plan.value(Goal.SHORTAGES)) {
-        RemedyResult result = new RemedyResult(idea, idea.cost(prices), changed.get(), after);
+        RemedyResult result = new RemedyResult(idea, idea.costMin(), changed.get(), after);
         results.add(result);
         found.accept(result);
       }
@@ -82,27 +80,5 @@ public final class RemedySearch {
                         && fewer.type().equals(more.type())
                         && r.plan().shortages().stream()
                             .noneMatch(s -> s.type().equals(more.type())));
-  }
-
-  /** The last goal says nothing about a remedy: the search ends before it. */
-  private static DayProgress untilLoadsAreKnown(DayProgress outer) {
-    return new DayProgress() {
-      private volatile boolean enough;
-
-      @Override
-      public void better(DayPlan plan) {
-        enough = plan.result(Goal.LOADS).proven();
-      }
-
-      @Override
-      public void bound(Goal goal, int bound) {
-        enough |= goal == Goal.WEAR;
-      }
-
-      @Override
-      public boolean stopped() {
-        return enough || outer.stopped();
-      }
-    };
   }
 }

@@ -6,8 +6,8 @@ import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
 
@@ -27,12 +27,12 @@ final class DayModel {
   private final DayView view;
 
   /** The whole day. */
-  DayModel(DayView view, Levels.Kind levels) {
+  DayModel(DayView view, Function<TypeView, Levels> levels) {
     this(view, levels, IntStream.range(0, view.types.size()).boxed().toList(), new Timetable(view));
   }
 
   /** Some types, with the others held where they lie in the loads of a timetable. */
-  DayModel(DayView view, Levels.Kind levels, Collection<Integer> types, Timetable held) {
+  DayModel(DayView view, Function<TypeView, Levels> levels, List<Integer> types, Timetable held) {
     this.view = view;
     this.held = held;
     types.forEach(k -> flows.add(new TypeFlow(model, view, k, levels)));
@@ -58,12 +58,7 @@ final class DayModel {
   private void fill(int q, long others) {
     LinearExprBuilder content = LinearExpr.newBuilder().add(others);
     for (TypeFlow flow : flows) {
-      LinearExprBuilder mine = LinearExpr.newBuilder();
-      for (IntVar v : flow.p[q]) {
-        if (v != null) {
-          mine.add(v);
-        }
-      }
+      LinearExprBuilder mine = flow.into(q);
       content.add(mine);
       model.addLessOrEqual(mine, LinearExpr.term(any[q], flow.mostInto(q)));
     }
@@ -101,15 +96,29 @@ final class DayModel {
   LinearExprBuilder contents() {
     LinearExprBuilder sum = LinearExpr.newBuilder();
     for (TypeFlow flow : flows) {
-      for (IntVar[] row : flow.p) {
-        for (IntVar v : row) {
-          if (v != null) {
-            sum.add(v);
-          }
-        }
+      for (int q = 0; q < view.slots(); q++) {
+        sum.add(flow.into(q));
       }
     }
     return sum;
+  }
+
+  /** Holds the first goals to what has been reached. */
+  void hold(int shortages, int loads) {
+    model.addLessOrEqual(shortages(), shortages);
+    model.addLessOrEqual(loads(), loads);
+  }
+
+  /** Holds loads and filled needs of a plan: who fills them is open alone. */
+  void holdAllButWho(Timetable t) {
+    for (int q = 0; q < starts.length; q++) {
+      model.addEquality(starts[q], t.loads[q]);
+    }
+    for (TypeFlow flow : flows) {
+      for (int d = 0; d < flow.type.demands; d++) {
+        model.addEquality(flow.shortage[d], t.unit[flow.k][d] == Timetable.SHORT ? 1 : 0);
+      }
+    }
   }
 
   /** Starts the search from this plan. */

@@ -4,6 +4,7 @@ import java.util.List;
 import kerfwright.schedule.Day;
 import kerfwright.schedule.DayPlan;
 import kerfwright.schedule.DayProgress;
+import kerfwright.schedule.Goal;
 import kerfwright.schedule.SearchLimits;
 import kerfwright.schedule.Shortage;
 import org.jspecify.annotations.Nullable;
@@ -13,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * Without it the first plan stands, unproven. Every plan handed out has passed the referee.
  */
 public final class DayPlanner {
-  private static final int QUICK_SEED = 1;
+  /** Variations of the greedy plan before the solver takes over. */
+  private static final int VARIATIONS = 1_000;
 
   private final boolean solver;
 
@@ -34,20 +36,34 @@ public final class DayPlanner {
 
   /** Plans the whole day; returns the best plan found when time is up or the search is stopped. */
   public DayPlan plan(Day day, SearchLimits limits, DayProgress progress) {
-    return new DaySearch(day, limits, progress).run(solver);
+    return plan(day, limits, progress, Goal.WEAR);
+  }
+
+  /** The same with the last goal left to chance, for comparing days. */
+  public DayPlan withoutWear(Day day, SearchLimits limits, DayProgress progress) {
+    return plan(day, limits, progress, Goal.LOADS);
+  }
+
+  private DayPlan plan(Day day, SearchLimits limits, DayProgress progress, Goal last) {
+    DayView view = new DayView(day);
+    FirstPlan first = new FirstPlan(view);
+    DaySearch search = new DaySearch(view, limits, progress, "first plan", first.best());
+    if (!progress.stopped()) {
+      search.offer(first.varied(limits.seed(), VARIATIONS));
+    }
+    if (solver && !progress.stopped() && NativeSolver.available()) {
+      search.improve(last);
+    }
+    return search.plan();
   }
 
   public DayPlan plan(Day day, SearchLimits limits) {
     return plan(day, limits, DayProgress.NONE);
   }
 
-  /**
-   * Shortages of a valid plan found at once, not proven to be fewest; for studies of many days.
-   *
-   * @param variations of the greedy plan that are tried
-   */
-  public static List<Shortage> quickShortages(Day day, int variations) {
+  /** Shortages of the greedy plan, found at once; for studies of many days. */
+  public static List<Shortage> quickShortages(Day day) {
     DayView view = new DayView(day);
-    return FirstPlan.of(view, QUICK_SEED, variations).shortagesIn(view);
+    return new FirstPlan(view).best().shortagesIn(view);
   }
 }

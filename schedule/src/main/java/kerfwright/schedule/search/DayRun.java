@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Runs a day forward with given load starts, deciding greedily at each minute.
@@ -11,17 +12,22 @@ import java.util.List;
  * <p>A demand takes the least worn clean instrument. Where none is clean, it may take over the
  * instrument of a running appointment that would give it back later (the exchange that is optimal
  * for plain interval scheduling). A load takes first what the next uncovered demands wait for.
+ *
+ * <p>Where a plan is followed, its instruments and loads come first, and what it cannot have takes
+ * a clean instrument the plan asks for last.
  */
 final class DayRun {
   private final DayView view;
+  private final @Nullable Timetable kept;
   private final Timetable out;
   private final List<TypeRun> runs;
 
   /** Per type and instrument: the demand it serves, or -1. */
   private final int[][] serving;
 
-  private DayRun(DayView view) {
+  private DayRun(DayView view, @Nullable Timetable kept) {
     this.view = view;
+    this.kept = kept;
     out = new Timetable(view);
     runs = view.types.stream().map(type -> new TypeRun(view, type)).toList();
     serving = new int[runs.size()][];
@@ -33,17 +39,26 @@ final class DayRun {
 
   /** The day with at most these loads at each slot. */
   static Timetable run(DayView view, int[] loads) {
-    DayRun run = new DayRun(view);
+    return new DayRun(view, null).run(loads);
+  }
+
+  /** A plan as closely as its day, changed since, can follow it. */
+  static Timetable followed(DayView view, Timetable plan) {
+    return new DayRun(view, plan).run(plan.loads);
+  }
+
+  private Timetable run(int[] loads) {
     int[] next = new int[view.types.size()];
     for (int q = 0; q < view.slots(); q++) {
-      run.serveBefore(next, view.slotMin[q]);
-      if (loads[q] > 0) {
-        run.load(q, loads[q], next);
+      serveBefore(next, view.slotMin[q]);
+      out.loads[q] = Math.min(loads[q], view.free(out.loads, q));
+      if (out.loads[q] > 0) {
+        load(q, next);
       }
     }
-    run.serveBefore(next, TypeRun.NEVER);
-    run.out.trim(view);
-    return run.out;
+    serveBefore(next, TypeRun.NEVER);
+    out.trim(view);
+    return out;
   }
 
   private void serveBefore(int[] next, int minute) {
@@ -61,14 +76,17 @@ final class DayRun {
     int latest = -1;
     for (int u = 0; u < serving[k].length; u++) {
       if (run.serves(u, d)) {
-        best = best < 0 || run.left[u] > run.left[best] ? u : best;
+        best = best < 0 || rather(k, d, u, best) ? u : best;
       } else if (serving[k][u] >= 0
           && run.readyFrom(u) > run.type.readyMin[d]
           && (latest < 0 || run.readyFrom(u) > run.readyFrom(latest))) {
         latest = u;
       }
     }
-    if (best < 0 && latest >= 0) {
+    if (kept != null) {
+      boolean spare = best >= 0 && kept.nextOf(k, best, d + 1) == TypeRun.NEVER;
+      best = kept.unit[k][d] == Timetable.SHORT && !spare ? -1 : best;
+    } else if (best < 0 && latest >= 0) {
       best = latest;
       out.unit[k][serving[k][best]] = Timetable.SHORT;
       run.left[best]++;
@@ -80,9 +98,21 @@ final class DayRun {
     }
   }
 
-  private record Waiting(int type, int unit, int wantedMin) {}
+  /** Whether a demand takes the first of two rather than the second. */
+  private boolean rather(int k, int d, int u, int than) {
+    if (kept != null) {
+      int wanted = kept.unit[k][d];
+      int later = Integer.compare(kept.nextOf(k, u, d + 1), kept.nextOf(k, than, d + 1));
+      if (u == wanted || than == wanted || later != 0) {
+        return u == wanted || than != wanted && later > 0;
+      }
+    }
+    return runs.get(k).left[u] > runs.get(k).left[than];
+  }
 
-  private void load(int q, int loads, int[] next) {
+  private record Waiting(Timetable.Inside one, int wantedMin) {}
+
+  private void load(int q, int[] next) {
     List<Waiting> waiting = new ArrayList<>();
     for (int k = 0; k < runs.size(); k++) {
       TypeRun run = runs.get(k);
@@ -94,18 +124,21 @@ final class DayRun {
       for (int u = 0; u < units; u++) {
         if (run.loads(u, q) && run.left[u] > 0) {
           boolean soon = wanted < run.type.demands;
-          waiting.add(new Waiting(k, u, soon ? run.type.startMin[wanted] : TypeRun.NEVER));
+          waiting.add(
+              new Waiting(
+                  new Timetable.Inside(k, u), soon ? run.type.startMin[wanted] : TypeRun.NEVER));
           wanted++;
         }
       }
     }
-    waiting.sort(Comparator.comparingInt(Waiting::wantedMin));
-    int room = Math.min(loads * view.day.loadCapacity(), waiting.size());
+    waiting.sort(
+        Comparator.comparing((Waiting w) -> kept == null || !kept.inside.get(q).contains(w.one()))
+            .thenComparingInt(Waiting::wantedMin));
+    int room = Math.min(out.loads[q] * view.day.loadCapacity(), waiting.size());
     for (Waiting w : waiting.subList(0, room)) {
-      out.inside.get(q).add(new Timetable.Inside(w.type(), w.unit()));
-      runs.get(w.type()).load(w.unit(), q);
-      serving[w.type()][w.unit()] = -1;
+      out.inside.get(q).add(w.one());
+      runs.get(w.one().type()).load(w.one().unit(), q);
+      serving[w.one().type()][w.one().unit()] = -1;
     }
-    out.loads[q] = loads;
   }
 }

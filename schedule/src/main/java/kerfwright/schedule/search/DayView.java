@@ -1,6 +1,8 @@
 package kerfwright.schedule.search;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import kerfwright.schedule.Day;
 
@@ -16,6 +18,7 @@ final class DayView {
   final int[] slotMin;
   final int[] slotFree;
   final int fixedLoads;
+  private final Map<String, Integer> places = new HashMap<>();
 
   DayView(Day day) {
     this.day = day;
@@ -29,8 +32,14 @@ final class DayView {
       int running = day.running(day.facts().loads(), slotMin[q]);
       slotFree[q] = Math.max(0, day.sterilisers() - running);
     }
+    day.inOrder().forEach(a -> places.put(a.id(), places.size()));
     fixedLoads = day.facts().loads().size();
     types = day.stock().stream().map(s -> new TypeView(day, s, slotMin)).toList();
+  }
+
+  /** Where an appointment stands in the order of time. */
+  int place(String appointment) {
+    return places.getOrDefault(appointment, 0);
   }
 
   int slots() {
@@ -50,17 +59,12 @@ final class DayView {
     return p;
   }
 
-  /** Whether the sterilisers can run loads with these starts. */
-  boolean fits(int[] starts) {
-    for (int q = 0; q < starts.length; q++) {
-      int running = 0;
-      for (int p = firstOverlapping(q); p <= q; p++) {
-        running += starts[p];
-      }
-      if (running > slotFree[q]) {
-        return false;
-      }
+  /** Loads that may start at a slot after those started before it. */
+  int free(int[] starts, int slot) {
+    int free = slotFree[slot];
+    for (int p = firstOverlapping(slot); p < slot; p++) {
+      free -= starts[p];
     }
-    return true;
+    return Math.max(0, free);
   }
 }

@@ -2,19 +2,18 @@ package kerfwright.schedule.search;
 
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import kerfwright.schedule.Appointment;
 import kerfwright.schedule.Day;
 import kerfwright.schedule.DayPlan;
 import kerfwright.schedule.DayProgress;
 import kerfwright.schedule.FixedFacts;
 import kerfwright.schedule.SearchLimits;
-import kerfwright.schedule.SteriliserLoad;
 import kerfwright.schedule.TrayPlace;
 
 /**
@@ -31,13 +30,7 @@ public final class Replanner {
 
   private static final long CHANGE = 40 * LOAD;
 
-  private final DayView view;
-  private final Timetable kept;
-
-  private Replanner(DayView view, DayPlan before) {
-    this.view = view;
-    kept = Timetable.of(view, before);
-  }
+  private Replanner() {}
 
   /**
    * The new plan and what it changes.
@@ -59,10 +52,10 @@ public final class Replanner {
             .filter(a -> a.startMin() < nowMin)
             .map(Appointment::id)
             .collect(Collectors.toSet());
-    List<TrayPlace> trays =
-        plan.trays().stream().filter(t -> begun.contains(t.appointment())).toList();
-    List<SteriliserLoad> loads = plan.loads().stream().filter(l -> l.startMin() < nowMin).toList();
-    return new FixedFacts(nowMin, loads, trays);
+    return new FixedFacts(
+        nowMin,
+        plan.loads().stream().filter(l -> l.startMin() < nowMin).toList(),
+        plan.trays().stream().filter(t -> begun.contains(t.appointment())).toList());
   }
 
   /**
@@ -74,110 +67,41 @@ public final class Replanner {
   public static Replan replan(Day changed, DayPlan before, SearchLimits limits) {
     long started = System.nanoTime();
     DayView view = new DayView(changed);
-    DayPlan plan = new Replanner(view, before).plan(new Search(limits, () -> false));
-    return new Replan(plan, changes(before, plan), (System.nanoTime() - started) / 1e9);
-  }
-
-  private DayPlan plan(Search search) {
-    Set<Integer> broken = new TreeSet<>();
-    for (int k = 0; k < view.types.size(); k++) {
-      if (!holds(k)) {
-        broken.add(k);
-      }
-    }
-    Timetable repaired = kept.copy(view);
-    broken.forEach(repaired::unload);
-    broken.forEach(k -> repair(k, repaired));
-    repaired.trim(view);
-    Timetable[] best = {repaired};
-    String by = "repair";
+    Timetable kept = Timetable.of(view, before);
+    Timetable followed = DayRun.followed(view, kept);
+    DaySearch search = new DaySearch(view, limits, DayProgress.NONE, "repair", followed);
+    List<Integer> broken =
+        IntStream.range(0, view.types.size())
+            .filter(k -> !Arrays.equals(kept.unit[k], followed.unit[k]))
+            .boxed()
+            .toList();
     if (!broken.isEmpty() && NativeSolver.available()) {
-      DayModel model = new DayModel(view, Levels::named, broken, kept);
-      model.hint(repaired);
-      search.run(model, cost(model, broken), List.of(), search.left(), t -> best[0] = t, b -> {});
-      by = "CP-SAT repair";
+      DayModel model = new DayModel(view, Levels::named, broken, followed);
+      model.hint(followed);
+      search.repair(model, cost(model, kept));
     }
-    return new Scoreboard(view, DayProgress.NONE, by, best[0]).plan();
-  }
-
-  /** Whether the plan of a type can still be followed. */
-  private boolean holds(int k) {
-    TypeRun run = new TypeRun(view, view.types.get(k));
-    boolean[] holds = {true};
-    run.type.inTime(
-        d -> {
-          int u = kept.unit[k][d];
-          if (u != Timetable.SHORT) {
-            holds[0] &= run.serves(u, d);
-            run.use(u, d);
-          }
-        },
-        q -> {
-          for (Timetable.Inside i : kept.inside.get(q)) {
-            if (i.type() == k) {
-              holds[0] &= run.loads(i.unit(), q);
-              run.load(i.unit(), q);
-            }
-          }
-        });
-    return holds[0];
-  }
-
-  /** Keeps what can be kept; a broken need takes a spare clean instrument or goes short. */
-  private void repair(int k, Timetable t) {
-    TypeRun run = new TypeRun(view, view.types.get(k));
-    run.type.inTime(
-        d -> {
-          int wanted = kept.unit[k][d];
-          boolean stays = wanted != Timetable.SHORT && run.serves(wanted, d);
-          int u = stays ? wanted : spare(run, k, d);
-          t.unit[k][d] = u;
-          if (u != Timetable.SHORT) {
-            run.use(u, d);
-          }
-        },
-        q -> {
-          int room = t.loads[q] * view.day.loadCapacity() - t.inside.get(q).size();
-          for (int u = 0; u < run.type.units && room > 0; u++) {
-            if (run.left[u] > 0 && run.loads(u, q)) {
-              t.inside.get(q).add(new Timetable.Inside(k, u));
-              run.load(u, q);
-              room--;
-            }
-          }
-        });
-  }
-
-  /** A clean instrument, the one the old plan asks for last. */
-  private int spare(TypeRun run, int k, int d) {
-    int best = Timetable.SHORT;
-    int bestNext = -1;
-    for (int u = 0; u < run.type.units; u++) {
-      int next = d + 1;
-      while (next < run.type.demands && kept.unit[k][next] != u) {
-        next++;
-      }
-      if (run.serves(u, d) && next > bestNext) {
-        best = u;
-        bestNext = next;
-      }
-    }
-    return best;
+    DayPlan plan = search.plan();
+    Set<TrayPlace> now = new HashSet<>(plan.trays());
+    List<String> touched =
+        before.trays().stream()
+            .filter(t -> !now.contains(t))
+            .map(TrayPlace::appointment)
+            .distinct()
+            .toList();
+    return new Replan(plan, touched, (System.nanoTime() - started) / 1e9);
   }
 
   /** The cost of a repair; each instrument is held to its life beside. */
-  private LinearExprBuilder cost(DayModel model, Set<Integer> broken) {
+  private static LinearExprBuilder cost(DayModel model, Timetable kept) {
     LinearExprBuilder cost = LinearExpr.newBuilder().add(model.contents());
     cost.addTerm(model.loads(), LOAD);
-    int demands = broken.stream().mapToInt(k -> view.types.get(k).demands).sum();
+    int demands = model.flows.stream().mapToInt(flow -> flow.type.demands).sum();
     cost.addTerm(model.shortages(), CHANGE * (demands + 1));
-    List<Integer> types = List.copyOf(broken);
-    for (int i = 0; i < types.size(); i++) {
-      TypeFlow flow = model.flows.get(i);
+    for (TypeFlow flow : model.flows) {
       for (int u = 0; u < flow.type.units; u++) {
         LinearExprBuilder uses = LinearExpr.newBuilder();
         for (int d = 0; d < flow.type.demands; d++) {
-          int was = kept.unit[types.get(i)][d];
+          int was = kept.unit[flow.k][d];
           if (flow.x[d][u + 1] != null) {
             uses.add(flow.x[d][u + 1]);
             cost.addTerm(flow.x[d][u + 1], was != Timetable.SHORT && was != u ? CHANGE : 0);
@@ -187,15 +111,5 @@ public final class Replanner {
       }
     }
     return cost;
-  }
-
-  private static List<String> changes(DayPlan before, DayPlan now) {
-    Set<TrayPlace> kept = new HashSet<>(now.trays());
-    return new ArrayList<>(
-        before.trays().stream()
-            .filter(t -> !kept.contains(t))
-            .map(TrayPlace::appointment)
-            .distinct()
-            .toList());
   }
 }

@@ -5,9 +5,8 @@ import com.google.ortools.sat.CpSolverSolutionCallback;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.util.List;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
+import java.util.Timer;
+import java.util.TimerTask;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -67,11 +66,9 @@ final class Search {
     CpSolver solver = new CpSolver();
     var p = solver.getParameters();
     p.setNumWorkers(limits.threads()).setRandomSeed(limits.seed()).setLinearizationLevel(2);
+    p.setMaxTimeInSeconds(seconds);
     if (limits.threads() > 1) {
       subsolvers.forEach(p::addSubsolvers);
-    }
-    if (seconds < 1e6) {
-      p.setMaxTimeInSeconds(seconds);
     }
     AtomicReference<@Nullable RuntimeException> fault = new AtomicReference<>();
     CpSolverSolutionCallback callback =
@@ -88,12 +85,23 @@ final class Search {
             }
           }
         };
-    ScheduledExecutorService watch = watch(solver);
+    Timer watch = new Timer("day-search-watch", true);
+    watch.schedule(
+        new TimerTask() {
+          @Override
+          public void run() {
+            if (stopped.getAsBoolean()) {
+              solver.stopSearch();
+            }
+          }
+        },
+        WATCH_MS,
+        WATCH_MS);
     CpSolverStatus status;
     try {
       status = solver.solve(day.model, callback);
     } finally {
-      watch.shutdownNow();
+      watch.cancel();
     }
     RuntimeException thrown = fault.get();
     if (thrown != null) {
@@ -111,26 +119,5 @@ final class Search {
   /** Objectives are whole numbers, so a bound may be rounded up. */
   private static int ceiling(double bound) {
     return (int) Math.ceil(Math.max(-1e9, bound) - 1e-6);
-  }
-
-  /** Stops the solver soon after the caller asks for it. */
-  private ScheduledExecutorService watch(CpSolver solver) {
-    ScheduledExecutorService timer =
-        Executors.newSingleThreadScheduledExecutor(
-            task -> {
-              Thread t = new Thread(task, "day-search-watch");
-              t.setDaemon(true);
-              return t;
-            });
-    timer.scheduleWithFixedDelay(
-        () -> {
-          if (stopped.getAsBoolean()) {
-            solver.stopSearch();
-          }
-        },
-        WATCH_MS,
-        WATCH_MS,
-        TimeUnit.MILLISECONDS);
-    return timer;
   }
 }

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import kerfwright.schedule.Appointment;
 import kerfwright.schedule.DayPlan;
 import kerfwright.schedule.GoalResult;
 import kerfwright.schedule.InstrumentRef;
@@ -151,56 +150,47 @@ final class Timetable {
     return c < 0;
   }
 
+  /** When the instrument serves again from a demand on, by number of the demand. */
+  int nextOf(int type, int instrument, int demand) {
+    for (int d = demand; d < unit[type].length; d++) {
+      if (unit[type][d] == instrument) {
+        return d;
+      }
+    }
+    return TypeRun.NEVER;
+  }
+
   /** Needs left open, by time. */
   List<Shortage> shortagesIn(DayView view) {
     List<Shortage> all = new ArrayList<>();
-    forEachDemand(
-        view,
-        (a, type, u) -> {
-          if (u == SHORT) {
-            all.add(new Shortage(a.id(), type.stock.type()));
-          }
-        });
-    return byTime(view, all, Shortage::appointment);
-  }
-
-  private interface Demand {
-    void of(Appointment a, TypeView type, int unit);
-  }
-
-  private void forEachDemand(DayView view, Demand demand) {
     for (int k = 0; k < unit.length; k++) {
       TypeView type = view.types.get(k);
       for (int d = 0; d < type.demands; d++) {
-        demand.of(type.appointment.get(d), type, unit[k][d]);
+        if (unit[k][d] == SHORT) {
+          all.add(new Shortage(type.appointment.get(d).id(), type.stock.type()));
+        }
       }
     }
-  }
-
-  /** By time of the appointment, and then in the order given. */
-  private static <T> List<T> byTime(
-      DayView view, List<T> all, java.util.function.Function<T, String> appointment) {
-    Map<String, Integer> place = new HashMap<>();
-    view.day.appointments().stream()
-        .sorted(Comparator.comparingInt(Appointment::startMin))
-        .forEach(a -> place.put(a.id(), place.size()));
-    all.sort(Comparator.comparingInt(t -> place.getOrDefault(appointment.apply(t), 0)));
+    all.sort(Comparator.comparingInt(s -> view.place(s.appointment())));
     return all;
   }
 
   /** Writes the plan out with names, fixed facts included, and has it judged. */
   DayPlan toPlan(DayView view, List<GoalResult> goals, String solver) {
     List<TrayPlace> trays = new ArrayList<>(view.day.facts().trays());
-    forEachDemand(
-        view,
-        (a, type, u) -> {
-          if (u != SHORT) {
-            trays.add(TrayPlace.of(a.id(), type.stock.type(), u));
-          }
-        });
     Map<String, Integer> order = new HashMap<>();
-    view.types.forEach(t -> order.put(t.stock.type(), order.size()));
-    trays.sort(Comparator.comparingInt(t -> order.getOrDefault(t.instrument().type(), 0)));
+    for (int k = 0; k < unit.length; k++) {
+      TypeView type = view.types.get(k);
+      order.put(type.stock.type(), k);
+      for (int d = 0; d < type.demands; d++) {
+        if (unit[k][d] != SHORT) {
+          trays.add(TrayPlace.of(type.appointment.get(d).id(), type.stock.type(), unit[k][d]));
+        }
+      }
+    }
+    trays.sort(
+        Comparator.comparingInt((TrayPlace t) -> view.place(t.appointment()))
+            .thenComparingInt(t -> order.getOrDefault(t.instrument().type(), 0)));
     List<SteriliserLoad> out = new ArrayList<>(view.day.facts().loads());
     for (int q = 0; q < loads.length; q++) {
       List<InstrumentRef> all =
@@ -216,9 +206,7 @@ final class Timetable {
       }
     }
     out.sort(Comparator.comparingInt(SteriliserLoad::startMin));
-    DayPlan plan =
-        new DayPlan(
-            byTime(view, trays, TrayPlace::appointment), out, shortagesIn(view), goals, solver);
+    DayPlan plan = new DayPlan(trays, out, shortagesIn(view), goals, solver);
     Referee.Verdict verdict = Referee.judge(view.day, plan);
     if (!verdict.valid()) {
       throw new IllegalStateException("The plan breaks rules: " + verdict.errors());

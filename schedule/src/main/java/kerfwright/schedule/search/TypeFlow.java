@@ -8,9 +8,14 @@ import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
+import java.util.PriorityQueue;
+import java.util.function.Function;
 import java.util.function.IntPredicate;
 import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +34,7 @@ import org.jspecify.annotations.Nullable;
  * from the statement of the problem; no published source.
  */
 final class TypeFlow {
+  final int k;
   final TypeView type;
   final LinearExprBuilder shortages = LinearExpr.newBuilder();
 
@@ -37,71 +43,108 @@ final class TypeFlow {
 
   final @Nullable IntVar[][] p;
   final Levels levels;
-  private final BoolVar[] shortage;
-  private final int k;
+  final BoolVar[] shortage;
   private final int highest;
   private final CpModel model;
   private final DayView view;
 
-  TypeFlow(CpModel model, DayView view, int k, Levels.Kind kind) {
+  TypeFlow(CpModel model, DayView view, int k, Function<TypeView, Levels> kind) {
     this.model = model;
     this.view = view;
     this.k = k;
     type = view.types.get(k);
-    levels = kind.of(type);
-    int most = 0;
-    for (int u = 0; u < type.units; u++) {
-      most = Math.max(most, levels.start(u));
-    }
-    highest = most;
+    levels = kind.apply(type);
+    highest = levels.highest();
     x = new BoolVar[type.demands][highest + 1];
     p = new IntVar[view.slots()][highest + 1];
     shortage = new BoolVar[type.demands];
-    variables();
-    for (int d = 0; d < type.demands; d++) {
-      List<Literal> one = new ArrayList<>();
-      shortage[d] = model.newBoolVar("");
-      shortages.add(shortage[d]);
-      one.add(shortage[d]);
-      Arrays.stream(x[d]).filter(v -> v != null).forEach(one::add);
-      model.addExactlyOne(one);
-    }
+    List<Pool> clean = pools(true);
+    List<Pool> dirty = pools(false);
+    type.inTime(d -> demand(d, clean, dirty), q -> slot(q, clean, dirty));
+  }
+
+  private List<Pool> pools(boolean clean) {
+    return IntStream.rangeClosed(0, highest).mapToObj(r -> new Pool(clean, r)).toList();
+  }
+
+  private void demand(int d, List<Pool> clean, List<Pool> dirty) {
+    shortage[d] = model.newBoolVar("");
+    shortages.add(shortage[d]);
+    List<Literal> one = new ArrayList<>(List.of(shortage[d]));
     for (int r = 1; r <= highest; r++) {
-      cleanBalance(r);
-      dirtyBalance(r);
+      if (clean.get(r).reachedBy(type.startMin[d])) {
+        BoolVar served = model.newBoolVar("");
+        x[d][r] = served;
+        one.add(served);
+        clean.get(r).take(served, type.startMin[d]);
+        dirty.get(levels.afterUse(d, r)).coming.add(new Coming(served, type.readyMin[d]));
+      }
+    }
+    model.addExactlyOne(one);
+  }
+
+  private void slot(int q, List<Pool> clean, List<Pool> dirty) {
+    int most = mostInto(q);
+    for (int r = 1; r <= highest && most > 0; r++) {
+      if (dirty.get(r).reachedBy(view.slotMin[q])) {
+        IntVar loaded = model.newIntVar(0, most, "");
+        p[q][r] = loaded;
+        dirty.get(r).take(loaded, view.slotMin[q]);
+        clean.get(levels.afterLoad(q, r)).coming.add(new Coming(loaded, view.endOf(q)));
+      }
     }
   }
 
-  /** Makes the variables of every level that can be reached in time. */
-  private void variables() {
-    int[] clean = new int[highest + 1];
-    int[] dirty = new int[highest + 1];
-    Arrays.fill(clean, TypeRun.NEVER);
-    Arrays.fill(dirty, TypeRun.NEVER);
-    for (int u = 0; u < type.units; u++) {
-      int[] from = type.clean[u] ? clean : dirty;
-      from[levels.start(u)] = Math.min(from[levels.start(u)], type.fromMin[u]);
+  private record Coming(IntVar flow, int fromMin) {}
+
+  /** Instruments of one level that lie clean, or dirty, gone through in time. */
+  private final class Pool {
+    private final boolean clean;
+    private final int level;
+    private final PriorityQueue<Coming> coming =
+        new PriorityQueue<>(Comparator.comparingInt(Coming::fromMin));
+
+    /** What was taken out less what came. */
+    private final LinearExprBuilder taken = LinearExpr.newBuilder();
+
+    private boolean came;
+
+    Pool(boolean clean, int level) {
+      this.clean = clean;
+      this.level = level;
     }
-    type.inTime(
-        d -> {
-          for (int r = 1; r <= highest; r++) {
-            if (clean[r] <= type.startMin[d]) {
-              x[d][r] = model.newBoolVar("");
-              int to = levels.afterUse(d, r);
-              dirty[to] = Math.min(dirty[to], type.readyMin[d]);
-            }
-          }
-        },
-        q -> {
-          int most = mostInto(q);
-          for (int r = 1; r <= highest && most > 0; r++) {
-            if (dirty[r] <= view.slotMin[q]) {
-              p[q][r] = model.newIntVar(0, most, "");
-              int to = levels.afterLoad(q, r);
-              clean[to] = Math.min(clean[to], view.endOf(q));
-            }
-          }
-        });
+
+    /** Whether any instrument can lie here by now. */
+    boolean reachedBy(int nowMin) {
+      for (Coming c = coming.peek(); c != null && c.fromMin() <= nowMin; c = coming.peek()) {
+        taken.addTerm(c.flow(), -1);
+        coming.remove();
+        came = true;
+      }
+      return came || stock(nowMin) > 0;
+    }
+
+    /** The balance once this has been taken too. */
+    void take(IntVar flow, int nowMin) {
+      taken.add(flow);
+      model.addLessOrEqual(LinearExpr.newBuilder().add(taken), stock(nowMin));
+    }
+
+    private int stock(int byMin) {
+      int n = 0;
+      for (int u = 0; u < type.units; u++) {
+        boolean here = type.clean[u] == clean && levels.start()[u] == level;
+        n += here && type.fromMin[u] <= byMin ? 1 : 0;
+      }
+      return n;
+    }
+  }
+
+  /** Instruments that go into loads at a slot. */
+  LinearExprBuilder into(int slot) {
+    LinearExprBuilder sum = LinearExpr.newBuilder();
+    Arrays.stream(p[slot]).filter(Objects::nonNull).forEach(sum::add);
+    return sum;
   }
 
   /** Most instruments that could go into loads at a slot. */
@@ -117,63 +160,9 @@ final class TypeFlow {
     return Math.min(type.units, n);
   }
 
-  private int stock(boolean clean, int r, int byMin) {
-    int n = 0;
-    for (int u = 0; u < type.units; u++) {
-      n += type.clean[u] == clean && levels.start(u) == r && type.fromMin[u] <= byMin ? 1 : 0;
-    }
-    return n;
-  }
-
-  private void cleanBalance(int r) {
-    LinearExprBuilder issued = LinearExpr.newBuilder();
-    int q = 0;
-    for (int d = 0; d < type.demands; d++) {
-      if (x[d][r] == null) {
-        continue;
-      }
-      for (; q < view.slots() && view.endOf(q) <= type.startMin[d]; q++) {
-        for (int from = 1; from <= highest; from++) {
-          if (p[q][from] != null && levels.afterLoad(q, from) == r) {
-            issued.addTerm(p[q][from], -1);
-          }
-        }
-      }
-      issued.add(x[d][r]);
-      model.addLessOrEqual(copy(issued), stock(true, r, type.startMin[d]));
-    }
-  }
-
-  private void dirtyBalance(int r) {
-    LinearExprBuilder loaded = LinearExpr.newBuilder();
-    boolean[] came = new boolean[type.demands];
-    for (int q = 0; q < view.slots(); q++) {
-      if (p[q][r] == null) {
-        continue;
-      }
-      for (int d = 0; d < type.demands; d++) {
-        if (!came[d] && type.readyMin[d] <= view.slotMin[q]) {
-          came[d] = true;
-          for (int from = 1; from <= highest; from++) {
-            if (x[d][from] != null && levels.afterUse(d, from) == r) {
-              loaded.addTerm(x[d][from], -1);
-            }
-          }
-        }
-      }
-      loaded.add(p[q][r]);
-      model.addLessOrEqual(copy(loaded), stock(false, r, view.slotMin[q]));
-    }
-  }
-
-  private static LinearExprBuilder copy(LinearExprBuilder sum) {
-    return LinearExpr.newBuilder().add(sum);
-  }
-
   /** Hints the flow a timetable makes. */
   void hint(Timetable t) {
-    int[] level = new int[type.units];
-    Arrays.setAll(level, levels::start);
+    int[] level = levels.start().clone();
     type.inTime(
         d -> {
           int u = t.unit[k][d];
@@ -213,8 +202,7 @@ final class TypeFlow {
    */
   void read(ToLongFunction<IntVar> value, Timetable out) {
     TypeRun run = new TypeRun(view, type);
-    int[] level = new int[type.units];
-    Arrays.setAll(level, levels::start);
+    int[] level = levels.start().clone();
     Arrays.fill(out.unit[k], Timetable.SHORT);
     out.unload(k);
     type.inTime(

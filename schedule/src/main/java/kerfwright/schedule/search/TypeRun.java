@@ -23,11 +23,7 @@ final class TypeRun {
   }
 
   boolean serves(int u, int d) {
-    return isCleanAt(u, type.startMin[d]) && left[u] > 0;
-  }
-
-  boolean isCleanAt(int u, int minute) {
-    return cleanFrom[u] <= minute;
+    return cleanFrom[u] <= type.startMin[d] && left[u] > 0;
   }
 
   /** Clean by now or by the end of a load that runs, with uses left. */

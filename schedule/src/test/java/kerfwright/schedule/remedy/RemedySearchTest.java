@@ -32,7 +32,7 @@ class RemedySearchTest {
   private static final SearchLimits LIMITS = new SearchLimits(120, 1, 7);
 
   private static List<RemedyResult> remedies(Day day, DayPlan plan) {
-    return new RemedySearch(DayPlanner.forThisMachine(), RemedyPrices.USUAL)
+    return new RemedySearch(DayPlanner.forThisMachine())
         .search(day, plan, LIMITS, DayProgress.NONE, r -> {});
   }
 
