@@ -2,15 +2,15 @@ package kerfwright.practice.horizon;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DaySetting;
 import kerfwright.schedule.Need;
@@ -44,70 +44,58 @@ public final class RecordedDays {
 
   /** The appointments of each day with uses, oldest day first; what lies outside opening is out. */
   public static List<List<Booking>> of(List<Use> uses, DaySetting setting) {
-    Map<LocalDate, Map<String, Visit>> days = new TreeMap<>();
-    for (Use use : uses) {
-      days.computeIfAbsent(use.at().toLocalDate(), any -> new TreeMap<>())
-          .computeIfAbsent(use.visit(), any -> new Visit())
-          .add(setting.minute(use.at().toLocalTime()), use.type());
-    }
-    List<List<Booking>> all = new ArrayList<>();
-    days.forEach((date, visits) -> all.add(booked(visits, setting)));
-    all.removeIf(List::isEmpty);
-    return all;
+    Map<LocalDate, Map<String, List<Use>>> days =
+        uses.stream()
+            .collect(
+                Collectors.groupingBy(
+                    use -> use.at().toLocalDate(),
+                    TreeMap::new,
+                    Collectors.groupingBy(Use::visit, TreeMap::new, Collectors.toList())));
+    return days.values().stream()
+        .map(visits -> booked(visits.values(), setting))
+        .filter(day -> !day.isEmpty())
+        .toList();
   }
 
-  private static List<Booking> booked(Map<String, Visit> visits, DaySetting setting) {
-    List<Map.Entry<String, Visit>> inOrder = new ArrayList<>(visits.entrySet());
-    inOrder.sort(Comparator.comparingInt(one -> one.getValue().firstMin));
+  private static List<Booking> booked(Collection<List<Use>> visits, DaySetting setting) {
+    List<List<Use>> inOrder = new ArrayList<>(visits);
+    inOrder.sort(Comparator.comparingInt(visit -> minutes(visit, setting).getMin()));
     Map<String, Integer> free = new HashMap<>();
     List<Booking> day = new ArrayList<>();
-    for (Map.Entry<String, Visit> one : inOrder) {
-      Visit visit = one.getValue();
+    for (List<Use> visit : inOrder) {
+      IntSummaryStatistics minutes = minutes(visit, setting);
+      int wanted = Math.floorDiv(minutes.getMin(), GRID_MIN) * GRID_MIN;
+      int length = Math.max(LEAST_MIN, minutes.getMax() + AFTER_MIN - wanted);
       String chair =
           setting.chairs().stream()
-              .min(Comparator.comparingInt(c -> Math.max(visit.start(), free.getOrDefault(c, 0))))
+              .min(Comparator.comparingInt(c -> Math.max(wanted, free.getOrDefault(c, 0))))
               .orElseThrow();
-      int start = Math.max(visit.start(), free.getOrDefault(chair, 0));
-      int end = Math.min(setting.lengthMin(), start + visit.lengthMin());
-      if (visit.start() < 0 || start >= end) {
+      int start = Math.max(wanted, free.getOrDefault(chair, 0));
+      int end =
+          Math.min(
+              setting.lengthMin(), start + (length + GRID_MIN - 1) / GRID_MIN * GRID_MIN);
+      if (wanted < 0 || start >= end) {
         continue;
       }
       free.put(chair, end);
-      LocalTime opens = setting.opens();
-      List<Need> needs = visit.types.stream().map(t -> new Need(t, 0, List.of())).toList();
       day.add(
           new Booking(
               "A" + (day.size() + 1),
               chair,
-              opens.plusMinutes(start),
-              opens.plusMinutes(end),
-              one.getKey(),
+              setting.opens().plusMinutes(start),
+              setting.opens().plusMinutes(end),
+              visit.get(0).visit(),
               "",
               "",
               null,
-              needs));
+              visit.stream().map(Use::type).distinct().map(Need::of).toList()));
     }
     return day;
   }
 
-  private static final class Visit {
-    private final Set<String> types = new LinkedHashSet<>();
-    private int firstMin = Integer.MAX_VALUE;
-    private int lastMin = Integer.MIN_VALUE;
-
-    void add(int minute, String type) {
-      types.add(type);
-      firstMin = Math.min(firstMin, minute);
-      lastMin = Math.max(lastMin, minute);
-    }
-
-    int start() {
-      return Math.floorDiv(firstMin, GRID_MIN) * GRID_MIN;
-    }
-
-    int lengthMin() {
-      int asked = Math.max(LEAST_MIN, lastMin + AFTER_MIN - start());
-      return (asked + GRID_MIN - 1) / GRID_MIN * GRID_MIN;
-    }
+  private static IntSummaryStatistics minutes(List<Use> visit, DaySetting setting) {
+    return visit.stream()
+        .mapToInt(use -> setting.minute(use.at().toLocalTime()))
+        .summaryStatistics();
   }
 }

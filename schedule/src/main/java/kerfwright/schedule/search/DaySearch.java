@@ -21,7 +21,6 @@ final class DaySearch {
   private static final double SHORTAGES_SHARE = 0.75;
 
   private static final double LOADS_SHARE = 0.7;
-  private static final double ONE_TYPE_SHARE = 0.5;
 
   /** Above this many needs the solver cannot do anything for the last goal in a usual time. */
   private static final int WEAR_UP_TO = 500;
@@ -63,30 +62,10 @@ final class DaySearch {
     ready.hold(best.shortages(), Integer.MAX_VALUE);
     minimise(Goal.LOADS, ready, ready.loads(), search.left() * LOADS_SHARE);
     if (last == Goal.WEAR && !progress.stopped() && view.day.demand() <= WEAR_UP_TO) {
-      wear();
+      DayModel all = new DayModel(view, Levels::worn);
+      all.hold(best.shortages(), best.newLoads());
+      minimise(Goal.WEAR, all, all.wear(), search.left());
     }
-  }
-
-  /** The last goal, each type bounded by itself first. */
-  private void wear() {
-    long began = System.nanoTime();
-    int n = view.types.size();
-    int[] least = new int[n];
-    int sum = 0;
-    for (int k = 0; k < n && search.left() > 0; k++) {
-      DayModel one = new DayModel(view, Levels::worn, List.of(k), new Timetable(view));
-      double share = search.left() * ONE_TYPE_SHARE / (n - k);
-      LinearExprBuilder wear = one.wear();
-      least[k] =
-          Math.max(
-              0, search.run(one, wear, Search.RELAXATION, share, t -> {}, bound -> {}).bound());
-      sum += least[k];
-    }
-    spent(Goal.WEAR, began);
-    bound(Goal.WEAR, sum);
-    DayModel all = new DayModel(view, Levels::worn);
-    all.hold(best.shortages(), best.newLoads());
-    minimise(Goal.WEAR, all, all.wear(least), search.left());
   }
 
   private void minimise(Goal goal, DayModel model, LinearExprBuilder value, double share) {
@@ -105,7 +84,7 @@ final class DaySearch {
             this::offer,
             bound -> bound(goal, bound + fixed));
     bound(goal, outcome.proven() ? Integer.MAX_VALUE : outcome.bound() + fixed);
-    spent(goal, began);
+    seconds.put(goal, (System.nanoTime() - began) / 1e9);
   }
 
   /** The cheapest plan by a cost that stands above the goals. */
@@ -113,10 +92,6 @@ final class DaySearch {
     by = "CP-SAT repair";
     Consumer<Timetable> cheaper = t -> best = t;
     search.run(model, cost, List.of(), search.left(), cheaper, bound -> {});
-  }
-
-  private void spent(Goal goal, long sinceNanos) {
-    seconds.merge(goal, (System.nanoTime() - sinceNanos) / 1e9, Double::sum);
   }
 
   /** Raises a bound, at most to the value reached. */

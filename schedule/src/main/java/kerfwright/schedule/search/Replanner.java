@@ -37,9 +37,8 @@ public final class Replanner {
    *
    * @param plan the plan from now on, what has happened included
    * @param changed trays on which an instrument of the plan before is another one or missing now
-   * @param seconds time taken
    */
-  public record Replan(DayPlan plan, List<String> changed, double seconds) {
+  public record Replan(DayPlan plan, List<String> changed) {
     public Replan {
       changed = List.copyOf(changed);
     }
@@ -65,7 +64,6 @@ public final class Replanner {
    * @param before the plan followed so far
    */
   public static Replan replan(Day changed, DayPlan before, SearchLimits limits) {
-    long started = System.nanoTime();
     DayView view = new DayView(changed);
     Timetable kept = Timetable.of(view, before);
     Timetable followed = DayRun.followed(view, kept);
@@ -88,7 +86,7 @@ public final class Replanner {
             .map(TrayPlace::appointment)
             .distinct()
             .toList();
-    return new Replan(plan, touched, (System.nanoTime() - started) / 1e9);
+    return new Replan(plan, touched);
   }
 
   /** The cost of a repair; each instrument is held to its life beside. */
