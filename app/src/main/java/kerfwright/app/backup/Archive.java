@@ -92,16 +92,15 @@ final class Archive {
     ZipOutputStream zip = pack.zip();
     List<Manifest.Entry> entries = new ArrayList<>();
     for (TableShape table : snapshot.tables()) {
-      Manifest.Entry bare = new Manifest.Entry(table, 0, "", "");
       MessageDigest csv = Sha256.digest();
-      pack.begin(bare.csvFile());
+      pack.begin(Manifest.csvFile(table));
       TableFiles.csv(snapshot, table, new DigestOutputStream(zip, csv));
       zip.closeEntry();
       MessageDigest json = Sha256.digest();
-      pack.begin(bare.jsonFile());
+      pack.begin(Manifest.jsonFile(table));
       long rows = TableFiles.json(snapshot, table, new DigestOutputStream(zip, json));
       zip.closeEntry();
-      entries.add(new Manifest.Entry(table, rows, hex(csv), hex(json)));
+      entries.add(Manifest.Entry.of(table, rows, hex(csv), hex(json)));
     }
     Manifest manifest = new Manifest(snapshot.schema(), now, snapshot.seal(), entries);
     pack.begin(Manifest.FILE);
@@ -127,8 +126,8 @@ final class Archive {
     try (ZipFile zip = opened(file, key)) {
       Manifest manifest = manifest(zip);
       for (Manifest.Entry table : manifest.tables()) {
-        check(zip, table.csvFile(), table.csvSha256());
-        check(zip, table.jsonFile(), table.jsonSha256());
+        check(zip, table.csv());
+        check(zip, table.json());
       }
       return manifest;
     }
@@ -167,13 +166,13 @@ final class Archive {
     }
   }
 
-  private static void check(ZipFile zip, String name, String expected) throws IOException {
+  private static void check(ZipFile zip, Manifest.Part part) throws IOException {
     MessageDigest sum = Sha256.digest();
-    try (InputStream in = open(zip, name)) {
+    try (InputStream in = open(zip, part.file())) {
       in.transferTo(new DigestOutputStream(OutputStream.nullOutputStream(), sum));
     }
-    if (!hex(sum).equals(expected)) {
-      throw new BadFile("backup.damaged", name);
+    if (!hex(sum).equals(part.sha256())) {
+      throw new BadFile("backup.damaged", part.file());
     }
   }
 

@@ -1,10 +1,12 @@
 package kerfwright.app.backup;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,24 +27,49 @@ record Manifest(String schema, Instant madeAt, @Nullable Seal seal, List<Entry> 
   static final String FILE = "manifest.json";
 
   private static final String FORMAT = "kerfwright-archive/1";
-  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final ObjectMapper JSON =
+      new ObjectMapper()
+          .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+          .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+          .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES);
 
   /**
    * One table.
    *
-   * @param shape its columns
+   * @param name its name
    * @param rows how many rows
-   * @param csvSha256 of its CSV file, lower-case hexadecimal
-   * @param jsonSha256 of its JSON file
+   * @param columns in their order
+   * @param order what its rows are sorted by
+   * @param csv its CSV file
+   * @param json its JSON file
    */
-  record Entry(TableShape shape, long rows, String csvSha256, String jsonSha256) {
-    String csvFile() {
-      return "tables/" + shape.name() + ".csv";
+  record Entry(
+      String name,
+      long rows,
+      List<TableShape.Column> columns,
+      List<String> order,
+      Part csv,
+      Part json) {
+    static Entry of(TableShape shape, long rows, String csvSha256, String jsonSha256) {
+      return new Entry(
+          shape.name(),
+          rows,
+          shape.columns(),
+          shape.order(),
+          new Part(csvFile(shape), csvSha256),
+          new Part(jsonFile(shape), jsonSha256));
     }
+  }
 
-    String jsonFile() {
-      return "tables/" + shape.name() + ".json";
-    }
+  /** A file in the archive, with its sum in lower-case hexadecimal. */
+  record Part(String file, String sha256) {}
+
+  static String csvFile(TableShape shape) {
+    return "tables/" + shape.name() + ".csv";
+  }
+
+  static String jsonFile(TableShape shape) {
+    return "tables/" + shape.name() + ".json";
   }
 
   long rows() {
@@ -55,18 +82,7 @@ record Manifest(String schema, Instant madeAt, @Nullable Seal seal, List<Entry> 
     if (seal != null) {
       node.put("seal", seal.text());
     }
-    ArrayNode all = node.putArray("tables");
-    for (Entry table : tables) {
-      ObjectNode one = all.addObject();
-      one.put("name", table.shape().name()).put("rows", table.rows());
-      ArrayNode columns = one.putArray("columns");
-      for (TableShape.Column column : table.shape().columns()) {
-        columns.addObject().put("name", column.name()).put("kind", column.kind().name());
-      }
-      table.shape().order().forEach(one.putArray("order")::add);
-      one.putObject("csv").put("file", table.csvFile()).put("sha256", table.csvSha256());
-      one.putObject("json").put("file", table.jsonFile()).put("sha256", table.jsonSha256());
-    }
+    node.set("tables", JSON.valueToTree(tables));
     return JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(node);
   }
 
@@ -76,29 +92,15 @@ record Manifest(String schema, Instant madeAt, @Nullable Seal seal, List<Entry> 
     if (!FORMAT.equals(node.path("archive").asText())) {
       throw new BadFile("backup.no-archive", FORMAT);
     }
-    List<Entry> tables = new ArrayList<>();
     try {
+      List<Entry> tables = new ArrayList<>();
       for (JsonNode one : node.required("tables")) {
-        List<TableShape.Column> columns = new ArrayList<>();
-        for (JsonNode column : one.required("columns")) {
-          columns.add(
-              new TableShape.Column(
-                  column.required("name").asText(),
-                  TableShape.Kind.valueOf(column.required("kind").asText())));
-        }
-        List<String> order = new ArrayList<>();
-        one.required("order").forEach(name -> order.add(name.asText()));
-        tables.add(
-            new Entry(
-                new TableShape(one.required("name").asText(), columns, order),
-                one.required("rows").asLong(),
-                one.required("csv").required("sha256").asText(),
-                one.required("json").required("sha256").asText()));
+        tables.add(JSON.treeToValue(one, Entry.class));
       }
       String schema = node.required("schema").asText();
       Seal seal = Seal.of(node.path("seal").asText()).orElse(null);
       return new Manifest(schema, Instant.parse(node.required("madeAt").asText()), seal, tables);
-    } catch (IllegalArgumentException | java.time.DateTimeException broken) {
+    } catch (JsonProcessingException | IllegalArgumentException | DateTimeException broken) {
       throw new BadFile("backup.no-manifest", String.valueOf(broken.getMessage()));
     }
   }

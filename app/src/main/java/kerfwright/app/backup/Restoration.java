@@ -57,11 +57,15 @@ final class Restoration {
     try {
       return of(archive, key, schema -> Database.file(folder.resolve(Database.FILE), schema));
     } finally {
-      try (var files = Files.list(folder)) {
-        files.forEach(file -> file.toFile().delete());
-      }
-      Files.delete(folder);
+      clear(folder);
     }
+  }
+
+  private static void clear(Path folder) throws IOException {
+    try (var files = Files.list(folder)) {
+      files.forEach(file -> file.toFile().delete());
+    }
+    Files.delete(folder);
   }
 
   private Manifest run(Opener opener) throws BadInput {
@@ -95,10 +99,7 @@ final class Restoration {
       }
       return sorted(Archive.sums(empty)).equals(sorted(Archive.sums(there)));
     } finally {
-      try (var files = Files.list(folder)) {
-        files.forEach(file -> file.toFile().delete());
-      }
-      Files.delete(folder);
+      clear(folder);
     }
   }
 
@@ -109,23 +110,23 @@ final class Restoration {
   private void refill(Database database, Manifest manifest) throws BadInput, IOException {
     Map<String, Manifest.Entry> kept =
         manifest.tables().stream()
-            .collect(Collectors.toMap(one -> one.shape().name(), Function.identity()));
+            .collect(Collectors.toMap(Manifest.Entry::name, Function.identity()));
     try (ZipFile zip = Archive.opened(archive, key);
         Refill refill = Refill.of(database)) {
       for (TableShape table : refill.tables()) {
         Manifest.Entry entry = kept.get(table.name());
-        if (entry == null || !entry.shape().columns().equals(table.columns())) {
+        if (entry == null || !entry.columns().equals(table.columns())) {
           throw new BadInput(
               archive.getFileName().toString(), Message.of("backup.other-table", table.name()));
         }
-        try (InputStream in = Archive.open(zip, entry.jsonFile());
+        try (InputStream in = Archive.open(zip, entry.json().file());
             JsonParser json = JSON.createParser(in)) {
           json.nextToken();
           refill.fill(table, () -> row(json, table));
         }
       }
       List<String> expected = new ArrayList<>();
-      kept.values().forEach(one -> expected.add(one.shape().name() + " " + one.jsonSha256()));
+      kept.values().forEach(one -> expected.add(one.name() + " " + one.json().sha256()));
       if (!sorted(Archive.sums(refill.filled())).equals(sorted(expected))) {
         throw new IllegalStateException("what was restored differs from the archive");
       }

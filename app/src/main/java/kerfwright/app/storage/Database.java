@@ -5,7 +5,6 @@ import com.zaxxer.hikari.HikariDataSource;
 import com.zaxxer.hikari.pool.HikariPool;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 import kerfwright.app.input.BadInput;
@@ -136,7 +135,8 @@ public final class Database implements AutoCloseable {
       List<String> found = now.sql().list(String.class, "PRAGMA quick_check(20)");
       return found.equals(List.of("ok")) ? List.of() : found;
     } catch (JdbiException unreadable) {
-      return List.of(Objects.requireNonNullElse(unreadable.getCause(), unreadable).getMessage());
+      Throwable why = unreadable.getCause() == null ? unreadable : unreadable.getCause();
+      return List.of(String.valueOf(why.getMessage()));
     }
   }
 

@@ -55,6 +55,7 @@ public final class Refill implements AutoCloseable {
       batch.add(row);
       if (batch.size() == ROWS_AT_A_TIME) {
         batch.execute();
+        batch = handle.prepareBatch(insert);
       }
     }
     batch.execute();

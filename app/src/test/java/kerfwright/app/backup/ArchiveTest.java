@@ -288,7 +288,7 @@ class ArchiveTest {
 
   private static long rows(Manifest manifest, String table) {
     return manifest.tables().stream()
-        .filter(one -> one.shape().name().equals(table))
+        .filter(one -> one.name().equals(table))
         .mapToLong(Manifest.Entry::rows)
         .sum();
   }
