@@ -42,7 +42,7 @@ public final class Claims {
 
   private static List<EvidenceRow> rows(DataRow row, String column) {
     Evidence findings = Evidence.packaged();
-    return row.words(column, findings.ids(), "is no finding").stream()
+    return row.words(column, findings.ids()).stream()
         .flatMap(id -> findings.find(id).stream())
         .toList();
   }

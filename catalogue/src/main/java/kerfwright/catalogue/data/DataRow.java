@@ -1,5 +1,6 @@
 package kerfwright.catalogue.data;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -119,11 +120,11 @@ public final class DataRow extends Row {
   }
 
   /** Words between semicolons, each of which must be known. */
-  public List<String> words(String column, java.util.Collection<String> known, String what) {
+  public List<String> words(String column, Collection<String> known) {
     List<String> words = list(column);
     for (String word : words) {
       if (!known.contains(word)) {
-        fault(column, "'" + word + "' " + what);
+        fault(column, "'" + word + "' is not known; " + NearestName.hint(word, known));
       }
     }
     return words;

@@ -45,7 +45,8 @@ public final class EvidenceCases {
           } else if (!used.add(id)) {
             row.fault("row", "'" + id + "' is computed, or stands twice");
           }
-          return notComputed.put(id, row.required("reason"));
+          notComputed.put(id, row.required("reason"));
+          return id;
         });
     evidence.all().stream()
         .filter(r -> !used.contains(r.id()))

@@ -29,7 +29,7 @@ final class SetUps {
     return byId;
   }
 
-  private static @Nullable SetUp setUp(
+  private static SetUp setUp(
       DataRow row, Map<String, SetUp> byId, Map<String, Map<ConditionKind, Condition>> own) {
     String id = row.text("id");
     SetUp like = byId.get(row.text("like"));
@@ -60,7 +60,10 @@ final class SetUps {
             material(row, "cover", like == null ? "" : like.cover()),
             handpiece.equals("none") ? "" : handpiece,
             all);
-    return row.sound() ? byId.put(id, read) : null;
+    if (row.sound()) {
+      byId.put(id, read);
+    }
+    return read;
   }
 
   private static String text(DataRow row, String column, String inherited) {

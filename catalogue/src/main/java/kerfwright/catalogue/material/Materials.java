@@ -47,8 +47,7 @@ public final class Materials {
     Material.Group group = row.requiredOneOf("group", Material.Group.class);
     String label = row.required("label");
     boolean inCases = row.oneOf("case_material", List.of("yes", "no")).equals("yes");
-    Set<String> traits =
-        Set.copyOf(row.words("traits", known, "must be one of " + String.join(", ", known)));
+    Set<String> traits = Set.copyOf(row.words("traits", known));
     Material.Spread spread = SpreadOfInputs.of(own, row).orElse(null);
     return spread == null
         ? null

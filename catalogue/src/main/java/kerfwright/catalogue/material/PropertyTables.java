@@ -73,7 +73,7 @@ record PropertyTables(List<PropertyTables.Published> published, List<ModelInput>
     }
     Basis basis = row.basis();
     List<SourceKey> keys = row.sources(basis);
-    List<String> takenFrom = row.words("taken_from", known, "is no row of the published values");
+    List<String> takenFrom = row.words("taken_from", known);
     if (basis == Basis.PROJECT_SETTING && row.text("note").isEmpty()) {
       row.fault("note", "a value chosen by the project must say why");
     }

@@ -1,27 +1,199 @@
 package kerfwright.catalogue.operation;
 
-/** A formula of a data row: sums, products, powers and names whose values the case gives. */
-public interface Formula {
-  /** As written in the data file. */
-  String text();
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.function.DoubleBinaryOperator;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * A formula of a data row, read once; the case gives the values of its names.
+ *
+ * <p>Numbers, names, brackets, {@code + - * / ^}, {@code <} and {@code >} (1 where true, else 0),
+ * {@code min(a, b)}, {@code max(a, b)}, {@code sqrt(a)}. A name may carry an argument that is not
+ * computed: {@code t(#alloy)}, {@code bottom(enamel|dentine)}; the whole of it is the name.
+ */
+public final class Formula {
+  private final String text;
+  private final Set<String> names = new LinkedHashSet<>();
+  private final Node root;
+  private int at;
+
+  private Formula(String text) {
+    this.text = text;
+    this.root = comparison();
+    if (at < text.length()) {
+      throw fault("an operator");
+    }
+  }
 
   /**
-   * Reads a formula as {@link Expression} writes it.
+   * Reads a formula.
    *
    * @throws IllegalArgumentException says where it cannot be read and what was expected
    */
-  static Formula of(String text) {
-    return Expression.of(text);
+  public static Formula of(String text) {
+    return new Formula(text.strip());
   }
 
-  /** The names it asks for, an argument with them: {@code t(#alloy)}. */
-  java.util.Set<String> names();
+  /** The names it asks for, an argument with them. */
+  public Set<String> names() {
+    return Set.copyOf(names);
+  }
 
   /**
    * Its value.
    *
-   * @param names value of every name, in mm, mm2 or a plain number; asked for by name
+   * @param values value of every name, in mm, mm2 or a plain number; asked for by name
    * @throws IllegalArgumentException where a name is not known
    */
-  double value(java.util.function.ToDoubleFunction<String> names);
+  public double value(ToDoubleFunction<String> values) {
+    return root.value(values);
+  }
+
+  private interface Node {
+    double value(ToDoubleFunction<String> values);
+  }
+
+  private Node comparison() {
+    Node left = sum();
+    if (takes('<')) {
+      return both(left, sum(), (a, b) -> a < b ? 1 : 0);
+    }
+    return takes('>') ? both(left, sum(), (a, b) -> a > b ? 1 : 0) : left;
+  }
+
+  private Node sum() {
+    Node left = product();
+    while (true) {
+      if (takes('+')) {
+        left = both(left, product(), Double::sum);
+      } else if (takes('-')) {
+        left = both(left, product(), (a, b) -> a - b);
+      } else {
+        return left;
+      }
+    }
+  }
+
+  private Node product() {
+    Node left = power();
+    while (true) {
+      if (takes('*')) {
+        left = both(left, power(), (a, b) -> a * b);
+      } else if (takes('/')) {
+        left = both(left, power(), (a, b) -> a / b);
+      } else {
+        return left;
+      }
+    }
+  }
+
+  private Node power() {
+    if (takes('-')) {
+      Node right = power();
+      return values -> -right.value(values);
+    }
+    Node base = atom();
+    return takes('^') ? both(base, power(), Math::pow) : base;
+  }
+
+  private Node atom() {
+    if (takes('(')) {
+      Node inside = comparison();
+      expect(')');
+      return inside;
+    }
+    int start = at;
+    while (at < text.length() && (Character.isDigit(text.charAt(at)) || text.charAt(at) == '.')) {
+      at++;
+    }
+    if (at > start) {
+      double number = Double.parseDouble(text.substring(start, at));
+      return values -> number;
+    }
+    while (at < text.length()
+        && (Character.isLetterOrDigit(text.charAt(at)) || text.charAt(at) == '_')) {
+      at++;
+    }
+    if (at == start) {
+      throw fault("a number, a name or a bracket");
+    }
+    return named(text.substring(start, at));
+  }
+
+  private Node named(String word) {
+    if (!takes('(')) {
+      return name(word);
+    }
+    switch (word) {
+      case "sqrt":
+        Node root = comparison();
+        expect(')');
+        return values -> Math.sqrt(root.value(values));
+      case "min":
+      case "max":
+        Node first = comparison();
+        expect(',');
+        Node second = comparison();
+        expect(')');
+        return both(first, second, word.equals("min") ? Math::min : Math::max);
+      default:
+        int end = text.indexOf(')', at);
+        if (end < 0) {
+          throw fault("a closing bracket");
+        }
+        String whole = word + "(" + text.substring(at, end).strip() + ")";
+        at = end + 1;
+        return name(whole);
+    }
+  }
+
+  private Node name(String name) {
+    names.add(name);
+    return values -> values.applyAsDouble(name);
+  }
+
+  private static Node both(Node a, Node b, DoubleBinaryOperator of) {
+    return values -> of.applyAsDouble(a.value(values), b.value(values));
+  }
+
+  private boolean takes(char sign) {
+    while (at < text.length() && text.charAt(at) == ' ') {
+      at++;
+    }
+    if (at < text.length() && text.charAt(at) == sign) {
+      at++;
+      while (at < text.length() && text.charAt(at) == ' ') {
+        at++;
+      }
+      return true;
+    }
+    return false;
+  }
+
+  private void expect(char sign) {
+    if (!takes(sign)) {
+      throw fault("'" + sign + "'");
+    }
+  }
+
+  private IllegalArgumentException fault(String expected) {
+    return new IllegalArgumentException(
+        "'" + text + "', after " + at + " signs: expected " + expected);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Formula one && one.text.equals(text);
+  }
+
+  @Override
+  public int hashCode() {
+    return text.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return text;
+  }
 }

@@ -1,6 +1,7 @@
 package kerfwright.physics.cutting;
 
 import kerfwright.quantity.Check;
+
 /**
  * The abrasive working part as the model needs it.
  *

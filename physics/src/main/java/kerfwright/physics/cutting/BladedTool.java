@@ -1,6 +1,7 @@
 package kerfwright.physics.cutting;
 
 import kerfwright.quantity.Check;
+
 /**
  * A bur's working part as the model needs it.
  *

@@ -1,6 +1,7 @@
 package kerfwright.physics.cutting;
 
 import kerfwright.quantity.Check;
+
 /**
  * Constants of the cutting models that no handbook tells; each may be drawn from its range.
  *

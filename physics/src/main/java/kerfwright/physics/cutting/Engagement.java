@@ -1,6 +1,7 @@
 package kerfwright.physics.cutting;
 
 import kerfwright.quantity.Check;
+
 /**
  * How the working part meets the layer: local diameter, length along the axis in contact, radial
  * depth of cut. The contact arc is that of a cylinder cutting a flat: l_c = sqrt(a D) for a << D

@@ -1,6 +1,7 @@
 package kerfwright.physics.cutting;
 
 import kerfwright.quantity.Check;
+
 /**
  * How the working part is run.
  *

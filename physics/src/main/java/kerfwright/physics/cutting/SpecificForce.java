@@ -1,6 +1,7 @@
 package kerfwright.physics.cutting;
 
 import kerfwright.quantity.Check;
+
 /**
  * Force needed to lift a chip: the law of Kienzle, k_c = k_c1.1 h^-m, F = k_c b h.
  *

@@ -1,7 +1,7 @@
 package kerfwright.physics.heat;
 
-import kerfwright.quantity.Check;
 import java.util.List;
+import kerfwright.quantity.Check;
 
 /**
  * The body that is cut: a cylinder of layers, outermost first, all at one temperature to begin

@@ -1,7 +1,7 @@
 package kerfwright.physics.heat;
 
-import kerfwright.quantity.Check;
 import kerfwright.physics.material.Substance;
+import kerfwright.quantity.Check;
 
 /**
  * One layer of the body, in perfect contact with the next.

@@ -1,7 +1,7 @@
 package kerfwright.physics.heat;
 
-import kerfwright.quantity.Check;
 import java.util.List;
+import kerfwright.quantity.Check;
 
 /**
  * The work on one round spot: stretches one after the other, the floor going on where it stood.

@@ -48,22 +48,18 @@ final class CatalogueNeighbours {
       Length diameter = Math.abs(apart) < 0.005 ? wanted.headDiameter() : size.diameter();
       if (wanted.kind().bladed()) {
         for (int blades : BLADES) {
-          add(wanted.kind(), null, blades, diameter, null);
+          add(null, blades, diameter, null);
         }
       } else {
         for (GritClass grit : GritClass.values()) {
-          add(wanted.kind(), grit, null, diameter, number(grit, size));
+          add(grit, null, diameter, number(grit, size));
         }
       }
     }
   }
 
   private void add(
-      InstrumentKind kind,
-      @Nullable GritClass grit,
-      @Nullable Integer blades,
-      Length diameter,
-      @Nullable String iso) {
+      @Nullable GritClass grit, @Nullable Integer blades, Length diameter, @Nullable String iso) {
     boolean same =
         diameter.equals(wanted.headDiameter())
             && grit == wanted.grit()
@@ -71,24 +67,10 @@ final class CatalogueNeighbours {
     if (same) {
       return;
     }
-    InstrumentProperties p =
-        new InstrumentProperties(
-            kind,
-            iso,
-            null,
-            wanted.shape(),
-            wanted.shapeName(),
-            grit,
-            blades,
-            wanted.crossCut(),
-            diameter,
-            wanted.headLength(),
-            wanted.shank(),
-            wanted.overallLength(),
-            null,
-            List.of(READ_THE_LABEL));
     String what = grit != null ? grit.label() : blades + " blades";
-    put(String.format(java.util.Locale.ROOT, "%s, %.1f mm", what, diameter.millimetres()), p);
+    put(
+        String.format(java.util.Locale.ROOT, "%s, %.1f mm", what, diameter.millimetres()),
+        like(wanted.kind(), iso, grit, blades, diameter));
   }
 
   /** The wanted number with another grit and size; null where the wanted one has no full number. */
@@ -122,22 +104,32 @@ final class CatalogueNeighbours {
       String what = grit != null ? grit.label() : blades + " blades";
       put(
           wanted.shank().label() + " " + kind.label() + ", " + what,
-          new InstrumentProperties(
-              kind,
-              null,
-              null,
-              wanted.shape(),
-              wanted.shapeName(),
-              grit,
-              blades,
-              false,
-              wanted.headDiameter(),
-              wanted.headLength(),
-              wanted.shank(),
-              wanted.overallLength(),
-              null,
-              List.of(READ_THE_LABEL)));
+          like(kind, null, grit, blades, wanted.headDiameter()));
     }
+  }
+
+  /** The wanted instrument but for these. */
+  private InstrumentProperties like(
+      InstrumentKind kind,
+      @Nullable String iso,
+      @Nullable GritClass grit,
+      @Nullable Integer blades,
+      Length diameter) {
+    return new InstrumentProperties(
+        kind,
+        iso,
+        null,
+        wanted.shape(),
+        wanted.shapeName(),
+        grit,
+        blades,
+        kind == wanted.kind() && wanted.crossCut(),
+        diameter,
+        wanted.headLength(),
+        wanted.shank(),
+        wanted.overallLength(),
+        null,
+        List.of(READ_THE_LABEL));
   }
 
   private void put(String id, InstrumentProperties properties) {

@@ -1,12 +1,12 @@
 package kerfwright.physics.heat.column;
 
-import kerfwright.quantity.Check;
 import kerfwright.physics.heat.ColumnSeries;
 import kerfwright.physics.heat.Coolant;
 import kerfwright.physics.heat.HeatBody;
 import kerfwright.physics.heat.HeatSchedule;
 import kerfwright.physics.heat.HeatStretch;
 import kerfwright.physics.heat.field.AxisymmetricConduction;
+import kerfwright.quantity.Check;
 
 /**
  * Computes the temperature below the middle of the spot on one line of nodes: a quick stand-in for

@@ -1,6 +1,5 @@
 package kerfwright.physics.heat.field;
 
-import kerfwright.quantity.Check;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -8,6 +7,7 @@ import kerfwright.physics.heat.Coolant;
 import kerfwright.physics.heat.HeatBody;
 import kerfwright.physics.heat.HeatSchedule;
 import kerfwright.physics.heat.HeatStretch;
+import kerfwright.quantity.Check;
 
 /**
  * Computes the temperature in a layered cylinder whose top is heated in a round spot, cooled around

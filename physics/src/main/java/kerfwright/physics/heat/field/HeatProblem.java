@@ -1,9 +1,9 @@
 package kerfwright.physics.heat.field;
 
-import kerfwright.quantity.Check;
 import java.util.List;
 import kerfwright.physics.heat.HeatBody;
 import kerfwright.physics.heat.HeatSchedule;
+import kerfwright.quantity.Check;
 
 /**
  * A layered conduction problem, complete in itself.

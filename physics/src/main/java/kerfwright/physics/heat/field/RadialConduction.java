@@ -1,6 +1,5 @@
 package kerfwright.physics.heat.field;
 
-import kerfwright.quantity.Check;
 import java.util.Arrays;
 import java.util.List;
 import kerfwright.physics.heat.ColumnSeries;
@@ -11,6 +10,7 @@ import kerfwright.physics.heat.HeatLayer;
 import kerfwright.physics.heat.HeatStretch;
 import kerfwright.physics.heat.numeric.Spacing;
 import kerfwright.physics.heat.numeric.TimedOutputs;
+import kerfwright.quantity.Check;
 
 /**
  * Computes the temperature in the layers round a heated bore, outward from its wall: root dentine,
