@@ -1,14 +1,12 @@
 package kerfwright.app.learning;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import kerfwright.practice.chairside.CutRun;
+import kerfwright.app.storage.StoredDocument;
 import kerfwright.practice.chairside.CutRuns;
 import kerfwright.practice.record.PlanStep;
 
@@ -16,7 +14,6 @@ import kerfwright.practice.record.PlanStep;
 public final class PlannedSteps {
   private static final String RUN = "run:";
   private static final int REMEMBERED = 500;
-  private static final ObjectMapper JSON = new ObjectMapper();
 
   private final CutRuns runs;
   private final Map<UUID, JsonNode> sheets =
@@ -60,17 +57,9 @@ public final class PlannedSteps {
     if (known != null) {
       return Optional.of(known);
     }
-    Optional<JsonNode> read = runs.find(id).flatMap(PlannedSteps::read);
+    Optional<JsonNode> read = runs.find(id).map(run -> StoredDocument.SHEET.tree(run.sheet()));
     read.ifPresent(sheet -> sheets.put(id, sheet));
     return read;
-  }
-
-  private static Optional<JsonNode> read(CutRun run) {
-    try {
-      return Optional.of(JSON.readTree(run.sheet()));
-    } catch (JsonProcessingException unreadable) {
-      return Optional.empty();
-    }
   }
 
   private static Optional<Planned> planned(JsonNode sheet, int order) {

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Row;
+import kerfwright.app.storage.StoredDocument;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.daylist.TrayTemplate;
@@ -28,7 +29,9 @@ public final class StoredDays implements DayBooks {
                 .createQuery(
                     "SELECT document FROM day_book WHERE day = :day ORDER BY version DESC LIMIT 1")
                 .bind("day", date.toString())
-                .map((row, context) -> DayDocument.read(row.getString("document"), DayBook.class))
+                .map(
+                    (row, context) ->
+                        StoredDocument.DAY.read(row.getString("document"), DayBook.class))
                 .findOne()
                 .orElse(DayBook.empty(date)));
   }
@@ -42,7 +45,9 @@ public final class StoredDays implements DayBooks {
                     "SELECT document FROM day_book WHERE day = :day AND version = :version")
                 .bind("day", date.toString())
                 .bind("version", version)
-                .map((row, context) -> DayDocument.read(row.getString("document"), DayBook.class))
+                .map(
+                    (row, context) ->
+                        StoredDocument.DAY.read(row.getString("document"), DayBook.class))
                 .findOne()
                 .orElse(DayBook.empty(date)));
   }
@@ -68,7 +73,7 @@ public final class StoredDays implements DayBooks {
               .with("at_micros", clock.instant())
               .with("what", what)
               .with("bookings", book.bookings().size())
-              .with("document", DayDocument.text(next))
+              .with("document", StoredDocument.DAY.text(next))
               .addNumbered(handle);
         });
   }
@@ -96,7 +101,7 @@ public final class StoredDays implements DayBooks {
                 .createQuery("SELECT document FROM tray_template ORDER BY name")
                 .map(
                     (row, context) ->
-                        DayDocument.read(row.getString("document"), TrayTemplate.class))
+                        StoredDocument.TRAY.read(row.getString("document"), TrayTemplate.class))
                 .list());
   }
 
@@ -113,7 +118,7 @@ public final class StoredDays implements DayBooks {
                 .createUpdate(
                     "INSERT INTO tray_template (name, document) VALUES (:name, :document)")
                 .bind("name", tray.name())
-                .bind("document", DayDocument.text(tray))
+                .bind("document", StoredDocument.TRAY.text(tray))
                 .execute();
           }
         });

@@ -1,9 +1,5 @@
 package kerfwright.app.storage.cases;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
@@ -15,25 +11,24 @@ import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Row;
+import kerfwright.app.storage.StoredDocument;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.kept.KeptCase;
 import kerfwright.practice.kept.KeptCaseQuery;
 import kerfwright.practice.kept.KeptCases;
 import org.jdbi.v3.core.Jdbi;
 
-/**
- * The kept cases in a database. The document is {@code {"kept": 1, "form": query, "steps":
- * [{operation, instrument, setRpm, loadN, cutS}]}}; {@code kept} is the version of that layout.
- */
+/** The kept cases in a database. */
 public final class StoredKeptCases implements KeptCases {
-  private static final int LAYOUT = 1;
-  private static final ObjectMapper JSON = new ObjectMapper();
   private static final String COLUMNS =
       "SELECT id, version, reference, tooth, procedure_id, at_micros, document FROM kept_case c ";
   private static final String NEWEST =
       "version = (SELECT MAX(n.version) FROM kept_case n WHERE n.id = c.id)";
 
   private final Jdbi jdbi;
+
+  /** What of a case has no column of its own. */
+  public record Document(String form, List<KeptCase.Step> steps) {}
 
   public StoredKeptCases(Database database) {
     this.jdbi = database.jdbi();
@@ -50,7 +45,7 @@ public final class StoredKeptCases implements KeptCases {
                 .with("tooth", kept.tooth().fdi())
                 .with("procedure_id", kept.procedure())
                 .with("at_micros", kept.at())
-                .with("document", document(kept))
+                .with("document", StoredDocument.CASE.text(new Document(kept.form(), kept.steps())))
             ::addNumbered);
   }
 
@@ -120,36 +115,16 @@ public final class StoredKeptCases implements KeptCases {
     return reference.toLowerCase(Locale.ROOT);
   }
 
-  private static String document(KeptCase kept) {
-    ObjectNode json = JSON.createObjectNode();
-    json.put("kept", LAYOUT);
-    json.put("form", kept.form());
-    json.set("steps", JSON.valueToTree(kept.steps()));
-    return json.toString();
-  }
-
   private static KeptCase kept(ResultSet row) throws SQLException {
-    String id = row.getString("id");
-    try {
-      JsonNode json = JSON.readTree(row.getString("document"));
-      if (json.path("kept").asInt() != LAYOUT) {
-        throw new IllegalStateException("Case " + id + " was kept by a newer program");
-      }
-      List<KeptCase.Step> steps = new ArrayList<>();
-      for (JsonNode step : json.path("steps")) {
-        steps.add(JSON.treeToValue(step, KeptCase.Step.class));
-      }
-      return new KeptCase(
-          UUID.fromString(id),
-          row.getInt("version"),
-          row.getString("reference"),
-          new Tooth(row.getInt("tooth")),
-          row.getString("procedure_id"),
-          Row.instant(row.getLong("at_micros")),
-          json.path("form").asText(),
-          steps);
-    } catch (JsonProcessingException broken) {
-      throw new IllegalStateException("What is kept of case " + id + " cannot be read", broken);
-    }
+    Document document = StoredDocument.CASE.read(row.getString("document"), Document.class);
+    return new KeptCase(
+        UUID.fromString(row.getString("id")),
+        row.getInt("version"),
+        row.getString("reference"),
+        new Tooth(row.getInt("tooth")),
+        row.getString("procedure_id"),
+        Row.instant(row.getLong("at_micros")),
+        document.form(),
+        document.steps());
   }
 }

@@ -1,7 +1,5 @@
 package kerfwright.app.storage.stock;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.UUID;
@@ -9,10 +7,10 @@ import kerfwright.app.stocklist.Drafts;
 import kerfwright.app.stocklist.ListTable;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Row;
+import kerfwright.app.storage.StoredDocument;
 
 /** Lists handed in, in the database. */
 public final class StoredDrafts implements Drafts {
-  private static final ObjectMapper JSON = new ObjectMapper();
   private static final int KEPT = 10;
 
   private final Database database;
@@ -25,7 +23,7 @@ public final class StoredDrafts implements Drafts {
 
   @Override
   public void keep(UUID id, String name, ListTable table) {
-    String list = JSON.valueToTree(table).toString();
+    String list = StoredDocument.LIST.text(table);
     database
         .jdbi()
         .useTransaction(
@@ -58,7 +56,7 @@ public final class StoredDrafts implements Drafts {
                           String batch = row.getString("batch");
                           return new Draft(
                               row.getString("name"),
-                              table(row.getString("list")),
+                              StoredDocument.LIST.read(row.getString("list"), ListTable.class),
                               batch == null ? null : UUID.fromString(batch));
                         })
                     .findOne());
@@ -75,13 +73,5 @@ public final class StoredDrafts implements Drafts {
                     .bind("batch", batch.toString())
                     .bind("id", id.toString())
                     .execute());
-  }
-
-  private static ListTable table(String text) {
-    try {
-      return JSON.readValue(text, ListTable.class);
-    } catch (JsonProcessingException broken) {
-      throw new IllegalStateException("Broken JSON in the database", broken);
-    }
   }
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Row;
+import kerfwright.app.storage.StoredDocument;
 import kerfwright.app.storage.StoredLedger;
 import kerfwright.practice.drawer.DrawerConflict;
 import kerfwright.practice.drawer.DrawerEntry;
@@ -95,7 +96,7 @@ public final class StoredLoads implements Loads {
             handle
                 .createQuery(SELECT + where)
                 .bindMap(values)
-                .map((row, context) -> LoadJson.load(row.getString("load")))
+                .map((row, context) -> StoredDocument.LOAD.read(row.getString("load"), Load.class))
                 .list());
   }
 
@@ -240,6 +241,6 @@ public final class StoredLoads implements Loads {
         .bind("version", load.version())
         .bind("state", load.state().name())
         .bind("decided", decided)
-        .bind("load", LoadJson.text(load));
+        .bind("load", StoredDocument.LOAD.text(load));
   }
 }
