@@ -21,12 +21,16 @@ import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
 
 /**
- * The Chromium of this machine; nothing is downloaded. One is started for all tests of a process
- * and ends with it; each test class has its own windows, with nothing shared between them.
+ * The Chromium of this machine, without a screen of its own where that one is there; nothing is
+ * downloaded. One is started for all tests of a process and ends with it; each test class has its
+ * own windows, with nothing shared between them.
  */
 final class Browser implements AutoCloseable {
   private static final List<Path> PLACES =
-      List.of(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"));
+      List.of(
+          Path.of("/usr/bin/chromium-headless-shell"),
+          Path.of("/usr/bin/chromium"),
+          Path.of("/usr/bin/chromium-browser"));
 
   private static final String AXE = AxeBuilder.getAxeScript();
 
@@ -58,6 +62,8 @@ final class Browser implements AutoCloseable {
                     List.of(
                         "--no-sandbox",
                         "--disable-gpu",
+                        "--process-per-site",
+                        "--renderer-process-limit=1",
                         "--disable-background-networking",
                         "--disable-component-update",
                         "--disable-sync",
@@ -79,8 +85,10 @@ final class Browser implements AutoCloseable {
     return new Browser(running);
   }
 
-  /** A page of a size; every request and complaint of it is kept. */
-  /** A window of this size, or of the one {@code -Dscreen=390x844} puts in place of every size. */
+  /**
+   * A window whose every request and complaint is kept, of this size or of the one {@code
+   * -Dscreen=390x844} puts in place of every size.
+   */
   Page page(int width, int height, boolean script, ColorScheme scheme) {
     String[] screen = System.getProperty("screen", width + "x" + height).split("x");
     BrowserContext context =
@@ -175,10 +183,13 @@ final class Browser implements AutoCloseable {
    * table the first rows stand for all.
    */
   private static String violations(Page page, String only) {
-    page.evaluate(AXE);
+    if (page.evaluate("typeof axe").equals("undefined")) {
+      page.evaluate(AXE);
+    }
     return (String)
         page.evaluate(
-            "() => axe.run({exclude: [['tbody tr:nth-child(n+7)']]}, {resultTypes: ['violations'], runOnly: "
+            "() => axe.run({exclude: [['tbody tr:nth-child(n+7)']]}, {preload: false,"
+                + " resultTypes: ['violations'], runOnly: "
                 + only
                 + "}).then(found => found.violations.map(rule => rule.id + ': ' + rule.help + ' '"
                 + " + rule.nodes.slice(0, 3).map(node => node.html).join(', ')).join('\\n'))");

@@ -11,6 +11,7 @@ import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
 import java.util.List;
+import kerfwright.app.Thorough;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.teaching.Topic;
 import kerfwright.catalogue.source.Sources;
@@ -73,7 +74,7 @@ class LectureJourneyTest {
   @Test
   void everyStepOfEveryLectureIsReadFromTheBackOfARoom() {
     Page page = page("/teach");
-    for (Topic topic : Topic.values()) {
+    for (Topic topic : Thorough.of(List.of(Topic.values()), 3)) {
       page.setViewportSize(1280, 900);
       page.navigate(app.address("/teach/show/" + topic.id()));
       int frames = page.locator(".frame").count();
@@ -93,7 +94,7 @@ class LectureJourneyTest {
   /** Printed from the browser: one page, all steps, sources and cautions, nothing to press. */
   @Test
   void everyLectureIsPrintedOnOnePage() throws Exception {
-    for (Topic topic : Topic.values()) {
+    for (Topic topic : Thorough.of(List.of(Topic.values()), 3)) {
       Page page = page("/teach/show/" + topic.id());
       List<String> titles = page.locator(".frame h2").allTextContents();
       boolean each = page.locator("main.each-on-paper").count() == 1;

@@ -46,7 +46,7 @@ class PagesAccessibilityTest {
   }
 
   Stream<String> paths() {
-    return Thorough.of(app.pages(), 4).stream();
+    return Thorough.of(app.pages(), 7).stream();
   }
 
   @ParameterizedTest

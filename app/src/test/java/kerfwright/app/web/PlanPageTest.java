@@ -191,7 +191,7 @@ class PlanPageTest {
       SourceText file = SourceText.of(Path.of("../examples/" + name + ".yaml"));
       CutCase cutCase = reader.read(TreeReader.yaml(file), "case");
       String address = app.address("/plan?" + FilledForm.of(cutCase).query());
-      for (String language : List.of("en", "de")) {
+      for (String language : Thorough.of(List.of("de", "en"), 2)) {
         String of = name + " " + language;
         misses.addAll(shown(service, address, language, "section.step", 5, of));
         misses.addAll(shown(upright, address, language, "section.step", 5, of));

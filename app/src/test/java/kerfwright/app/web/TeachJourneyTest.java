@@ -14,6 +14,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Map;
+import kerfwright.app.Thorough;
 import kerfwright.app.Wiring;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.web.caseform.FilledForm;
@@ -175,11 +176,13 @@ class TeachJourneyTest {
             + kerfwright.app.teaching.Addresses.encoded(query)
             + "&step=1&load1=0.3&stroke2=with-rotation";
     for (String subject :
-        List.of(
-            "/teach/show/chip?layer=dentine&step=3",
-            "/plan?" + query,
-            "/teach/compare?layer=dentine&tool1=carbide-6&tool2=diamond-fine&tool3=carbide-30",
-            change)) {
+        Thorough.of(
+            List.of(
+                "/teach/show/chip?layer=dentine&step=3",
+                "/plan?" + query,
+                change,
+                "/teach/compare?layer=dentine&tool1=carbide-6&tool2=diamond-fine&tool3=carbide-30"),
+            2)) {
       Page page = page("/teach");
       page.navigate(
           app.address(
