@@ -28,6 +28,7 @@ import kerfwright.app.input.BadInput;
 import kerfwright.app.security.Access;
 import kerfwright.app.security.Signed;
 import kerfwright.app.storage.cases.CutRuns;
+import kerfwright.app.storage.StoredDocument;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.planner.casework.CutCase;
@@ -177,7 +178,7 @@ public final class ChairsidePages implements Feature {
             plan.cutCase().tooth(),
             with.clock().instant().truncatedTo(ChronoUnit.MICROS),
             by,
-            sheet.toString());
+            StoredDocument.SHEET.text(sheet));
     with.runs().begin(run);
     call.redirect("/chairside/run/" + run.id(), HttpStatus.SEE_OTHER);
   }

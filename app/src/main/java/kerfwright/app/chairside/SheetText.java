@@ -1,16 +1,13 @@
 package kerfwright.app.chairside;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.app.storage.StoredDocument;
 import kerfwright.practice.chairside.CutRun;
 
 /** What a page says of a run before its script takes over. */
 public final class SheetText {
-  private static final ObjectMapper JSON = new ObjectMapper();
-
   private final JsonNode sheet;
 
   private SheetText(JsonNode sheet) {
@@ -18,11 +15,7 @@ public final class SheetText {
   }
 
   public static SheetText of(CutRun run) {
-    try {
-      return new SheetText(JSON.readTree(run.sheet()));
-    } catch (JsonProcessingException broken) {
-      throw new IllegalStateException("The sheet of run " + run.id() + " is broken", broken);
-    }
+    return new SheetText(StoredDocument.SHEET.tree(run.sheet()));
   }
 
   public String caseReference() {

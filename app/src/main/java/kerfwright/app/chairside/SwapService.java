@@ -1,7 +1,5 @@
 package kerfwright.app.chairside;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
@@ -9,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import kerfwright.app.input.BadInput;
+import kerfwright.app.storage.StoredDocument;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.handpiece.Handpiece;
 import kerfwright.planner.FixedSteps;
@@ -21,8 +20,6 @@ import kerfwright.quantity.Finding;
 
 /** Plans the rest of a run after a swap, and keeps the changed sheet. */
 final class SwapService {
-  private static final ObjectMapper JSON = new ObjectMapper();
-
   private final ChairsidePages.Parts with;
   private final Say say;
 
@@ -33,7 +30,7 @@ final class SwapService {
 
   /** The changed sheet, or why the rest cannot be planned so. */
   ObjectNode answer(CutRun run, Swap swap) throws BadInput {
-    String query = query(run);
+    String query = SheetText.of(run).query();
     CutCase cutCase = with.plans().read(QueryFields.of(query));
     Seen seen = swap.seen();
     if (seen != null) {
@@ -67,7 +64,7 @@ final class SwapService {
     ObjectNode handpieces =
         ChairHandpieces.of(cutCase.handpieces(), with.drawer(), swap.items()).json(kind -> "");
     ObjectNode sheet = new RunSheet(say, stock).json(plan, query, handpieces);
-    CutRun changed = run.with(sheet.toString());
+    CutRun changed = run.with(StoredDocument.SHEET.text(sheet));
     // somebody swapped on another device: what is planned here counts for this one all the same
     with.runs().change(changed);
     answer.put("version", changed.version());
@@ -100,13 +97,5 @@ final class SwapService {
   private static boolean better(CutPlan one, CutPlan than) {
     return !one.refused()
         && (than.refused() || one.totalTimeS().typical() < than.totalTimeS().typical());
-  }
-
-  private static String query(CutRun run) {
-    try {
-      return Optional.ofNullable(JSON.readTree(run.sheet()).path("query").textValue()).orElse("");
-    } catch (JsonProcessingException broken) {
-      throw new IllegalStateException("The sheet of run " + run.id() + " is broken", broken);
-    }
   }
 }

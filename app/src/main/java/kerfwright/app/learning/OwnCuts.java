@@ -1,12 +1,11 @@
 package kerfwright.app.learning;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import kerfwright.app.storage.StoredDocument;
 import kerfwright.catalogue.handpiece.Handpieces;
 import kerfwright.catalogue.material.Materials;
 import kerfwright.planner.casework.DrawerInstrument;
@@ -22,39 +21,26 @@ import kerfwright.practice.setting.Settings;
 /** The practice's measured cuts, each kept as a setting of its own. */
 public record OwnCuts(Settings settings, Drawer drawer) {
   private static final String PREFIX = "own-cut.";
-  private static final ObjectMapper JSON = new ObjectMapper();
 
-  /** Every measured cut by its number, oldest first; what cannot be read is left out. */
+  /** Every measured cut by its number, oldest first. */
   Map<Integer, OwnCut> all(SettingValues set) {
     Map<Integer, OwnCut> all = new TreeMap<>();
     set.values()
         .forEach(
             (name, value) -> {
               if (name.matches("own-cut\\.\\d{1,6}")) {
-                read(value)
-                    .ifPresent(
-                        cut -> all.put(Integer.valueOf(name.substring(PREFIX.length())), cut));
+                all.put(
+                    Integer.valueOf(name.substring(PREFIX.length())),
+                    StoredDocument.OWN_CUT.read(value, OwnCut.class));
               }
             });
     return all;
   }
 
-  private static Optional<OwnCut> read(String value) {
-    try {
-      return Optional.of(JSON.readValue(value, OwnCut.class));
-    } catch (JsonProcessingException unreadable) {
-      return Optional.empty();
-    }
-  }
-
   /** Keeps a cut; false when somebody else changed a setting meanwhile. */
   public boolean keep(int version, OwnCut cut) {
     int next = all(settings.read()).keySet().stream().mapToInt(n -> n + 1).max().orElse(1);
-    try {
-      return settings.write(version, Map.of(PREFIX + next, JSON.writeValueAsString(cut)));
-    } catch (JsonProcessingException unwritable) {
-      throw new IllegalStateException(unwritable);
-    }
+    return settings.write(version, Map.of(PREFIX + next, StoredDocument.OWN_CUT.text(cut)));
   }
 
   /** Forgets a cut; false when somebody else changed a setting meanwhile. */

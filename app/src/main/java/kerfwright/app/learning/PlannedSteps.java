@@ -1,8 +1,6 @@
 package kerfwright.app.learning;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -10,14 +8,13 @@ import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.cases.CutRuns;
 import kerfwright.app.form.Sent;
-import kerfwright.practice.chairside.CutRun;
+import kerfwright.app.storage.StoredDocument;
 import kerfwright.practice.record.PlanStep;
 
 /** What was planned for a step that was run at the chair, by the sheet it was run from. */
 public final class PlannedSteps {
   private static final String RUN = "run:";
   private static final int REMEMBERED = 500;
-  private static final ObjectMapper JSON = new ObjectMapper();
 
   private final CutRuns runs;
   private final Map<UUID, JsonNode> sheets =
@@ -59,17 +56,9 @@ public final class PlannedSteps {
 
   private Optional<JsonNode> sheet(UUID run) {
     Optional<JsonNode> sheet =
-        Optional.ofNullable(sheets.get(run)).or(() -> runs.find(run).flatMap(PlannedSteps::read));
+        Optional.ofNullable(sheets.get(run)).or(() -> runs.find(run).map(one -> StoredDocument.SHEET.tree(one.sheet())));
     sheet.ifPresent(one -> sheets.put(run, one));
     return sheet;
-  }
-
-  private static Optional<JsonNode> read(CutRun run) {
-    try {
-      return Optional.of(JSON.readTree(run.sheet()));
-    } catch (JsonProcessingException unreadable) {
-      return Optional.empty();
-    }
   }
 
   private static Optional<Planned> planned(JsonNode sheet, int order) {

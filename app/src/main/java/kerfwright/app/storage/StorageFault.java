@@ -12,11 +12,16 @@ public enum StorageFault {
   DISK_FULL,
   FORBIDDEN,
   UNREADABLE,
-  SERVER_AWAY;
+  SERVER_AWAY,
+  /** A newer program wrote what is to be read. */
+  NEWER;
 
   /** Empty where the failure has another cause. */
   public static Optional<StorageFault> of(Throwable failure) {
     for (Throwable one = failure; one != null; one = one.getCause()) {
+      if (one instanceof StoredDocument.Newer) {
+        return Optional.of(NEWER);
+      }
       String text = String.valueOf(one.getMessage()).toLowerCase(Locale.ROOT);
       if (text.contains("no space left")
           || text.contains("sqlite_full")

@@ -125,7 +125,7 @@ abstract class KeptCaseContractTest {
     assertEquals(STEPS, read.steps());
     database
         .jdbi()
-        .useHandle(handle -> handle.execute("UPDATE kept_case SET document = '{\"kept\":2}'"));
+        .useHandle(handle -> handle.execute("UPDATE kept_case SET document = '{\"layout\":2}'"));
     assertThrows(IllegalStateException.class, () -> cases.list(KeptCaseQuery.newest(1)));
   }
 }

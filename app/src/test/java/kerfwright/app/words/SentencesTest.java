@@ -55,6 +55,7 @@ class SentencesTest {
               Map.entry("schedule/Referee", "what a plan of the program's own breaks: its fault"),
               Map.entry("schedule/search/NativeSolver", "why a library is not there, as a system"),
               Map.entry("app/storage/StorageFault", "what drivers say, looked for in their words"),
+              Map.entry("app/storage/StoredNames", "names of fields in stored documents"),
               Map.entry("app/demo/DemoHistory", "an entry of the invented practice"),
               Map.entry("planner/evidence/Coverage", "names of streams of random draws"),
               Map.entry("planner/bench/Bench", "name of a shape, as in files"),

@@ -1,12 +1,7 @@
 package kerfwright.app.storage.cases;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,24 +9,23 @@ import java.util.UUID;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Row;
 import kerfwright.app.storage.Sql;
+import kerfwright.app.storage.StoredDocument;
 import kerfwright.app.storage.Where;
 import kerfwright.catalogue.tooth.Tooth;
 import kerfwright.practice.kept.KeptCase;
 import kerfwright.practice.kept.KeptCaseQuery;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Where cases are kept. The document is {@code {"kept": 1, "form": query, "steps": [{operation,
- * instrument, setRpm, loadN, cutS}]}}; {@code kept} is the version of that layout.
- */
+/** Where cases are kept. */
 public final class KeptCases {
-  private static final int LAYOUT = 1;
-  private static final ObjectMapper JSON = new ObjectMapper();
   private static final String NEWEST =
       "version = (SELECT MAX(n.version) FROM kept_case n WHERE n.id = c.id)";
   private static final String ORDER = " ORDER BY sequence DESC, id DESC, version DESC";
 
   private final Sql sql;
+
+  /** What of a case has no column of its own. */
+  public record Document(String form, List<KeptCase.Step> steps) {}
 
   public KeptCases(Database database) {
     this.sql = database.sql();
@@ -52,7 +46,7 @@ public final class KeptCases {
             .with("tooth", kept.tooth().fdi())
             .with("procedure_id", kept.procedure())
             .with("at_micros", kept.at())
-            .with("document", document(kept))
+            .with("document", StoredDocument.CASE.text(new Document(kept.form(), kept.steps())))
             .numbered());
   }
 
@@ -94,36 +88,16 @@ public final class KeptCases {
     return reference.toLowerCase(Locale.ROOT);
   }
 
-  private static String document(KeptCase kept) {
-    ObjectNode json = JSON.createObjectNode();
-    json.put("kept", LAYOUT);
-    json.put("form", kept.form());
-    json.set("steps", JSON.valueToTree(kept.steps()));
-    return json.toString();
-  }
-
   private static KeptCase kept(ResultSet row) throws SQLException {
-    String id = row.getString("id");
-    try {
-      JsonNode json = JSON.readTree(row.getString("document"));
-      if (json.path("kept").asInt() != LAYOUT) {
-        throw new IllegalStateException("Case " + id + " was kept by a newer program");
-      }
-      List<KeptCase.Step> steps = new ArrayList<>();
-      for (JsonNode step : json.path("steps")) {
-        steps.add(JSON.treeToValue(step, KeptCase.Step.class));
-      }
-      return new KeptCase(
-          UUID.fromString(id),
-          row.getInt("version"),
-          row.getString("reference"),
-          new Tooth(row.getInt("tooth")),
-          row.getString("procedure_id"),
-          Row.time(row, "at_micros"),
-          json.path("form").asText(),
-          steps);
-    } catch (JsonProcessingException broken) {
-      throw new IllegalStateException("What is kept of case " + id + " cannot be read", broken);
-    }
+    Document document = StoredDocument.CASE.read(row.getString("document"), Document.class);
+    return new KeptCase(
+        UUID.fromString(row.getString("id")),
+        row.getInt("version"),
+        row.getString("reference"),
+        new Tooth(row.getInt("tooth")),
+        row.getString("procedure_id"),
+        Row.time(row, "at_micros"),
+        document.form(),
+        document.steps());
   }
 }

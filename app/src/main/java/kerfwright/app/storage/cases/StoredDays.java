@@ -8,6 +8,7 @@ import java.util.List;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Row;
 import kerfwright.app.storage.Sql;
+import kerfwright.app.storage.StoredDocument;
 import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.daylist.TrayTemplate;
@@ -42,7 +43,7 @@ public final class StoredDays implements DayBooks {
   }
 
   private static DayBook book(ResultSet row) throws SQLException {
-    return DayDocument.read(row.getString("document"), DayBook.class);
+    return StoredDocument.DAY.read(row.getString("document"), DayBook.class);
   }
 
   @Override
@@ -60,7 +61,7 @@ public final class StoredDays implements DayBooks {
                         .with("at_micros", clock.instant())
                         .with("what", what)
                         .with("bookings", book.bookings().size())
-                        .with("document", DayDocument.text(next))
+                        .with("document", StoredDocument.DAY.text(next))
                         .numbered()));
   }
 
@@ -78,7 +79,7 @@ public final class StoredDays implements DayBooks {
   @Override
   public List<TrayTemplate> trays() {
     return sql.list(
-        row -> DayDocument.read(row.getString("document"), TrayTemplate.class),
+        row -> StoredDocument.TRAY.read(row.getString("document"), TrayTemplate.class),
         "SELECT document FROM tray_template ORDER BY name");
   }
 
@@ -91,7 +92,7 @@ public final class StoredDays implements DayBooks {
             sql.add(
                 new Row("tray_template")
                     .with("name", tray.name())
-                    .with("document", DayDocument.text(tray)));
+                    .with("document", StoredDocument.TRAY.text(tray)));
           }
         });
   }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import kerfwright.app.storage.StoredDocument;
 import kerfwright.catalogue.instrument.InstrumentProperties;
 import kerfwright.catalogue.number.DrawerFields;
 import kerfwright.catalogue.number.InstrumentResolver;
@@ -42,11 +43,11 @@ public final class ItemJson {
     node.put("uses", item.uses()).put("sterilisations", item.sterilisations());
     node.set("cut_mm3", JSON.valueToTree(new TreeMap<>(item.cutMm3ByMaterial())));
     node.put("state", item.state().id()).put("removed", item.removed());
-    return node.toString();
+    return StoredDocument.ITEM.text(node);
   }
 
   public static StockItem item(String text) {
-    JsonNode node = tree(text);
+    JsonNode node = StoredDocument.ITEM.tree(text);
     JsonNode price = node.get("price");
     DrawerFields fields = fields(node.get("fields"));
     return new StockItem(

@@ -1,7 +1,5 @@
 package kerfwright.app.storage.stock;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.UUID;
@@ -10,10 +8,10 @@ import kerfwright.app.stocklist.ListTable;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Row;
 import kerfwright.app.storage.Sql;
+import kerfwright.app.storage.StoredDocument;
 
 /** Lists handed in, in the database. */
 public final class StoredDrafts implements Drafts {
-  private static final ObjectMapper JSON = new ObjectMapper();
   private static final int KEPT = 10;
 
   private final Sql sql;
@@ -26,7 +24,7 @@ public final class StoredDrafts implements Drafts {
 
   @Override
   public void keep(UUID id, String name, ListTable table) {
-    String list = JSON.valueToTree(table).toString();
+    String list = StoredDocument.LIST.text(table);
     sql.useTransaction(
         () -> {
           sql.add(
@@ -48,7 +46,7 @@ public final class StoredDrafts implements Drafts {
         row ->
             new Draft(
                 row.getString("name"),
-                table(row.getString("list")),
+                StoredDocument.LIST.read(row.getString("list"), ListTable.class),
                 Row.perhaps(row.getString("batch"), UUID::fromString)),
         "SELECT name, list, batch FROM import_draft WHERE id = ?",
         id);
@@ -57,13 +55,5 @@ public final class StoredDrafts implements Drafts {
   @Override
   public void takenOver(UUID id, UUID batch) {
     sql.change("UPDATE import_draft SET batch = ? WHERE id = ?", batch, id);
-  }
-
-  private static ListTable table(String text) {
-    try {
-      return JSON.readValue(text, ListTable.class);
-    } catch (JsonProcessingException broken) {
-      throw new IllegalStateException("Broken JSON in the database", broken);
-    }
   }
 }

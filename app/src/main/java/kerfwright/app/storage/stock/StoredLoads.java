@@ -12,6 +12,7 @@ import java.util.UUID;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Row;
 import kerfwright.app.storage.Sql;
+import kerfwright.app.storage.StoredDocument;
 import kerfwright.app.storage.StoredLedger;
 import kerfwright.practice.drawer.DrawerConflict;
 import kerfwright.practice.drawer.DrawerEntry;
@@ -33,7 +34,7 @@ public final class StoredLoads implements Loads {
 
   private List<Load> some(String where, Object... values) {
     return sql.list(
-        row -> LoadJson.load(row.getString("load")),
+        row -> StoredDocument.LOAD.read(row.getString("load"), Load.class),
         "SELECT load FROM steriliser_load WHERE " + where,
         values);
   }
@@ -160,7 +161,7 @@ public final class StoredLoads implements Loads {
         .with("started_micros", load.started())
         .with("state", load.state().name())
         .with("decided_micros", decided(load))
-        .with("load", LoadJson.text(load));
+        .with("load", StoredDocument.LOAD.text(load));
   }
 
   private static @Nullable Instant decided(Load load) {

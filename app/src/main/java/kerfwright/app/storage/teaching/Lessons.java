@@ -1,38 +1,31 @@
 package kerfwright.app.storage.teaching;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import kerfwright.app.storage.Database;
 import kerfwright.app.storage.Row;
 import kerfwright.app.storage.Sql;
+import kerfwright.app.storage.StoredDocument;
 import kerfwright.practice.teaching.Given;
 import kerfwright.practice.teaching.Level;
 import kerfwright.practice.teaching.OwnQuestion;
 import kerfwright.practice.teaching.QuestionSet;
 import kerfwright.practice.teaching.Topic;
-import kerfwright.quantity.Identified;
 
-/**
- * Where own questions, sets and answers are kept. A question is {@code {"text", "answers", "why",
- * "source"}}, a set {@code {"set": 1, "seed", "level", "topics", "count", "own": [questions]}};
- * {@code set} is the version of that layout.
- */
+/** Where own questions, sets and answers are kept. */
 public final class Lessons {
-  private static final int LAYOUT = 1;
-  private static final ObjectMapper JSON = new ObjectMapper();
   private static final String ANSWERS =
       "SELECT set_id AS \"set\", alias, number, topic, kind, option_given AS \"option\","
           + " was_right AS \"right\", at_micros FROM teaching_answer ";
 
   private final Sql sql;
+
+  /** What of a set has no column of its own. */
+  public record SetDocument(
+      long seed, Level level, List<Topic> topics, int count, List<OwnQuestion> own) {}
 
   public Lessons(Database database) {
     this.sql = database.sql();
@@ -58,7 +51,7 @@ public final class Lessons {
         new Row("teaching_question")
             .with("id", question.id())
             .with("version", question.version())
-            .with("document", json(question).toString());
+            .with("document", StoredDocument.QUESTION.text(question));
     return question.version() == 1 ? sql.addOnce(row) : sql.next(row);
   }
 
@@ -73,16 +66,13 @@ public final class Lessons {
   }
 
   public void keep(QuestionSet set) {
-    ObjectNode json = JSON.createObjectNode();
-    json.put("set", LAYOUT).put("seed", set.seed()).put("level", set.level().id());
-    json.put("count", set.count());
-    set.topics().forEach(topic -> json.withArray("/topics").add(topic.name()));
-    set.own().forEach(one -> json.withArray("/own").add(json(one)));
+    SetDocument document =
+        new SetDocument(set.seed(), set.level(), set.topics(), set.count(), set.own());
     sql.add(
         new Row("teaching_set")
             .with("id", set.id())
             .with("at_micros", set.at())
-            .with("document", json.toString()));
+            .with("document", StoredDocument.SET.text(document)));
   }
 
   public Optional<QuestionSet> set(UUID id) {
@@ -127,56 +117,19 @@ public final class Lessons {
     return sql.list(String.class, "SELECT DISTINCT alias FROM teaching_answer ORDER BY alias");
   }
 
-  private static ObjectNode json(OwnQuestion question) {
-    ObjectNode json = JSON.createObjectNode();
-    json.put("id", question.id().toString()).put("version", question.version());
-    json.put("text", question.text()).put("why", question.why());
-    json.put("source", question.source());
-    question.answers().forEach(answer -> json.withArray("/answers").add(answer));
-    return json;
-  }
-
   private static OwnQuestion question(ResultSet row) throws SQLException {
-    return question(tree(row.getString("document")));
-  }
-
-  private static OwnQuestion question(JsonNode json) {
-    List<String> answers = new ArrayList<>();
-    json.path("answers").forEach(answer -> answers.add(answer.asText()));
-    return new OwnQuestion(
-        UUID.fromString(json.path("id").asText()),
-        json.path("version").asInt(),
-        json.path("text").asText(),
-        answers,
-        json.path("why").asText(),
-        json.path("source").asText());
+    return StoredDocument.QUESTION.read(row.getString("document"), OwnQuestion.class);
   }
 
   private static QuestionSet set(ResultSet row) throws SQLException {
-    String id = row.getString("id");
-    JsonNode json = tree(row.getString("document"));
-    if (json.path("set").asInt() != LAYOUT) {
-      throw new IllegalStateException("Set " + id + " was kept by a newer program");
-    }
-    List<Topic> topics = new ArrayList<>();
-    json.path("topics").forEach(topic -> topics.add(Topic.valueOf(topic.asText())));
-    List<OwnQuestion> own = new ArrayList<>();
-    json.path("own").forEach(one -> own.add(question(one)));
+    SetDocument document = StoredDocument.SET.read(row.getString("document"), SetDocument.class);
     return new QuestionSet(
-        UUID.fromString(id),
+        UUID.fromString(row.getString("id")),
         Row.time(row, "at_micros"),
-        json.path("seed").asLong(),
-        Identified.of(Level.class, json.path("level").asText()).orElse(Level.MEDIUM),
-        topics,
-        json.path("count").asInt(),
-        own);
-  }
-
-  private static JsonNode tree(String document) {
-    try {
-      return JSON.readTree(document);
-    } catch (JsonProcessingException broken) {
-      throw new IllegalStateException("What is kept of a lesson cannot be read", broken);
-    }
+        document.seed(),
+        document.level(),
+        document.topics(),
+        document.count(),
+        document.own());
   }
 }
