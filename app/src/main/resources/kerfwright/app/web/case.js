@@ -85,6 +85,10 @@
   const MOST = 20;
   const TALL = 280;
   const MOST_PER_MM = 70;
+  /** From one grip to the next, px: each is reached with a gloved finger. */
+  const APART = 48;
+  /** Where the lines to the grips begin and how far they reach sideways, px. */
+  const LINE = 40;
   let box = document.getElementById("stack");
   if (!box) return;
   let perMm = 40;
@@ -174,6 +178,12 @@
     return one;
   }
 
+  function leader(from, to) {
+    const line = document.createElementNS(SVG, "polyline");
+    line.setAttribute("points", [[0, from], [LINE / 5, from], [LINE * 4 / 5, to], [LINE, to]].join(" "));
+    return line;
+  }
+
   function keyed(event) {
     const steps = { ArrowDown: GRID, ArrowRight: GRID, ArrowUp: -GRID, ArrowLeft: -GRID, PageDown: COARSE, PageUp: -COARSE };
     const by = steps[event.key];
@@ -217,7 +227,10 @@
     box.querySelectorAll(".boundary").forEach((one) => {
       if (Number(one.dataset.boundary) >= all.length) one.remove();
     });
+    const leaders = box.querySelector(".stack-leaders");
+    leaders.replaceChildren();
     let depth = 0;
+    let grip = -APART;
     all.forEach((row, i) => {
       const layer = layers.children[i];
       layer.className = "stack-layer";
@@ -226,11 +239,13 @@
       layer.prepend(filled(row.material));
       depth += row.mm;
       const one = handle(all, i);
-      one.style.top = depth * perMm + "px";
-      one.style.setProperty("--column", i % 3);
+      // the boundary is drawn where it is; its grip gives way to the one above, and a line leads back
+      grip = Math.max(depth * perMm, grip + APART);
+      one.style.top = grip + "px";
       one.textContent = shown(row.mm) + " mm";
+      leaders.append(leader(depth * perMm, grip));
     });
-    box.style.height = Math.max(total * perMm + 60, 120) + "px";
+    box.style.height = Math.max(total * perMm + 60, grip + APART / 2 + 4, 120) + "px";
   }
 
   document.addEventListener("input", (event) => {

@@ -85,16 +85,21 @@ final class Browser implements AutoCloseable {
     return new Browser(running);
   }
 
-  /**
-   * A window whose every request and complaint is kept, of this size or of the one {@code
-   * -Dscreen=390x844} puts in place of every size.
-   */
+  /** A window of this size, or of the one {@code -Dscreen=390x844} puts in place of every size. */
   Page page(int width, int height, boolean script, ColorScheme scheme) {
     String[] screen = System.getProperty("screen", width + "x" + height).split("x");
+    return exactly(Integer.parseInt(screen[0]), Integer.parseInt(screen[1]), script, scheme);
+  }
+
+  /**
+   * A window of this size whatever screen a journey is tried on, for what is said of this size
+   * alone; every request and complaint of it is kept.
+   */
+  Page exactly(int width, int height, boolean script, ColorScheme scheme) {
     BrowserContext context =
         chromium.newContext(
             new NewContextOptions()
-                .setViewportSize(Integer.parseInt(screen[0]), Integer.parseInt(screen[1]))
+                .setViewportSize(width, height)
                 .setJavaScriptEnabled(script)
                 .setColorScheme(scheme));
     windows.add(context);
@@ -222,6 +227,26 @@ final class Browser implements AutoCloseable {
                 + " + [...document.body.querySelectorAll('*')]"
                 + ".filter(one => beyond(one) && !scrolled(one) && ![...one.children].some(beyond))"
                 + ".slice(0, 5).map(one => one.outerHTML.slice(0, 160)).join(' | '); }");
+  }
+
+  /** Choices of lists that are wider than their list: they could not be read once chosen. */
+  static String cutChoices(Page page) {
+    return (String)
+        page.evaluate(
+            """
+            () => {
+              const arrow = 20;
+              const pen = document.createElement('canvas').getContext('2d');
+              return [...document.querySelectorAll('select')].flatMap((list) => {
+                const style = getComputedStyle(list);
+                pen.font = style.font;
+                const wide = list.clientWidth - parseFloat(style.paddingLeft)
+                    - parseFloat(style.paddingRight) - arrow;
+                return [...list.options].map(one => one.text)
+                    .filter(text => pen.measureText(text).width > wide);
+              }).join('; ');
+            }
+            """);
   }
 
   /** Closes the windows of a test: a page left open goes on working and slows the next. */

@@ -60,7 +60,10 @@ class ChairsideJourneyTest {
 
   /** Opens the example under another case reference and begins to run it. */
   private Page begun(String reference, int width, int height, ColorScheme scheme) {
-    Page page = browser.page(width, height, true, scheme);
+    return begun(browser.page(width, height, true, scheme), reference);
+  }
+
+  private Page begun(Page page, String reference) {
     Browser.ownClock(page);
     String query = example.replaceFirst("K-\\d+", reference);
     page.navigate(app.address("/chairside?" + query));
@@ -88,6 +91,20 @@ class ChairsideJourneyTest {
 
   private static int steps(Page page) {
     return page.locator("#dots button").count();
+  }
+
+  /** To a step, by its dot; back to one by the large area where a phone shows no dots. */
+  private static void toStep(Page page, int step) {
+    Locator dot = page.locator("#dots button").nth(step - 1);
+    if (dot.isVisible()) {
+      dot.click();
+      return;
+    }
+    String there = "Step " + step + " of";
+    for (int taps = 0; taps < 40 && !page.locator("#step-no").innerText().contains(there); taps++) {
+      page.locator("#back").click();
+    }
+    PlaywrightAssertions.assertThat(page.locator("#step-no")).containsText(there);
   }
 
   private static void forward(Page page) {
@@ -199,7 +216,7 @@ class ChairsideJourneyTest {
     // the next step begins: from now on the first is not taken back, and is sent
     forward(page);
     everythingIsInTheRecord(page);
-    page.locator("#dots button").first().click();
+    toStep(page, 1);
     page.locator("#which").click();
     Browser.shoot(page, "journey-04-chair-handpieces");
     assertEquals("", Browser.barriers(page));
@@ -210,7 +227,7 @@ class ChairsideJourneyTest {
     PlaywrightAssertions.assertThat(page.locator("#which")).hasText(labels.get(0));
     page.reload();
     ready(page);
-    page.locator("#dots button").first().click();
+    toStep(page, 1);
     PlaywrightAssertions.assertThat(page.locator("#which")).hasText(labels.get(0));
     assertEquals(labels.get(1), handpieceOf(entries("K-7116").get(0)));
     assertEquals(InstrumentState.CLEAN, state(labels.get(0)));
@@ -311,12 +328,14 @@ class ChairsideJourneyTest {
     PlaywrightAssertions.assertThat(page.locator("#label")).containsText(other);
     PlaywrightAssertions.assertThat(page.locator("#alarm")).containsText("Pieces of " + gone);
     page.locator("#alarm-close").click();
-    for (int i = 0; i < steps(page); i++) {
-      page.locator("#dots button").nth(i).click();
-      assertNotEquals(gone, page.locator("#label").innerText(), "step " + (i + 1));
+    int steps = steps(page);
+    for (int i = 1; i <= steps; i++) {
+      assertNotEquals(gone, page.locator("#label").innerText(), "step " + i);
+      if (i < steps) {
+        page.locator("#log").click();
+        PlaywrightAssertions.assertThat(page.locator("#dots button.done")).hasCount(i);
+      }
     }
-    page.locator("#dots button").first().click();
-    page.locator("#log").click();
     forward(page);
     everythingIsInTheRecord(page);
     assertEquals(InstrumentState.WITHDRAWN, state(gone));
@@ -324,7 +343,7 @@ class ChairsideJourneyTest {
     assertEquals(other, entries("K-7106").get(0).use().instrument().label());
     page.reload();
     ready(page);
-    page.locator("#dots button").first().click();
+    toStep(page, 1);
     PlaywrightAssertions.assertThat(page.locator("#label")).containsText(other);
   }
 
@@ -343,7 +362,7 @@ class ChairsideJourneyTest {
     page.locator("#log").click();
     page.context().setOffline(false);
     everythingIsInTheRecord(page);
-    page.locator("#dots button").first().click();
+    toStep(page, 1);
     PlaywrightAssertions.assertThat(page.locator("#step-cautions"))
         .not()
         .containsText("Swapped without connection");
@@ -475,10 +494,8 @@ class ChairsideJourneyTest {
     Browser.shoot(page, "journey-04-chair-wrong-scan");
     page.locator("#alarm-close").click();
     forward(page);
-    page.locator("#dots button").nth(1).click();
-    String second = page.locator("#label").innerText();
-    page.locator("#dots button").first().click();
-    forward(page);
+    String second =
+        (String) page.evaluate("JSON.parse(document.getElementById('sheet').value).steps[1].label");
     String code =
         app.practice().service().drawer().in(InstrumentState.CLEAN).stream()
             .filter(item -> item.label().equals(second))
@@ -507,7 +524,7 @@ class ChairsideJourneyTest {
   @Test
   void figuresCanBeReadFromAnArmsLengthAndMore() {
     for (int[] size : List.of(new int[] {1180, 820}, new int[] {820, 1180})) {
-      Page page = begun("K-7111", size[0], size[1], ColorScheme.LIGHT);
+      Page page = begun(browser.exactly(size[0], size[1], true, ColorScheme.LIGHT), "K-7111");
       for (String id : List.of("scales", "water", "depth", "time", "elapsed", "rpm", "label")) {
         double font =
             ((Number)
@@ -534,7 +551,7 @@ class ChairsideJourneyTest {
   void theEndCueIsTheSecondLargestAndTheDepthReachedMovesThroughTheLayers() {
     for (int[] size :
         List.of(new int[] {1280, 900}, new int[] {1180, 820}, new int[] {820, 1180})) {
-      Page page = begun("K-7113", size[0], size[1], ColorScheme.LIGHT);
+      Page page = begun(browser.exactly(size[0], size[1], true, ColorScheme.LIGHT), "K-7113");
       assertTrue(font(page, "label") > font(page, "cue"));
       for (String id : List.of("rpm", "step-what", "depth", "water", "elapsed", "stop-if")) {
         assertTrue(font(page, "cue") > font(page, id), id);
@@ -552,7 +569,7 @@ class ChairsideJourneyTest {
   @Test
   void aPhoneAlwaysShowsCueDepthWaterAndTheOneTapLog() {
     for (int[] size : List.of(new int[] {390, 844}, new int[] {844, 390})) {
-      Page page = begun("K-7114", size[0], size[1], ColorScheme.LIGHT);
+      Page page = begun(browser.exactly(size[0], size[1], true, ColorScheme.LIGHT), "K-7114");
       double ends =
           page.locator("#stage-step").boundingBox().y
               + page.locator("#stage-step").boundingBox().height;

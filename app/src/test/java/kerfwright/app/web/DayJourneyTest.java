@@ -189,7 +189,9 @@ class DayJourneyTest {
     try (Browser browser = Browser.start()) {
       Page page = browser.page(1180, 1200, true, ColorScheme.LIGHT);
       page.navigate(app.address(DAY));
-      var box = page.locator("#board .visit[data-booking=A15] rect").boundingBox();
+      var visit = page.locator("#board .visit[data-booking=A15] rect").first();
+      visit.scrollIntoViewIfNeeded();
+      var box = visit.boundingBox();
       page.mouse().move(box.x + 20, box.y + 20);
       page.mouse().down();
       page.mouse().move(box.x + 60, box.y + 24);

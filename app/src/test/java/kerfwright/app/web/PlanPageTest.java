@@ -182,10 +182,10 @@ class PlanPageTest {
   @Test
   void theFirstFiveStepsAreOnOneScreenAndTheFirstCueOnAPhone() throws Exception {
     CaseReader reader = new CaseReader(Wiring.production().cases());
-    Page service = browser.page(1280, 900, true, ColorScheme.LIGHT);
-    Page upright = browser.page(820, 1180, true, ColorScheme.LIGHT);
-    Page lying = browser.page(1180, 820, true, ColorScheme.LIGHT);
-    Page phone = browser.page(390, 844, true, ColorScheme.LIGHT);
+    Page service = browser.exactly(1280, 900, true, ColorScheme.LIGHT);
+    Page upright = browser.exactly(820, 1180, true, ColorScheme.LIGHT);
+    Page lying = browser.exactly(1180, 820, true, ColorScheme.LIGHT);
+    Page phone = browser.exactly(390, 844, true, ColorScheme.LIGHT);
     List<String> misses = new ArrayList<>();
     for (String name : LOOKED_AT) {
       SourceText file = SourceText.of(Path.of("../examples/" + name + ".yaml"));
