@@ -182,7 +182,8 @@ public final class DayFile {
         Node.Entry entry = mapping.entries().get(part);
         line = entry.line();
         node = entry.value();
-      } else if (node instanceof Node.Listing list && part.matches("\\d{1,6}")
+      } else if (node instanceof Node.Listing list
+          && part.matches("\\d{1,6}")
           && Integer.parseInt(part) < list.items().size()) {
         node = list.items().get(Integer.parseInt(part));
         line = node.line();

@@ -124,8 +124,10 @@ public record BookingForm(Map<String, String> values, Map<String, String> faults
     if (!text.isEmpty()) {
       work = say.at("day.by-plan");
       try {
-        boolean same = before != null && text.equals(before.caseText());
-        asked = same ? new CaseNeeds.Asked(before.needs(), before.pieces()) : needs.of(text);
+        asked =
+            before != null && text.equals(before.caseText())
+                ? new CaseNeeds.Asked(before.needs(), before.pieces())
+                : needs.of(text);
       } catch (BadInput bad) {
         List<String> all = bad.faults().stream().map(fault -> fault.in(say)).toList();
         found.put("case", String.join("; ", all));

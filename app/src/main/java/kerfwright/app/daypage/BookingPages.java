@@ -158,11 +158,16 @@ record BookingPages(
         call,
         "day/trays.jte",
         Map.of(
-            "trays", service.books().trays(),
-            "types", types.all(say),
-            "fault", fault,
-            "words", (UnaryOperator<String>) type -> types.of(say, type),
-            "typed", (UnaryOperator<String>) name -> Sent.text(call, name)));
+            "trays",
+            service.books().trays(),
+            "types",
+            types.all(say),
+            "fault",
+            fault,
+            "words",
+            (UnaryOperator<String>) type -> types.of(say, type),
+            "typed",
+            (UnaryOperator<String>) name -> Sent.text(call, name)));
   }
 
   private void keep(Context call) {

@@ -112,9 +112,7 @@ record DayMoves(DayBooks books, TrayService trays, Loads loads, Settings setting
   /** The day with the loads that were really started and hold something it asks for. */
   Day started(LocalDate date, DrawerDay day) {
     List<SteriliserLoad> real =
-        real(date, day.pieces()).stream()
-            .filter(load -> !load.instruments().isEmpty())
-            .toList();
+        real(date, day.pieces()).stream().filter(load -> !load.instruments().isEmpty()).toList();
     int now = Math.max(0, real.stream().mapToInt(SteriliserLoad::startMin).max().orElse(0));
     List<SteriliserLoad> known = new ArrayList<>();
     Day started = day.problem();

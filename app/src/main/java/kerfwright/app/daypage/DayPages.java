@@ -75,8 +75,7 @@ record DayPages(
     return view(templates.say(call), book, shown, job);
   }
 
-  DayView view(
-      Say say, DayBook book, @Nullable PlannedDay shown, DayJob.@Nullable State job) {
+  DayView view(Say say, DayBook book, @Nullable PlannedDay shown, DayJob.@Nullable State job) {
     return new DayView(
         say,
         book,

@@ -52,11 +52,16 @@ record DaySettingPages(Settings settings, DayService service, Templates template
         call,
         "day/settings.jte",
         Map.of(
-            "form", form,
-            "own", DaySetting.of(form.set()),
-            "told", told == null ? "" : told,
-            "misfits", misfits(),
-            "done", told == null && call.queryParam("done") != null));
+            "form",
+            form,
+            "own",
+            DaySetting.of(form.set()),
+            "told",
+            told == null ? "" : told,
+            "misfits",
+            misfits(),
+            "done",
+            told == null && call.queryParam("done") != null));
   }
 
   private void write(Context call) {

@@ -95,8 +95,7 @@ public record DayView(
   }
 
   private String shortOne(Booking b, Shortage s) {
-    return say.at(
-        "day.short-one", b.id(), say.time(b.start()), b.chair(), types.apply(s.type()));
+    return say.at("day.short-one", b.id(), say.time(b.start()), b.chair(), types.apply(s.type()));
   }
 
   /** Appointments that do not fit what is set by now. */

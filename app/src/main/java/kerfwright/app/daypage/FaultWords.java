@@ -24,8 +24,6 @@ final class FaultWords {
   }
 
   static List<String> of(Say say, DayService.Effect effect) {
-    return effect.factsBroken()
-        ? List.of(say.at("day.fault-happened"))
-        : of(say, effect.faults());
+    return effect.factsBroken() ? List.of(say.at("day.fault-happened")) : of(say, effect.faults());
   }
 }

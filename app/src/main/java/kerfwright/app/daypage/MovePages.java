@@ -44,9 +44,7 @@ public record MovePages(DayPages day, DayService service, Templates templates) {
   }
 
   private static Optional<LocalTime> time(String text) {
-    return DaySetting.isTime(text)
-        ? Optional.of(LocalTime.parse(text))
-        : Optional.empty();
+    return DaySetting.isTime(text) ? Optional.of(LocalTime.parse(text)) : Optional.empty();
   }
 
   /** The list with the wish fulfilled; empty where the wish cannot be understood. */
@@ -94,8 +92,7 @@ public record MovePages(DayPages day, DayService service, Templates templates) {
             .orElseGet(() -> List.of(say.at("day.not-understood"))));
     values.put("followed", followed);
     values.put(
-        "moved",
-        bookings.stream().filter(b -> !b.equals(book.booking(b.id()).orElse(b))).toList());
+        "moved", bookings.stream().filter(b -> !b.equals(book.booking(b.id()).orElse(b))).toList());
     values.put("wanted", wanted);
     templates.html(call, "day/effect.jte", values);
   }

@@ -120,8 +120,7 @@ public final class Fields {
 
   /** The mappings of a list; whatever else stands in it is a fault and skipped. */
   public List<Fields> rows(String name, String expected, boolean required) {
-    Node node =
-        required ? required(name, Message.of("fault.list-of", expected)) : optional(name);
+    Node node = required ? required(name, Message.of("fault.list-of", expected)) : optional(name);
     List<Node> items = node == null ? null : items(name, node);
     List<Fields> rows = new ArrayList<>();
     for (int i = 0; items != null && i < items.size(); i++) {

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import kerfwright.app.feature.Feature;
 import kerfwright.app.form.Sent;
@@ -21,8 +22,8 @@ import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 
 /** Labels on sheets: chosen, looked at, printed. */
-public record LabelPages(
-    Map<OwnCode.Kind, Coded> coded, Settings settings, Templates templates) implements Feature {
+public record LabelPages(Map<OwnCode.Kind, Coded> coded, Settings settings, Templates templates)
+    implements Feature {
   static final int MOST_LABELS = 2000;
 
   private static final Map<String, OwnCode.Kind> NAMED =
@@ -66,8 +67,8 @@ public record LabelPages(
     List<Label> labels = new ArrayList<>();
     NAMED.forEach(
         (name, kind) -> {
-          Coded things = coded.get(kind);
-          for (String sent : things == null ? List.<String>of() : sent(call, name, kind)) {
+          Coded things = Objects.requireNonNull(coded.get(kind));
+          for (String sent : sent(call, name, kind)) {
             Sent.id(sent)
                 .filter(id -> picks.add(name + "=" + id))
                 .flatMap(id -> things.label().apply(id, say))

@@ -141,8 +141,7 @@ public record ScanPages(
     String fault = item.isPresent() ? "scan.has-another" : "scan.no-such-label";
     show(
         call,
-        Map.of(
-            "code", code, "ways", List.of(understood.code()), "refusal", fault, "label", label));
+        Map.of("code", code, "ways", List.of(understood.code()), "refusal", fault, "label", label));
   }
 
   private void show(Context call, Map<String, Object> answer) {

@@ -94,7 +94,8 @@ public record LoadPages(
     Sent.picks(call).forEach(pick -> ticked.add(pick.item()));
     for (Waiting.InCleaning one : waiting.cleaning()) {
       UUID id = one.item().id();
-      if (!again && (wanted.isEmpty()
+      if (!again
+          && (wanted.isEmpty()
               ? one.over()
               : wanted.stream().anyMatch(item -> item.id().equals(id)))) {
         ticked.add(id);
@@ -114,8 +115,7 @@ public record LoadPages(
     values.put("sets", sets);
     values.put("refusals", refusals);
     values.put(
-        "absent",
-        wanted.stream().filter(one -> one.state() != InstrumentState.CLEANING).toList());
+        "absent", wanted.stream().filter(one -> one.state() != InstrumentState.CLEANING).toList());
     templates.html(call, "reprocessing/new.jte", values);
   }
 

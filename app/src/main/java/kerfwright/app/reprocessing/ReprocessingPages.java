@@ -82,12 +82,20 @@ public record ReprocessingPages(
         call,
         "reprocessing/overview.jte",
         Map.of(
-            "waiting", Waiting.of(drawer.drawer(), loads.loads(), own, now, page(call)),
-            "running", loads.loads().running(),
-            "recent", loads.loads().newest(RECENT).stream() .filter(one -> one.state() != Load.State.RUNNING) .toList(),
-            "own", own,
-            "now", now,
-            "obstacles", obstacles));
+            "waiting",
+            Waiting.of(drawer.drawer(), loads.loads(), own, now, page(call)),
+            "running",
+            loads.loads().running(),
+            "recent",
+            loads.loads().newest(RECENT).stream()
+                .filter(one -> one.state() != Load.State.RUNNING)
+                .toList(),
+            "own",
+            own,
+            "now",
+            now,
+            "obstacles",
+            obstacles));
   }
 
   private static int page(Context call) {
@@ -96,8 +104,7 @@ public record ReprocessingPages(
 
   private void move(Context call, InstrumentState to) {
     List<Pick> picks = Sent.picks(call);
-    List<Obstacle> obstacles =
-        picks.isEmpty() ? List.of() : drawer.move(picks, to, "").obstacles();
+    List<Obstacle> obstacles = picks.isEmpty() ? List.of() : drawer.move(picks, to, "").obstacles();
     if (obstacles.isEmpty()) {
       call.redirect("/reprocessing", HttpStatus.SEE_OTHER);
     } else {

@@ -33,9 +33,7 @@ class RestockingTest {
   private final Map<UUID, List<DrawerEntry>> lines = new HashMap<>();
 
   private static Restocking.Outlook outlook(
-      Map<UUID, LocalDate> expires,
-      int planned,
-      List<PurchaseRequest> requests) {
+      Map<UUID, LocalDate> expires, int planned, List<PurchaseRequest> requests) {
     return new Restocking.Outlook(
         TODAY.minusWeeks(20), expires, any -> planned, requests, any -> List.of(), ZoneOffset.UTC);
   }
@@ -93,8 +91,7 @@ class RestockingTest {
             piece("SP2", "spoon", null, 700),
             piece("H1", "holder", "9", 700));
     assertEquals(
-        List.of("turbine", "spoon"),
-        report.pieces().stream().map(PieceNeed::type).toList());
+        List.of("turbine", "spoon"), report.pieces().stream().map(PieceNeed::type).toList());
     PieceNeed turbine = report.pieces().get(0);
     assertEquals(2, turbine.order());
     assertEquals(1, turbine.here());
@@ -208,8 +205,7 @@ class RestockingTest {
             new PurchaseRequest("ceramic-round-010", TODAY, 1));
     RestockReport report =
         new Restocking(TODAY, RestockOptions.USUAL, any -> 1)
-            .report(
-                List.of(item), uses(item, 1, 7, 1), outlook(Map.of(), 0, requests));
+            .report(List.of(item), uses(item, 1, 7, 1), outlook(Map.of(), 0, requests));
     ArticleNeed need = report.orders().get(0);
     assertEquals(3, need.order(), "as many as the day that lacks most");
     assertEquals(List.of(Reason.WISHED), need.reasons());
