@@ -72,8 +72,7 @@ public final class RecordedDays {
               .orElseThrow();
       int start = Math.max(wanted, free.getOrDefault(chair, 0));
       int end =
-          Math.min(
-              setting.lengthMin(), start + (length + GRID_MIN - 1) / GRID_MIN * GRID_MIN);
+          Math.min(setting.lengthMin(), start + (length + GRID_MIN - 1) / GRID_MIN * GRID_MIN);
       if (wanted < 0 || start >= end) {
         continue;
       }

@@ -79,10 +79,16 @@ final class DayModel {
     return sum;
   }
 
-  /** Unevenness of wear over all types. */
-  LinearExprBuilder wear() {
+  /** Unevenness of wear over all types; {@code least} bounds each, where it is known. */
+  LinearExprBuilder wear(int... least) {
     LinearExprBuilder sum = LinearExpr.newBuilder();
-    flows.forEach(flow -> sum.add(Evenness.of(model, flow)));
+    for (int i = 0; i < flows.size(); i++) {
+      LinearExprBuilder one = Evenness.of(model, flows.get(i));
+      sum.add(one);
+      if (i < least.length) {
+        model.addGreaterOrEqual(one, least[i]);
+      }
+    }
     return sum;
   }
 

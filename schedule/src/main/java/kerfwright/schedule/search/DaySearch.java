@@ -21,6 +21,7 @@ final class DaySearch {
   private static final double SHORTAGES_SHARE = 0.75;
 
   private static final double LOADS_SHARE = 0.7;
+  private static final double ONE_TYPE_SHARE = 0.5;
 
   /** Above this many needs the solver cannot do anything for the last goal in a usual time. */
   private static final int WEAR_UP_TO = 500;
@@ -62,10 +63,32 @@ final class DaySearch {
     ready.hold(best.shortages(), Integer.MAX_VALUE);
     minimise(Goal.LOADS, ready, ready.loads(), search.left() * LOADS_SHARE);
     if (last == Goal.WEAR && !progress.stopped() && view.day.demand() <= WEAR_UP_TO) {
-      DayModel all = new DayModel(view, Levels::worn);
-      all.hold(best.shortages(), best.newLoads());
-      minimise(Goal.WEAR, all, all.wear(), search.left());
+      wear();
     }
+  }
+
+  /** The last goal, each type bounded by itself first. */
+  private void wear() {
+    long began = System.nanoTime();
+    int n = view.types.size();
+    int[] least = new int[n];
+    int sum = 0;
+    for (int k = 0; k < n && search.left() > 0; k++) {
+      DayModel one = new DayModel(view, Levels::worn, List.of(k), new Timetable(view));
+      double share = search.left() * ONE_TYPE_SHARE / (n - k);
+      int bound = search.run(one, one.wear(), Search.RELAXATION, share, t -> {}, any -> {}).bound();
+      least[k] = Math.max(0, bound);
+      sum += least[k];
+    }
+    spent(Goal.WEAR, began);
+    bound(Goal.WEAR, sum);
+    DayModel all = new DayModel(view, Levels::worn);
+    all.hold(best.shortages(), best.newLoads());
+    minimise(Goal.WEAR, all, all.wear(least), search.left());
+  }
+
+  private void spent(Goal goal, long sinceNanos) {
+    seconds.merge(goal, (System.nanoTime() - sinceNanos) / 1e9, Double::sum);
   }
 
   private void minimise(Goal goal, DayModel model, LinearExprBuilder value, double share) {
@@ -84,7 +107,7 @@ final class DaySearch {
             this::offer,
             bound -> bound(goal, bound + fixed));
     bound(goal, outcome.proven() ? Integer.MAX_VALUE : outcome.bound() + fixed);
-    seconds.put(goal, (System.nanoTime() - began) / 1e9);
+    spent(goal, began);
   }
 
   /** The cheapest plan by a cost that stands above the goals. */
