@@ -1,6 +1,5 @@
 package kerfwright.app.web;
 
-import io.javalin.config.JavalinConfig;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
@@ -28,7 +27,7 @@ import kerfwright.app.template.Templates;
 /** Who may come in: the gate, and the pages around it. */
 final class PeopleFeature implements Feature {
   private final Gate gate;
-  private final Feature pages;
+  private final List<Feature> parts;
 
   PeopleFeature(OpenPractice open, Entrance entrance, Templates templates, Clock clock) {
     StoredTokens tokens = new StoredTokens(open.database());
@@ -44,8 +43,8 @@ final class PeopleFeature implements Feature {
     Footprint footprint = new Footprint(trail, clock);
     Guard guard = new Guard(entrance.doors(), service, tokens, footprint, clock);
     this.gate = new Gate(entrance.doors(), guard);
-    this.pages =
-        Feature.of(
+    this.parts =
+        List.of(
             new SignInPages(guard, service, footprint, templates),
             new TurnPages(guard, service, footprint, templates),
             new AccountPages(
@@ -76,12 +75,7 @@ final class PeopleFeature implements Feature {
   }
 
   @Override
-  public void routes(JavalinConfig config) {
-    pages.routes(config);
-  }
-
-  @Override
-  public List<String> pages() {
-    return pages.pages();
+  public List<Feature> parts() {
+    return parts;
   }
 }
