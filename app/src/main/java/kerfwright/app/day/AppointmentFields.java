@@ -15,34 +15,25 @@ import kerfwright.schedule.Need;
 import kerfwright.schedule.Substitute;
 import org.jspecify.annotations.Nullable;
 
-/** Reads {@code appointments}. */
-final class AppointmentFields {
+/**
+ * Reads {@code appointments}.
+ *
+ * @param stocked types there are; of a case's substitutes only these count
+ */
+record AppointmentFields(
+    ClockField clock, NeedsOfCase needsOfCase, Set<String> stocked, Faults faults) {
   private static final Bounds LIFE = Bounds.from(0, 100, "lives");
   private static final Bounds RATIO = Bounds.above(0, 1000, "");
 
-  private final ClockField clock;
-  private final NeedsOfCase needsOfCase;
-  private final Set<String> stocked;
-
-  /**
-   * @param stocked types there are; of a case's substitutes only these count
-   */
-  AppointmentFields(ClockField clock, NeedsOfCase needsOfCase, Set<String> stocked) {
-    this.clock = clock;
-    this.stocked = stocked;
-    this.needsOfCase = needsOfCase;
-  }
-
-  List<Appointment> read(Fields fields, Faults faults) {
+  List<Appointment> read(Fields fields) {
     List<Appointment> all = new ArrayList<>();
-    for (Fields row :
-        DayFile.rows(fields, faults, "appointments", "{id, start, end, needs: [type]}", true)) {
+    for (Fields row : fields.rows("appointments", "{id, start, end, needs: [type]}", true)) {
       String id = row.text("id", Message.of("day.file-reference"));
       Integer start = clock.minute(row, "start");
       Integer end = clock.minute(row, "end");
       String chair =
           row.optional("chair") == null ? null : row.text("chair", Message.of("day.file-chair"));
-      List<Need> needs = needs(row, faults);
+      List<Need> needs = needs(row);
       row.rejectUnknown();
       if (id != null && start != null && end != null) {
         all.add(Appointment.of(id, start, end, chair, needs));
@@ -51,7 +42,7 @@ final class AppointmentFields {
     return all;
   }
 
-  private List<Need> needs(Fields row, Faults faults) {
+  private List<Need> needs(Fields row) {
     Node needs = row.optional("needs");
     Node caseFile = row.optional("case");
     if (needs != null && caseFile != null) {
@@ -68,7 +59,7 @@ final class AppointmentFields {
     List<Need> read = new ArrayList<>();
     for (int i = 0; items != null && i < items.size(); i++) {
       String path = row.path("needs") + "[" + i + "]";
-      Need need = need(items.get(i), path, faults);
+      Need need = need(items.get(i), path);
       if (need != null) {
         read.add(need);
       }
@@ -76,26 +67,18 @@ final class AppointmentFields {
     return read;
   }
 
-  private static @Nullable Need need(Node item, String path, Faults faults) {
+  private @Nullable Need need(Node item, String path) {
     if (item instanceof Node.Scalar scalar) {
       return Need.of(scalar.text().strip());
     }
     if (item instanceof Node.Mapping mapping) {
       Fields fields = new Fields(mapping, path, faults);
       String type = fields.text("type", Message.of("day.file-type"));
-      Node life = fields.optional("life_asked");
-      Double asked =
-          life == null
-              ? Double.valueOf(0)
-              : Fields.number(path + ".life_asked", life, LIFE, faults);
+      Double asked = optional(fields, "life_asked", LIFE, 0);
       List<Substitute> others = new ArrayList<>();
-      for (Fields row : DayFile.rows(fields, faults, "or", "{type, cost_ratio}", false)) {
+      for (Fields row : fields.rows("or", "{type, cost_ratio}", false)) {
         String other = row.text("type", Message.of("day.file-type"));
-        Node cost = row.optional("cost_ratio");
-        Double ratio =
-            cost == null
-                ? Double.valueOf(1)
-                : Fields.number(row.path("cost_ratio"), cost, RATIO, faults);
+        Double ratio = optional(row, "cost_ratio", RATIO, 1);
         row.rejectUnknown();
         if (other != null && ratio != null) {
           others.add(new Substitute(other, ratio));
@@ -107,6 +90,10 @@ final class AppointmentFields {
     faults.add(
         item.line(), path, Message.of("fault.must-be", Message.of("day.file-need"), item.found()));
     return null;
+  }
+
+  private static @Nullable Double optional(Fields row, String name, Bounds bounds, double usual) {
+    return row.optional(name) == null ? Double.valueOf(usual) : row.number(name, bounds, true);
   }
 
   private List<Need> ofCase(Fields row, @Nullable String file) {

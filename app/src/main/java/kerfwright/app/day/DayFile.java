@@ -3,10 +3,9 @@ package kerfwright.app.day;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.input.Bounds;
@@ -21,8 +20,11 @@ import kerfwright.schedule.Appointment;
 import kerfwright.schedule.Day;
 import kerfwright.schedule.DayFault;
 import kerfwright.schedule.FixedFacts;
+import kerfwright.schedule.InstrumentRef;
 import kerfwright.schedule.InvalidDayException;
+import kerfwright.schedule.SteriliserLoad;
 import kerfwright.schedule.Stock;
+import kerfwright.schedule.TrayPlace;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a day file; every fault is told with its line and field. */
@@ -30,6 +32,9 @@ public final class DayFile {
   private static final Bounds MINUTES = Bounds.above(0, Day.LONGEST_DAY_MIN, "minutes");
   private static final Bounds CLEANING = Bounds.from(0, Day.LONGEST_DAY_MIN, "minutes");
   private static final Bounds COUNT = Bounds.from(1, 1000, "");
+  private static final Bounds LIFE = Bounds.from(1, 100_000, "uses");
+  private static final Bounds USES = Bounds.from(0, 100_000, "uses");
+  private static final Bounds INDEX = Bounds.from(0, 100_000, "");
   private static final int MOST_APPOINTMENTS = 500;
   private static final int MOST_STARTS = 6000;
 
@@ -51,18 +56,18 @@ public final class DayFile {
     Faults faults = new Faults(source.origin());
     Fields fields = new Fields(top, "", faults);
     LocalTime start = new ClockField(LocalTime.MIDNIGHT).clock(fields, "start");
-    Integer length = WholeNumber.read(fields, faults, "length_min", MINUTES);
-    Integer cleaning = WholeNumber.read(fields, faults, "cleaning_min", CLEANING);
-    Integer load = WholeNumber.read(fields, faults, "load_min", MINUTES);
-    Integer grid = WholeNumber.read(fields, faults, "load_grid_min", MINUTES);
-    Integer sterilisers = WholeNumber.read(fields, faults, "sterilisers", COUNT);
-    Integer capacity = WholeNumber.read(fields, faults, "load_capacity", COUNT);
+    Integer length = fields.whole("length_min", MINUTES);
+    Integer cleaning = fields.whole("cleaning_min", CLEANING);
+    Integer load = fields.whole("load_min", MINUTES);
+    Integer grid = fields.whole("load_grid_min", MINUTES);
+    Integer sterilisers = fields.whole("sterilisers", COUNT);
+    Integer capacity = fields.whole("load_capacity", COUNT);
     ClockField clock = new ClockField(start == null ? LocalTime.MIDNIGHT : start);
-    List<Stock> stock = StockFields.read(fields, faults);
+    List<Stock> stock = stock(fields);
     Set<String> stocked = stock.stream().map(Stock::type).collect(Collectors.toSet());
     List<Appointment> appointments =
-        new AppointmentFields(clock, needsOfCase, stocked).read(fields, faults);
-    FixedFacts facts = FactsFields.read(fields, faults, clock);
+        new AppointmentFields(clock, needsOfCase, stocked, faults).read(fields);
+    FixedFacts facts = facts(fields, clock);
     fields.rejectUnknown();
     budget(fields, length, grid, sterilisers, appointments.size());
     faults.throwIfAny();
@@ -86,13 +91,66 @@ public final class DayFile {
         String nearest = NearestName.nearest(given, fault.known()).orElse(null);
         boolean listed = nearest == null && !fault.known().isEmpty();
         faults.add(
-            new Lines(top).of(fault.field()),
+            line(top, fault.field()),
             fault.field(),
             listed ? Message.of("fault.valid", what, String.join(", ", fault.known())) : what,
             nearest);
       }
       throw faults.failure();
     }
+  }
+
+  private static List<Stock> stock(Fields fields) {
+    List<Stock> stock = new ArrayList<>();
+    for (Fields row : fields.rows("instruments", "{type, life, used: [uses]}", true)) {
+      String type = row.text("type", Message.of("day.file-type"));
+      Integer life = row.whole("life", LIFE);
+      Node used = row.required("used", Message.of("fault.found-list"));
+      List<Integer> uses = row.wholes("used", used, USES);
+      List<Integer> dirty = row.wholes("dirty", row.optional("dirty"), INDEX);
+      row.rejectUnknown();
+      if (type != null && life != null) {
+        stock.add(new Stock(type, life, uses, new TreeSet<>(dirty)));
+      }
+    }
+    return stock;
+  }
+
+  /** What is fixed already: {@code now}, {@code running_loads}, {@code on_trays}. */
+  private static FixedFacts facts(Fields fields, ClockField clock) {
+    Integer now = fields.optional("now") == null ? null : clock.minute(fields, "now");
+    List<SteriliserLoad> loads = new ArrayList<>();
+    for (Fields row : fields.rows("running_loads", "{start, instruments}", false)) {
+      Integer start = clock.minute(row, "start");
+      List<InstrumentRef> inside = new ArrayList<>();
+      for (Fields item : row.rows("instruments", "{type, index}", true)) {
+        InstrumentRef ref = ref(item);
+        item.rejectUnknown();
+        if (ref != null) {
+          inside.add(ref);
+        }
+      }
+      row.rejectUnknown();
+      if (start != null) {
+        loads.add(new SteriliserLoad(start, inside));
+      }
+    }
+    List<TrayPlace> trays = new ArrayList<>();
+    for (Fields row : fields.rows("on_trays", "{appointment, type, index}", false)) {
+      String appointment = row.text("appointment", Message.of("day.file-appointment"));
+      InstrumentRef ref = ref(row);
+      row.rejectUnknown();
+      if (appointment != null && ref != null) {
+        trays.add(new TrayPlace(appointment, ref));
+      }
+    }
+    return new FixedFacts(now == null ? 0 : now, loads, trays);
+  }
+
+  private static @Nullable InstrumentRef ref(Fields row) {
+    String type = row.text("type", Message.of("day.file-type"));
+    Integer index = row.whole("index", INDEX);
+    return type == null || index == null ? null : new InstrumentRef(type, index);
   }
 
   /** A day is planned as a whole: what grows beyond any day of a practice is refused first. */
@@ -115,67 +173,24 @@ public final class DayFile {
     }
   }
 
-  /** Finds the line of a field by its path, or of the nearest field around it. */
-  private static final class Lines {
-    private final Map<String, Integer> lines = new HashMap<>();
-
-    Lines(Node.Mapping top) {
-      collect("", top);
-    }
-
-    private void collect(String path, Node node) {
-      lines.putIfAbsent(path, node.line());
-      if (node instanceof Node.Mapping mapping) {
-        mapping
-            .entries()
-            .forEach(
-                (name, entry) -> {
-                  String below = path.isEmpty() ? name : path + "." + name;
-                  lines.put(below, entry.line());
-                  collect(below, entry.value());
-                });
-      } else if (node instanceof Node.Listing listing) {
-        for (int i = 0; i < listing.items().size(); i++) {
-          collect(path + "[" + i + "]", listing.items().get(i));
-        }
-      }
-    }
-
-    int of(String field) {
-      String path = field;
-      while (!path.isEmpty()) {
-        Integer line = lines.get(path);
-        if (line != null) {
-          return line;
-        }
-        path =
-            path.substring(0, Math.max(path.lastIndexOf('.'), Math.max(0, path.lastIndexOf('['))));
-      }
-      return 0;
-    }
-  }
-
-  /** Mappings of a list field; what is not a mapping is a fault and skipped. */
-  static List<Fields> rows(
-      Fields fields, Faults faults, String name, String expected, boolean required) {
-    @Nullable Node node =
-        required
-            ? fields.required(name, Message.of("fault.list-of", expected))
-            : fields.optional(name);
-    List<Fields> rows = new ArrayList<>();
-    List<Node> items = node == null ? null : fields.items(name, node);
-    if (items == null) {
-      return rows;
-    }
-    for (int i = 0; i < items.size(); i++) {
-      String path = fields.path(name) + "[" + i + "]";
-      if (items.get(i) instanceof Node.Mapping mapping) {
-        rows.add(new Fields(mapping, path, faults));
+  /** The line of a field by its path, or of the nearest field around it. */
+  private static int line(Node top, String path) {
+    int line = 0;
+    Node node = top;
+    for (String part : path.split("[.\\[\\]]+")) {
+      if (node instanceof Node.Mapping mapping && mapping.entries().containsKey(part)) {
+        Node.Entry entry = mapping.entries().get(part);
+        line = entry.line();
+        node = entry.value();
+      } else if (node instanceof Node.Listing list
+          && part.matches("\\d{1,6}")
+          && Integer.parseInt(part) < list.items().size()) {
+        node = list.items().get(Integer.parseInt(part));
+        line = node.line();
       } else {
-        faults.add(
-            items.get(i).line(), path, Message.of("fault.must-be", expected, items.get(i).found()));
+        break;
       }
     }
-    return rows;
+    return line;
   }
 }

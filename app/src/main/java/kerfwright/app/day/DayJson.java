@@ -14,6 +14,7 @@ import kerfwright.schedule.InstrumentRef;
 import kerfwright.schedule.Shortage;
 import kerfwright.schedule.SteriliserLoad;
 import kerfwright.schedule.TrayPlace;
+import kerfwright.schedule.remedy.Remedy;
 import kerfwright.schedule.remedy.RemedyResult;
 import kerfwright.schedule.search.FreshTrays;
 
@@ -33,13 +34,43 @@ public final class DayJson {
     ArrayNode all = JsonNodeFactory.instance.arrayNode();
     for (RemedyResult r : remedies) {
       ObjectNode node = all.addObject();
-      new RemedyFields(problem, r).into(node);
+      put(node, problem, r);
       node.set("costMin", JsonText.number(r.costMin()));
       node.put("shortagesBefore", plan.value(Goal.SHORTAGES));
       node.put("shortagesAfter", r.shortagesAfter()).put("loadsAfter", r.loadsAfter());
       node.put("proven", r.plan().result(Goal.SHORTAGES).proven());
     }
     return all;
+  }
+
+  /** Kind and details of a remedy. */
+  private static void put(ObjectNode node, Day day, RemedyResult result) {
+    Remedy remedy = result.remedy();
+    if (remedy instanceof Remedy.UseSubstitute r) {
+      node.put("kind", "substitute").put("appointment", r.appointment());
+      node.put("type", r.type()).put("instead", r.instead()).put("costRatio", r.costRatio());
+    } else if (remedy instanceof Remedy.SwapAppointments r) {
+      node.put("kind", "swap");
+      ArrayNode moved = node.putArray("appointments");
+      for (String id : List.of(r.first(), r.second())) {
+        int start = result.day().appointment(id).orElseThrow().startMin();
+        moved.addObject().put("id", id).put("start", clock(day, start));
+      }
+    } else if (remedy instanceof Remedy.LoadBetween r) {
+      node.put("kind", "load").put("start", clock(day, r.startMin()));
+    } else if (remedy instanceof Remedy.LoadBeforeOpening r) {
+      node.put("kind", "load").put("start", clock(day, -day.loadMin()));
+      ArrayNode inside = node.putArray("instruments");
+      r.inside().forEach(ref -> put(inside.addObject(), ref));
+    } else if (remedy instanceof Remedy.LoadBeside) {
+      node.put("kind", "steriliser").put("sterilisers", day.sterilisers() + 1);
+    } else if (remedy instanceof Remedy.BuyMore r) {
+      node.put("kind", "buy").put("type", r.type()).put("pieces", r.pieces());
+    }
+  }
+
+  private static String clock(Day day, int minute) {
+    return CLOCK.format(day.clock(minute));
   }
 
   /** The plan as a tree; indexes count from 0 as in the day file. */
@@ -54,7 +85,7 @@ public final class DayJson {
     ArrayNode loads = json.putArray("loads");
     for (SteriliserLoad load : plan.loads()) {
       ObjectNode node = loads.addObject();
-      node.put("start", CLOCK.format(problem.clock(load.startMin())));
+      node.put("start", clock(problem, load.startMin()));
       ArrayNode inside = node.putArray("instruments");
       load.instruments().forEach(ref -> put(inside.addObject(), ref));
     }

@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import kerfwright.app.words.Say;
+import kerfwright.practice.daylist.KeptRemedy;
 import kerfwright.schedule.Appointment;
 import kerfwright.schedule.Day;
 import kerfwright.schedule.DayPlan;
-import kerfwright.schedule.Goal;
 import kerfwright.schedule.GoalResult;
 import kerfwright.schedule.InstrumentRef;
 import kerfwright.schedule.Shortage;
@@ -61,12 +61,11 @@ final class DayText {
     }
     title("day.text-short", plan.shortages().size());
     for (Appointment a : inOrder()) {
-      List<String> missing = new ArrayList<>();
-      for (Shortage s : plan.shortages()) {
-        if (s.appointment().equals(a.id())) {
-          missing.add(s.type());
-        }
-      }
+      List<String> missing =
+          plan.shortages().stream()
+              .filter(s -> s.appointment().equals(a.id()))
+              .map(Shortage::type)
+              .toList();
       if (!missing.isEmpty()) {
         line(clock(a.startMin()) + "  " + a.id(), String.join(", ", missing));
       }
@@ -81,14 +80,7 @@ final class DayText {
     title("day.text-remedies");
     RemedyWords words = new RemedyWords(say, problem, type -> type);
     for (RemedyResult r : remedies) {
-      boolean proven = r.plan().result(Goal.SHORTAGES).proven();
-      line(
-          words.of(r.remedy()),
-          say.at(
-              proven ? "day.leaves" : "day.leaves-at-most",
-              r.shortagesAfter(),
-              r.loadsAfter(),
-              Math.round(r.costMin())));
+      line(words.of(r.remedy()), words.leaves(KeptRemedy.of(r)));
     }
   }
 
@@ -114,12 +106,11 @@ final class DayText {
     out.append('\n');
     title("day.text-trays");
     for (Appointment a : inOrder()) {
-      List<InstrumentRef> tray = new ArrayList<>();
-      for (TrayPlace t : plan.trays()) {
-        if (t.appointment().equals(a.id())) {
-          tray.add(t.instrument());
-        }
-      }
+      List<InstrumentRef> tray =
+          plan.trays().stream()
+              .filter(t -> t.appointment().equals(a.id()))
+              .map(TrayPlace::instrument)
+              .toList();
       String chair = a.chair() == null ? "" : "  " + say.at("day.text-chair", a.chair());
       line(
           clock(a.startMin()) + "-" + clock(a.endMin()) + "  " + a.id() + chair,

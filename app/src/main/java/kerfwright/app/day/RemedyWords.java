@@ -2,6 +2,7 @@ package kerfwright.app.day;
 
 import java.util.function.UnaryOperator;
 import kerfwright.app.words.Say;
+import kerfwright.practice.daylist.KeptRemedy;
 import kerfwright.schedule.Appointment;
 import kerfwright.schedule.Day;
 import kerfwright.schedule.remedy.Remedy;
@@ -35,6 +36,15 @@ public record RemedyWords(Say say, Day day, UnaryOperator<String> types) {
       return say.at("day.remedy-buy", r.pieces(), types.apply(r.type()));
     }
     return say.at("day.remedy-beside", day.sterilisers() + 1);
+  }
+
+  /** What is left once it is done, and what it costs. */
+  public String leaves(KeptRemedy told) {
+    return say.at(
+        told.proven() ? "day.leaves" : "day.leaves-at-most",
+        told.shortagesAfter(),
+        told.loadsAfter(),
+        Math.round(told.costMin()));
   }
 
   private String start(Day changed, String id) {

@@ -12,7 +12,7 @@ import kerfwright.practice.horizon.StockCurve;
 import kerfwright.practice.horizon.StockPoint;
 
 /** The stock a usual week needs, as text and as {@code week/1}. */
-final class WeekOutput {
+public final class WeekOutput {
   private static final double TROUBLED_WEEKS = 0.1;
 
   private WeekOutput() {}
@@ -38,6 +38,11 @@ final class WeekOutput {
     node.set("quietWeeks", JsonText.number(p.quietWeeks()));
   }
 
+  /** The cheapest stock that sees no shortage in nine weeks of ten, or the largest looked at. */
+  public static StockPoint enough(StockCurve curve) {
+    return curve.enough(TROUBLED_WEEKS).orElse(curve.points().get(curve.points().size() - 1));
+  }
+
   static String text(Say say, StockCurve curve) {
     StringBuilder out = new StringBuilder();
     line(
@@ -49,8 +54,7 @@ final class WeekOutput {
             curve.keptDays(),
             Long.toString(curve.seed())));
     line(out, figure(say, "day.week-text-now", curve.now()));
-    StockPoint enough =
-        curve.enough(TROUBLED_WEEKS).orElse(curve.points().get(curve.points().size() - 1));
+    StockPoint enough = enough(curve);
     line(out, figure(say, "day.week-text-enough", enough));
     Map<String, Integer> add = curve.toAdd(enough);
     new TreeMap<>(enough.pieces())

@@ -111,6 +111,51 @@ public final class Fields {
     return null;
   }
 
+  /** The mappings of a list; whatever else stands in it is a fault and skipped. */
+  public List<Fields> rows(String name, String expected, boolean required) {
+    Node node = required ? required(name, Message.of("fault.list-of", expected)) : optional(name);
+    List<Node> items = node == null ? null : items(name, node);
+    List<Fields> rows = new ArrayList<>();
+    for (int i = 0; items != null && i < items.size(); i++) {
+      String at = path(name) + "[" + i + "]";
+      Node item = items.get(i);
+      if (item instanceof Node.Mapping row) {
+        rows.add(new Fields(row, at, faults));
+      } else {
+        faults.add(item.line(), at, Message.of("fault.must-be", expected, item.found()));
+      }
+    }
+    return rows;
+  }
+
+  /** A whole number within bounds; null where missing or wrong. */
+  public @Nullable Integer whole(String name, Bounds bounds) {
+    Node node = required(name, bounds.allowed());
+    return node == null ? null : whole(path(name), node, bounds);
+  }
+
+  /** The whole numbers of a list; what is none is a fault and skipped. */
+  public List<Integer> wholes(String name, @Nullable Node list, Bounds bounds) {
+    List<Node> items = list == null ? null : items(name, list);
+    List<Integer> numbers = new ArrayList<>();
+    for (int i = 0; items != null && i < items.size(); i++) {
+      Integer number = whole(path(name) + "[" + i + "]", items.get(i), bounds);
+      if (number != null) {
+        numbers.add(number);
+      }
+    }
+    return numbers;
+  }
+
+  private @Nullable Integer whole(String at, Node node, Bounds bounds) {
+    Double value = number(at, node, bounds, faults);
+    if (value != null && value != Math.rint(value)) {
+      faults.add(node.line(), at, Message.of("fault.whole", node.found()));
+      return null;
+    }
+    return value == null ? null : value.intValue();
+  }
+
   /** A number within bounds; null where missing or wrong. */
   public @Nullable Double number(String name, Bounds bounds, boolean required) {
     Node node = required ? required(name, bounds.allowed()) : optional(name);
