@@ -36,6 +36,13 @@ public final class Sent {
     return Optional.of(UUID.fromString(text));
   }
 
+  /** A whole number of at most four digits; empty where it is none. */
+  public static Optional<Integer> whole(@Nullable String text) {
+    return text != null && text.strip().matches("\\d{1,4}")
+        ? Optional.of(Integer.valueOf(text.strip()))
+        : Optional.empty();
+  }
+
   public static int version(Context call) {
     String text = text(call, "version");
     return text.matches("\\d{1,9}") ? Integer.parseInt(text) : -1;

@@ -10,8 +10,7 @@ import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.label.OwnCode;
 
 /** Labels of instruments of the drawer. */
-public record ItemLabels(Drawer drawer) implements LabelSource.Writer {
-  @Override
+public record ItemLabels(Drawer drawer) {
   public Optional<Label> label(UUID id, Say say) {
     return drawer
         .find(id)
@@ -22,6 +21,15 @@ public record ItemLabels(Drawer drawer) implements LabelSource.Writer {
                     new OwnCode(OwnCode.Kind.INSTRUMENT, id).text(),
                     item.label(),
                     lines(item, say)));
+  }
+
+  /** The page of an instrument. */
+  public Optional<String> page(UUID id) {
+    return drawer.find(id).map(ItemLabels::page);
+  }
+
+  static String page(StockItem item) {
+    return "/drawer/item/" + item.id() + "?scanned=1";
   }
 
   private static List<String> lines(StockItem item, Say say) {

@@ -6,11 +6,12 @@ import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
 import java.util.Set;
-import java.util.UUID;
 import kerfwright.app.feature.Feature;
+import kerfwright.app.form.Sent;
 import kerfwright.app.print.PdfInk;
 import kerfwright.app.print.SvgInk;
 import kerfwright.app.security.Access;
@@ -21,7 +22,8 @@ import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 
 /** Labels on sheets: chosen, looked at, printed. */
-public final class LabelPages implements Feature {
+public record LabelPages(Map<OwnCode.Kind, Coded> coded, Settings settings, Templates templates)
+    implements Feature {
   static final int MOST_LABELS = 2000;
 
   private static final Map<String, OwnCode.Kind> NAMED =
@@ -30,16 +32,6 @@ public final class LabelPages implements Feature {
           "pouch", OwnCode.Kind.POUCH,
           "tray", OwnCode.Kind.TRAY,
           "load", OwnCode.Kind.LOAD);
-
-  private final LabelSource source;
-  private final Settings settings;
-  private final Templates templates;
-
-  public LabelPages(LabelSource source, Settings settings, Templates templates) {
-    this.source = source;
-    this.settings = settings;
-    this.templates = templates;
-  }
 
   @Override
   public void routes(JavalinConfig config) {
@@ -75,15 +67,17 @@ public final class LabelPages implements Feature {
     List<Label> labels = new ArrayList<>();
     NAMED.forEach(
         (name, kind) -> {
-          List<UUID> ids = new ArrayList<>();
+          Coded things = Objects.requireNonNull(coded.get(kind));
           for (String sent : sent(call, name, kind)) {
-            id(sent).filter(id -> picks.add(name + "=" + id)).ifPresent(ids::add);
+            Sent.id(sent)
+                .filter(id -> picks.add(name + "=" + id))
+                .flatMap(id -> things.label().apply(id, say))
+                .ifPresent(labels::add);
           }
-          labels.addAll(source.labels(kind, ids, say));
         });
     SheetForm form = SheetForm.of(call::formParam, settings.read());
-    int copies = whole(call.formParam("copies"), 1, 1, 50);
-    int first = whole(call.formParam("first"), 1, 1, form.sheet().perSheet());
+    int copies = count(call, "copies", 50);
+    int first = count(call, "first", form.sheet().perSheet());
     return new Asked(List.copyOf(picks), labels, form, copies, first);
   }
 
@@ -97,17 +91,8 @@ public final class LabelPages implements Feature {
     return all;
   }
 
-  private static Optional<UUID> id(String text) {
-    return text.matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
-        ? Optional.of(UUID.fromString(text))
-        : Optional.empty();
-  }
-
-  private static int whole(
-      @org.jspecify.annotations.Nullable String text, int otherwise, int least, int most) {
-    return text == null || !text.strip().matches("\\d{1,4}")
-        ? otherwise
-        : Math.max(least, Math.min(most, Integer.parseInt(text.strip())));
+  private static int count(Context call, String name, int most) {
+    return Math.max(1, Math.min(most, Sent.whole(call.formParam(name)).orElse(1)));
   }
 
   private void show(Context call) {
@@ -171,7 +156,29 @@ public final class LabelPages implements Feature {
       return;
     }
     call.header("Content-Disposition", "attachment; filename=\"labels.svg\"");
-    call.contentType("image/svg+xml").result(Stacked.of(svg(asked, asked.all()), asked.form()));
+    call.contentType("image/svg+xml")
+        .result(stacked(svg(asked, asked.all()), asked.form().sheet()));
+  }
+
+  private static String stacked(List<String> sheets, LabelSheet size) {
+    if (sheets.size() == 1) {
+      return sheets.get(0);
+    }
+    StringBuilder all = new StringBuilder();
+    all.append(
+        String.format(
+            Locale.ROOT,
+            "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$.2fmm\" height=\"%2$.2fmm\""
+                + " viewBox=\"0 0 %1$.2f %2$.2f\">\n",
+            size.widthMm(),
+            size.heightMm() * sheets.size()));
+    for (int i = 0; i < sheets.size(); i++) {
+      double top = i * size.heightMm();
+      all.append(String.format(Locale.ROOT, "<g transform=\"translate(0 %.2f)\">", top));
+      all.append(sheets.get(i).replaceFirst("width=\"[0-9.]+mm\" height=\"[0-9.]+mm\" ", ""));
+      all.append("</g>\n");
+    }
+    return all + "</svg>\n";
   }
 
   private boolean printable(Context call, Asked asked) {

@@ -25,18 +25,10 @@ public final class QrDrawing {
       dark.append("h").append(one.width).append("v").append(one.height);
       dark.append("h-").append(one.width).append("z");
     }
-    return "<svg class=\"qr\" role=\"img\" aria-label=\""
-        + label
-        + "\" viewBox=\"0 0 "
-        + side
-        + " "
-        + side
-        + "\" shape-rendering=\"crispEdges\"><rect width=\""
-        + side
-        + "\" height=\""
-        + side
-        + "\" fill=\"#fff\"/><path fill=\"#000\" d=\""
-        + dark
-        + "\"/></svg>";
+    return String.format(
+        "<svg class=\"qr\" role=\"img\" aria-label=\"%1$s\" viewBox=\"0 0 %2$d %2$d\""
+            + " shape-rendering=\"crispEdges\"><rect width=\"%2$d\" height=\"%2$d\" fill=\"#fff\"/>"
+            + "<path fill=\"#000\" d=\"%3$s\"/></svg>",
+        label, side, dark);
   }
 }

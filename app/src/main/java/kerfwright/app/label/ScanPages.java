@@ -25,29 +25,14 @@ import kerfwright.practice.label.Packages;
 import kerfwright.practice.label.Reading;
 
 /** What was scanned or typed leads to its page, or is explained. */
-public final class ScanPages implements Feature {
-  private final Drawer drawer;
-  private final Packages packages;
-  private final ScanTargets targets;
-  private final WordSearch words;
-  private final Templates templates;
-  private final Clock clock;
-
-  public ScanPages(
-      Drawer drawer,
-      Packages packages,
-      ScanTargets targets,
-      WordSearch words,
-      Templates templates,
-      Clock clock) {
-    this.words = words;
-    this.drawer = drawer;
-    this.packages = packages;
-    this.targets = targets;
-    this.templates = templates;
-    this.clock = clock;
-  }
-
+public record ScanPages(
+    Drawer drawer,
+    Packages packages,
+    Map<OwnCode.Kind, Coded> coded,
+    WordSearch words,
+    Templates templates,
+    Clock clock)
+    implements Feature {
   @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/scan", this::scan, Access.CASES);
@@ -64,17 +49,18 @@ public final class ScanPages implements Feature {
     Optional<OwnCode> own = OwnCode.read(code);
     Optional<String> page =
         own.isPresent()
-            ? targets.page(own.get())
-            : labelled(code).map(item -> "/drawer/item/" + item.id() + "?scanned=1");
+            ? Optional.ofNullable(coded.get(own.get().kind()))
+                .flatMap(things -> things.page().apply(own.get().id()))
+            : labelled(code).map(ItemLabels::page);
     if (page.isPresent()) {
       call.redirect(page.get(), HttpStatus.SEE_OTHER);
       return;
     }
     if (code.isEmpty()) {
-      show(call, ScanAnswer.nothing());
+      show(call, Map.of("code", ""));
     } else if (own.isPresent()) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      show(call, ScanAnswer.gone(code, own.get().kind()));
+      show(call, Map.of("code", code, "gone", own.get().kind()));
     } else {
       makers(call, code);
     }
@@ -95,14 +81,20 @@ public final class ScanPages implements Feature {
         call.redirect("/drawer/item/" + match.same().get(0) + "?scanned=1", HttpStatus.SEE_OTHER);
         return;
       }
-      show(call, ScanAnswer.read(code, read, items(match.same()), items(match.article())));
+      show(
+          call,
+          Map.of(
+              "code", code,
+              "ways", List.of(read),
+              "same", items(match.same()),
+              "article", items(match.article())));
     } else if (reading instanceof Reading.Several several) {
-      show(call, ScanAnswer.several(code, several.codes()));
+      show(call, Map.of("code", code, "ways", several.codes()));
     } else {
       boolean ofMaker = ElementString.looksLikeOne(code);
       if (reading instanceof Reading.Refused refused && ofMaker) {
         call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-        show(call, ScanAnswer.faulty(code, refused.fault()));
+        show(call, Map.of("code", code, "fault", refused.fault()));
       } else {
         words(call, code);
       }
@@ -148,12 +140,12 @@ public final class ScanPages implements Feature {
     call.status(item.isPresent() ? HttpStatus.CONFLICT : HttpStatus.UNPROCESSABLE_CONTENT);
     String fault = item.isPresent() ? "scan.has-another" : "scan.no-such-label";
     show(
-        call, ScanAnswer.read(code, understood.code(), List.of(), List.of()).refused(fault, label));
+        call,
+        Map.of("code", code, "ways", List.of(understood.code()), "refusal", fault, "label", label));
   }
 
-  private void show(Context call, ScanAnswer answer) {
-    Map<String, Object> values = new HashMap<>();
-    values.put("answer", answer);
+  private void show(Context call, Map<String, Object> answer) {
+    Map<String, Object> values = new HashMap<>(answer);
     values.put("today", LocalDate.now(clock));
     templates.html(call, "label/scan.jte", values);
   }

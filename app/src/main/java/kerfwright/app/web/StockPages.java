@@ -1,14 +1,14 @@
 package kerfwright.app.web;
 
 import java.time.Clock;
+import java.util.Map;
 import kerfwright.app.backup.BackupPages;
 import kerfwright.app.daypage.TrayLabels;
 import kerfwright.app.feature.Feature;
+import kerfwright.app.label.Coded;
 import kerfwright.app.label.ItemLabels;
 import kerfwright.app.label.LabelPages;
-import kerfwright.app.label.LabelSource;
 import kerfwright.app.label.ScanPages;
-import kerfwright.app.label.ScanTargets;
 import kerfwright.app.label.WordSearch;
 import kerfwright.app.learning.LearningPages;
 import kerfwright.app.learning.PlannedSteps;
@@ -29,22 +29,15 @@ final class StockPages {
   static Feature of(OpenPractice open, Templates templates, Clock clock) {
     Drawer drawer = open.service().drawer();
     Loads loads = open.loads().loads();
+    Map<OwnCode.Kind, Coded> coded = coded(drawer, loads, open.days());
     ScanPages scans =
         new ScanPages(
             drawer,
             open.packages(),
-            targets(drawer, loads, open.days()),
+            coded,
             new WordSearch(drawer, open.keptCases(), open.record().record(), loads),
             templates,
             clock);
-    TrayLabels trays = new TrayLabels(open.days());
-    LoadLabels ofLoads = new LoadLabels(loads);
-    LabelSource source =
-        new LabelSource()
-            .with(OwnCode.Kind.INSTRUMENT, new ItemLabels(drawer))
-            .with(OwnCode.Kind.POUCH, ofLoads::pouch)
-            .with(OwnCode.Kind.LOAD, ofLoads::load)
-            .with(OwnCode.Kind.TRAY, trays::label);
     PlannedSteps planned = new PlannedSteps(open.runs());
     RestockService needs =
         new RestockService(
@@ -58,18 +51,23 @@ final class StockPages {
             clock);
     return Feature.of(
         scans,
-        new LabelPages(source, open.settings(), templates),
+        new LabelPages(coded, open.settings(), templates),
         new BackupPages(open.backups(), open.database(), open.settings(), templates, clock),
         new RestockPages(needs, templates),
         new LearningPages(open.learning(), drawer, open.settings(), templates, clock));
   }
 
   /** A pouch leads to its load: there stands whether it was released. A tray leads to its day. */
-  private static ScanTargets targets(Drawer drawer, Loads loads, DayBooks days) {
-    return new ScanTargets(drawer)
-        .with(OwnCode.Kind.TRAY, new TrayLabels(days)::page)
-        .with(OwnCode.Kind.LOAD, id -> loads.find(id).map(StockPages::page))
-        .with(OwnCode.Kind.POUCH, id -> loads.holding(id).map(StockPages::page));
+  private static Map<OwnCode.Kind, Coded> coded(Drawer drawer, Loads loads, DayBooks days) {
+    ItemLabels items = new ItemLabels(drawer);
+    TrayLabels trays = new TrayLabels(days);
+    LoadLabels ofLoads = new LoadLabels(loads);
+    return Map.of(
+        OwnCode.Kind.INSTRUMENT, new Coded(items::label, items::page),
+        OwnCode.Kind.TRAY, new Coded(trays::label, trays::page),
+        OwnCode.Kind.LOAD, new Coded(ofLoads::load, id -> loads.find(id).map(StockPages::page)),
+        OwnCode.Kind.POUCH,
+            new Coded(ofLoads::pouch, id -> loads.holding(id).map(StockPages::page)));
   }
 
   private static String page(Load load) {
