@@ -7,7 +7,6 @@ import kerfwright.app.form.CellText;
 import kerfwright.app.words.Say;
 import kerfwright.practice.restock.ArticleNeed;
 import kerfwright.practice.restock.PieceNeed;
-import kerfwright.practice.restock.PurchaseRequest;
 import kerfwright.practice.restock.RestockReport;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -40,23 +39,13 @@ final class OrderCsv {
         csv.printRecord(
             need.order(),
             "",
-            CellText.of(RestockWords.piece(say, need)),
+            CellText.of(RestockWords.type(say, need.type())),
             plain(need.price()),
             plain(need.cost()),
             need.here(),
             CellText.of(
                 String.join(
                     " ", RestockWords.reasons(say, need, report.options().historyWeeks()))));
-      }
-      for (PurchaseRequest request : report.unplaced()) {
-        csv.printRecord(
-            request.pieces(),
-            "",
-            CellText.of(RestockWords.type(say, request)),
-            "",
-            "",
-            0,
-            CellText.of(RestockWords.request(say, request)));
       }
       return text.toString();
     } catch (IOException impossible) {

@@ -3,8 +3,6 @@ package kerfwright.app.restock;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +10,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import kerfwright.app.feature.Feature;
+import kerfwright.app.form.Day;
+import kerfwright.app.form.Sent;
 import kerfwright.app.print.Paper;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
@@ -22,15 +22,7 @@ import kerfwright.practice.restock.RestockReport;
 import org.jspecify.annotations.Nullable;
 
 /** What to buy, why, and what cutting costs. */
-public final class RestockPages implements Feature {
-  private final RestockService service;
-  private final Templates templates;
-
-  public RestockPages(RestockService service, Templates templates) {
-    this.service = service;
-    this.templates = templates;
-  }
-
+public record RestockPages(RestockService service, Templates templates) implements Feature {
   @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/restock", this::show, Access.CASES);
@@ -53,9 +45,9 @@ public final class RestockPages implements Feature {
   }
 
   private static int weeks(@Nullable String text, int usual) {
-    return text != null && text.strip().matches("\\d{1,3}")
-        ? Math.max(1, Math.min(RestockOptions.MOST_WEEKS, Integer.parseInt(text.strip())))
-        : usual;
+    return Sent.whole(text)
+        .map(weeks -> Math.max(1, Math.min(RestockOptions.MOST_WEEKS, weeks)))
+        .orElse(usual);
   }
 
   private void show(Context call) {
@@ -74,11 +66,7 @@ public final class RestockPages implements Feature {
     if (!type.matches("[a-z0-9-]{1,120}") || !pieces.matches("[1-9]\\d{0,2}")) {
       return Optional.empty();
     }
-    try {
-      return Optional.of(new PurchaseRequest(type, LocalDate.parse(day), Integer.parseInt(pieces)));
-    } catch (DateTimeParseException noDay) {
-      return Optional.empty();
-    }
+    return Day.of(day).map(on -> new PurchaseRequest(type, on, Integer.parseInt(pieces)));
   }
 
   private void keep(Context call) {

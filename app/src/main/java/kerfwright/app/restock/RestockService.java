@@ -9,14 +9,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.daylist.TypeName;
 import kerfwright.practice.daylist.UsesAskedFor;
 import kerfwright.practice.drawer.Drawer;
-import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.DrawerPage;
 import kerfwright.practice.drawer.DrawerQuery;
 import kerfwright.practice.drawer.StockItem;
@@ -24,11 +22,9 @@ import kerfwright.practice.label.Packages;
 import kerfwright.practice.record.CutRecord;
 import kerfwright.practice.record.PlanStep;
 import kerfwright.practice.record.RecordQuery;
-import kerfwright.practice.restock.Article;
 import kerfwright.practice.restock.PastUse;
 import kerfwright.practice.restock.PastUses;
 import kerfwright.practice.restock.PurchaseRequests;
-import kerfwright.practice.restock.RequestedArticles;
 import kerfwright.practice.restock.RestockOptions;
 import kerfwright.practice.restock.RestockReport;
 import kerfwright.practice.restock.Restocking;
@@ -65,9 +61,16 @@ public record RestockService(
     ZoneId zone = clock.getZone();
     Instant from = today().minusWeeks(options.historyWeeks()).atStartOfDay(zone).toInstant();
     List<PastUse> uses = PastUses.since(record, from, zone, procedures);
-    List<StockItem> items = items();
-    return new Restocking(today(), options, wearFactor)
-        .report(items, uses, outlook(options, items, began(from, uses)));
+    Map<String, Integer> asked = UsesAskedFor.byType(days, today(), options.aheadWeeks());
+    Restocking.Outlook outlook =
+        new Restocking.Outlook(
+            began(from, uses),
+            packages.expiries(),
+            article -> asked.getOrDefault(TypeName.of(article.properties()), 0),
+            requests.all(),
+            drawer::history,
+            zone);
+    return new Restocking(today(), options, wearFactor).report(items(), uses, outlook);
   }
 
   /**
@@ -90,43 +93,5 @@ public record RestockService(
         return items;
       }
     }
-  }
-
-  private Restocking.Outlook outlook(
-      RestockOptions options, List<StockItem> items, @Nullable LocalDate began) {
-    RequestedArticles wished = RequestedArticles.of(requests.all(), items);
-    Map<String, Integer> asked = UsesAskedFor.byType(days, today(), options.aheadWeeks());
-    Map<UUID, LocalDate> expires = packages.expiries();
-    return new Restocking.Outlook() {
-      @Override
-      public @Nullable LocalDate began() {
-        return began;
-      }
-
-      @Override
-      public @Nullable LocalDate expires(UUID item) {
-        return expires.get(item);
-      }
-
-      @Override
-      public int planned(Article article) {
-        return asked.getOrDefault(TypeName.of(article.properties()), 0);
-      }
-
-      @Override
-      public RequestedArticles requests() {
-        return wished;
-      }
-
-      @Override
-      public List<DrawerEntry> history(UUID item) {
-        return drawer.history(item);
-      }
-
-      @Override
-      public ZoneId zone() {
-        return clock.getZone();
-      }
-    };
   }
 }

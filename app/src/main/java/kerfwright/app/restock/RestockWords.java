@@ -73,15 +73,11 @@ public final class RestockWords {
     return reasons;
   }
 
-  public static String piece(Say say, PieceNeed need) {
-    return Labels.piece(say, need.kind());
-  }
-
-  /** What is wished for, by its plain name. */
-  public static String type(Say say, PurchaseRequest request) {
-    return PieceKinds.byId(request.type())
+  /** A kind of pieces by its label, a type that is not here by its plain name. */
+  public static String type(Say say, String type) {
+    return PieceKinds.byId(type)
         .map(kind -> Labels.piece(say, kind))
-        .orElseGet(() -> request.type().replace('-', ' '));
+        .orElseGet(() -> type.replace('-', ' '));
   }
 
   public static String left(Say say, ArticleNeed need) {

@@ -1,6 +1,7 @@
 package kerfwright.practice.restock;
 
 import kerfwright.catalogue.instrument.InstrumentProperties;
+import kerfwright.practice.drawer.StockItem;
 
 /**
  * What pieces have in common that are bought as one thing.
@@ -8,4 +9,8 @@ import kerfwright.catalogue.instrument.InstrumentProperties;
  * @param properties what they are
  * @param singleUse never reprocessed
  */
-public record Article(InstrumentProperties properties, boolean singleUse) {}
+public record Article(InstrumentProperties properties, boolean singleUse) {
+  static Article of(StockItem item) {
+    return new Article(item.properties(), item.singleUse());
+  }
+}

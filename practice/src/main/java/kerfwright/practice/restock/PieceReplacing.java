@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.Function;
-import kerfwright.catalogue.piece.PieceKind;
 import kerfwright.catalogue.piece.PieceKinds;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.InstrumentState;
@@ -40,7 +39,7 @@ final class PieceReplacing {
   /** A number of pieces that came, or left where it is negative. */
   private record Turn(Instant at, int pieces) {}
 
-  /** By kind, those of which most are missing first. */
+  /** By kind, those of which most are missing first; then what is of no kind. */
   List<PieceNeed> needs(List<StockItem> items, List<PurchaseRequest> requests) {
     Map<String, List<StockItem>> byKind = new TreeMap<>();
     for (StockItem item : items) {
@@ -59,16 +58,20 @@ final class PieceReplacing {
         (id, its) -> {
           List<PurchaseRequest> wishes =
               requests.stream().filter(wish -> wish.type().equals(id)).toList();
-          PieceNeed need = need(PieceKinds.byId(id).orElseThrow(), its, wishes);
+          PieceNeed need = need(id, its, wishes);
           if (need.order() > 0) {
             needs.add(need);
           }
         });
     needs.sort(Comparator.comparing(need -> -need.order()));
+    requests.stream()
+        .filter(wish -> PieceKinds.byId(wish.type()).isEmpty())
+        .map(PieceNeed::unplaced)
+        .forEach(needs::add);
     return needs;
   }
 
-  private PieceNeed need(PieceKind kind, List<StockItem> items, List<PurchaseRequest> wishes) {
+  private PieceNeed need(String kind, List<StockItem> items, List<PurchaseRequest> wishes) {
     List<StockItem> withdrawn =
         items.stream().filter(item -> item.state() == InstrumentState.WITHDRAWN).toList();
     int here = pieces(items) - pieces(withdrawn);

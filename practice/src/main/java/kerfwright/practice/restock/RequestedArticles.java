@@ -15,21 +15,15 @@ import kerfwright.practice.drawer.StockItem;
  * @param byArticle wishes by article
  * @param unplaced wishes for what is not in the drawer
  */
-public record RequestedArticles(
+record RequestedArticles(
     Map<Article, List<PurchaseRequest>> byArticle, List<PurchaseRequest> unplaced) {
-  public RequestedArticles {
-    byArticle = Map.copyOf(byArticle);
-    unplaced = List.copyOf(unplaced);
-  }
-
-  public static RequestedArticles of(List<PurchaseRequest> requests, List<StockItem> items) {
+  static RequestedArticles of(List<PurchaseRequest> requests, List<StockItem> items) {
     Map<String, Article> byType = new HashMap<>();
     for (StockItem item : items) {
       if (!item.removed() && item.isRotary()) {
-        Article article = new Article(item.properties(), item.singleUse());
         byType.merge(
             TypeName.of(item.properties()),
-            article,
+            Article.of(item),
             (known, other) -> known.singleUse() && !other.singleUse() ? other : known);
       }
     }
@@ -46,7 +40,7 @@ public record RequestedArticles(
     return new RequestedArticles(placed, unplaced);
   }
 
-  public List<PurchaseRequest> of(Article article) {
+  List<PurchaseRequest> of(Article article) {
     return byArticle.getOrDefault(article, List.of());
   }
 }

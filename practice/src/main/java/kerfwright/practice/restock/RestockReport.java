@@ -10,8 +10,8 @@ import java.util.stream.Stream;
  *
  * @param options how far was looked
  * @param needs by article, those to order first
- * @param pieces handpieces, hand instruments and tips to order, by kind
- * @param unplaced what planned days lack and nothing here is like; to order too
+ * @param pieces handpieces, hand instruments and tips to order, by kind, and what planned days lack
+ *     and nothing here is like
  * @param costs what cutting costs
  * @param weeksOfHistory weeks the record really reaches back, at most those of the options
  */
@@ -19,13 +19,11 @@ public record RestockReport(
     RestockOptions options,
     List<ArticleNeed> needs,
     List<PieceNeed> pieces,
-    List<PurchaseRequest> unplaced,
     Costs costs,
     double weeksOfHistory) {
   public RestockReport {
     needs = List.copyOf(needs);
     pieces = List.copyOf(pieces);
-    unplaced = List.copyOf(unplaced);
   }
 
   public List<ArticleNeed> orders() {
@@ -34,7 +32,7 @@ public record RestockReport(
 
   /** Things to order, of what is here and of what is not. */
   public int toOrder() {
-    return orders().size() + pieces.size() + unplaced.size();
+    return orders().size() + pieces.size();
   }
 
   /** What the orders with a known price cost. */
@@ -48,7 +46,6 @@ public record RestockReport(
   /** Orders without a known price. */
   public long unpriced() {
     return orders().stream().filter(one -> one.price() == null).count()
-        + pieces.stream().filter(one -> one.price() == null).count()
-        + unplaced.size();
+        + pieces.stream().filter(one -> one.price() == null).count();
   }
 }

@@ -14,8 +14,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import kerfwright.catalogue.piece.PieceKinds;
+import java.util.function.ToIntFunction;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.StockItem;
@@ -51,26 +52,23 @@ public final class Restocking {
     this.wearFactor = wearFactor;
   }
 
-  /** What else is known of the items. */
-  public interface Outlook {
-    /** Day of the first use in the record, null where there is none. */
-    @Nullable LocalDate began();
-
-    /** Last day of use of an item's package, null where none is known. */
-    @Nullable LocalDate expires(UUID item);
-
-    /** Uses of an article that days already planned ask for. */
-    int planned(Article article);
-
-    /** What planned days lack. */
-    RequestedArticles requests();
-
-    /** The lines of an item, oldest first. */
-    List<DrawerEntry> history(UUID item);
-
-    /** Where days begin. */
-    ZoneId zone();
-  }
+  /**
+   * What else is known of the items.
+   *
+   * @param began day of the first use in the record, null where there is none
+   * @param expires last day of use of the packages that have one, by item
+   * @param planned uses of an article that days already planned ask for
+   * @param requests what planned days lack
+   * @param history the lines of an item, oldest first
+   * @param zone where days begin
+   */
+  public record Outlook(
+      @Nullable LocalDate began,
+      Map<UUID, LocalDate> expires,
+      ToIntFunction<Article> planned,
+      List<PurchaseRequest> requests,
+      Function<UUID, List<DrawerEntry>> history,
+      ZoneId zone) {}
 
   /**
    * The report.
@@ -88,13 +86,14 @@ public final class Restocking {
         continue; // without a wear model nothing can be reckoned ahead
       }
       byId.put(item.id(), item);
-      byArticle.computeIfAbsent(article(item), any -> new ArrayList<>()).add(item);
+      byArticle.computeIfAbsent(Article.of(item), any -> new ArrayList<>()).add(item);
     }
+    RequestedArticles wishes = RequestedArticles.of(outlook.requests(), items);
     Map<Article, Map<LocalDate, Integer>> used = new HashMap<>();
     for (PastUse use : recent) {
       StockItem item = byId.get(use.item());
       if (item != null) {
-        used.computeIfAbsent(article(item), any -> new HashMap<>())
+        used.computeIfAbsent(Article.of(item), any -> new HashMap<>())
             .merge(use.day(), 1, Integer::sum);
       }
     }
@@ -102,7 +101,7 @@ public final class Restocking {
     byArticle.forEach(
         (article, its) -> {
           ArticleNeed need =
-              need(article, its, used.getOrDefault(article, Map.of()), weeks, outlook);
+              need(article, its, used.getOrDefault(article, Map.of()), weeks, wishes, outlook);
           if (need.pieces() + need.worn() > 0 || need.order() > 0) {
             needs.add(need);
           }
@@ -116,19 +115,13 @@ public final class Restocking {
             recent,
             byId::get,
             item -> UsesLeft.of(item, wearFactor.applyAsDouble(item)).shareOfUse());
-    List<PurchaseRequest> unplaced = outlook.requests().unplaced();
     return new RestockReport(
         options,
         needs,
-        new PieceReplacing(from.atStartOfDay(outlook.zone()).toInstant(), outlook::history)
-            .needs(items, unplaced),
-        unplaced.stream().filter(wish -> PieceKinds.byId(wish.type()).isEmpty()).toList(),
+        new PieceReplacing(from.atStartOfDay(outlook.zone()).toInstant(), outlook.history())
+            .needs(items, wishes.unplaced()),
         costs,
         weeks);
-  }
-
-  private static Article article(StockItem item) {
-    return new Article(item.properties(), item.singleUse());
   }
 
   private static double missing(ArticleNeed need) {
@@ -149,18 +142,19 @@ public final class Restocking {
       List<StockItem> items,
       Map<LocalDate, Integer> used,
       double weeks,
+      RequestedArticles wishes,
       Outlook outlook) {
     Count here = new Count();
     items.stream().filter(item -> !item.removed()).forEach(item -> here.add(item, outlook));
     int all = used.values().stream().mapToInt(Integer::intValue).sum();
     double weekly = weeks == 0 ? 0 : all / weeks;
-    int planned = outlook.planned(article);
+    int planned = outlook.planned().applyAsInt(article);
     double need = Math.max(planned, weekly * options.aheadWeeks());
     double high = need == 0 ? 0 : Math.max(planned, need + CAUTIOUS * Math.sqrt(need));
     double perPiece = article.singleUse() ? 1 : here.usesOfNewPiece;
     int busiest = used.values().stream().mapToInt(Integer::intValue).max().orElse(0);
     int order = (int) Math.ceil(Math.max(0, high - here.left[1]) / perPiece - 1e-9);
-    List<PurchaseRequest> requests = outlook.requests().of(article);
+    List<PurchaseRequest> requests = wishes.of(article);
     int wished = requests.stream().mapToInt(PurchaseRequest::pieces).max().orElse(0);
     List<ArticleNeed.Reason> reasons = new ArrayList<>();
     if (wished > 0) {
@@ -243,7 +237,7 @@ public final class Restocking {
       if (GONE.contains(item.state())) {
         return;
       }
-      LocalDate last = outlook.expires(item.id());
+      LocalDate last = outlook.expires().get(item.id());
       boolean expires = last != null && last.isBefore(today.plusWeeks(options.aheadWeeks()));
       UsesLeft life = UsesLeft.of(item, factor);
       if (life.worn()) {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -28,83 +27,26 @@ class RestockingTest {
       Map.of("iso", "806 314 197 534 014", "head_length_mm", "8.0", "max_rpm", "450000");
   private static final Map<String, String> CARBIDE =
       Map.of("kind", "carbide", "us", "330", "shank", "FG", "blades", "6", "overall_mm", "19");
-  private static final Restocking.Outlook NOTHING_MORE = outlook(Map.of(), 0, List.of(), List.of());
+  private static final Restocking.Outlook NOTHING_MORE = outlook(Map.of(), 0, List.of());
 
   private int made;
   private final Map<UUID, List<DrawerEntry>> lines = new HashMap<>();
 
   private static Restocking.Outlook outlook(
-      Map<UUID, LocalDate> expires,
-      int planned,
-      List<PurchaseRequest> requests,
-      List<StockItem> items) {
-    return new Restocking.Outlook() {
-      @Override
-      public LocalDate began() {
-        return TODAY.minusWeeks(20);
-      }
-
-      @Override
-      public LocalDate expires(UUID item) {
-        return expires.get(item);
-      }
-
-      @Override
-      public int planned(Article article) {
-        return planned;
-      }
-
-      @Override
-      public RequestedArticles requests() {
-        return RequestedArticles.of(requests, items);
-      }
-
-      @Override
-      public List<DrawerEntry> history(UUID item) {
-        return List.of();
-      }
-
-      @Override
-      public ZoneId zone() {
-        return ZoneOffset.UTC;
-      }
-    };
+      Map<UUID, LocalDate> expires, int planned, List<PurchaseRequest> requests) {
+    return new Restocking.Outlook(
+        TODAY.minusWeeks(20), expires, any -> planned, requests, any -> List.of(), ZoneOffset.UTC);
   }
 
   /** The same, with what was written of the items. */
-  private Restocking.Outlook withLines(List<PurchaseRequest> requests, List<StockItem> items) {
-    Restocking.Outlook plain = outlook(Map.of(), 0, requests, items);
-    return new Restocking.Outlook() {
-      @Override
-      public LocalDate began() {
-        return plain.began();
-      }
-
-      @Override
-      public LocalDate expires(UUID item) {
-        return null;
-      }
-
-      @Override
-      public int planned(Article article) {
-        return 0;
-      }
-
-      @Override
-      public RequestedArticles requests() {
-        return plain.requests();
-      }
-
-      @Override
-      public List<DrawerEntry> history(UUID item) {
-        return lines.getOrDefault(item, List.of());
-      }
-
-      @Override
-      public ZoneId zone() {
-        return plain.zone();
-      }
-    };
+  private Restocking.Outlook withLines(List<PurchaseRequest> requests) {
+    return new Restocking.Outlook(
+        TODAY.minusWeeks(20),
+        Map.of(),
+        any -> 0,
+        requests,
+        item -> lines.getOrDefault(item, List.of()),
+        ZoneOffset.UTC);
   }
 
   private UUID line(What what, StockItem before, StockItem after, int daysAgo, UUID undoes) {
@@ -134,7 +76,7 @@ class RestockingTest {
   private RestockReport ofPieces(List<PurchaseRequest> requests, StockItem... items) {
     List<StockItem> all = List.of(items);
     return new Restocking(TODAY, RestockOptions.USUAL, any -> 1)
-        .report(all, List.of(), withLines(requests, all));
+        .report(all, List.of(), withLines(requests));
   }
 
   @Test
@@ -149,8 +91,7 @@ class RestockingTest {
             piece("SP2", "spoon", null, 700),
             piece("H1", "holder", "9", 700));
     assertEquals(
-        List.of("turbine", "spoon"),
-        report.pieces().stream().map(need -> need.kind().id()).toList());
+        List.of("turbine", "spoon"), report.pieces().stream().map(PieceNeed::type).toList());
     PieceNeed turbine = report.pieces().get(0);
     assertEquals(2, turbine.order());
     assertEquals(1, turbine.here());
@@ -199,8 +140,8 @@ class RestockingTest {
     RestockReport report = ofPieces(requests, turbine);
     assertEquals(new BigDecimal("1200"), report.total());
     assertEquals(
-        List.of(2, 1), report.pieces().stream().map(PieceNeed::order).toList(), "none left yet");
-    assertEquals(List.of(requests.get(2)), report.unplaced());
+        List.of(2, 1, 1), report.pieces().stream().map(PieceNeed::order).toList(), "none left yet");
+    assertEquals(List.of(requests.get(2)), report.pieces().get(2).requests());
     assertEquals(2, report.unpriced());
   }
 
@@ -264,13 +205,13 @@ class RestockingTest {
             new PurchaseRequest("ceramic-round-010", TODAY, 1));
     RestockReport report =
         new Restocking(TODAY, RestockOptions.USUAL, any -> 1)
-            .report(
-                List.of(item), uses(item, 1, 7, 1), outlook(Map.of(), 0, requests, List.of(item)));
+            .report(List.of(item), uses(item, 1, 7, 1), outlook(Map.of(), 0, requests));
     ArticleNeed need = report.orders().get(0);
     assertEquals(3, need.order(), "as many as the day that lacks most");
     assertEquals(List.of(Reason.WISHED), need.reasons());
     assertEquals(2, need.requests().size());
-    assertEquals(List.of(requests.get(2)), report.unplaced(), "nothing here is like it");
+    assertEquals(
+        List.of(requests.get(2)), report.pieces().get(0).requests(), "nothing here is like it");
     assertEquals(2, report.toOrder());
   }
 
@@ -319,7 +260,7 @@ class RestockingTest {
             .report(
                 List.of(item),
                 List.of(),
-                outlook(Map.of(item.id(), TODAY.plusDays(3)), 0, List.of(), List.of()))
+                outlook(Map.of(item.id(), TODAY.plusDays(3)), 0, List.of()))
             .needs()
             .stream()
             .findFirst()
@@ -330,7 +271,7 @@ class RestockingTest {
             .report(
                 List.of(item),
                 List.of(),
-                outlook(Map.of(item.id(), TODAY.plusDays(90)), 40, List.of(), List.of()))
+                outlook(Map.of(item.id(), TODAY.plusDays(90)), 40, List.of()))
             .needs()
             .get(0);
     assertTrue(planned.order() > 0);
