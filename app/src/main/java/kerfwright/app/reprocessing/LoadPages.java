@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -14,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -22,7 +22,9 @@ import kerfwright.app.form.Sent;
 import kerfwright.app.security.Access;
 import kerfwright.app.template.Templates;
 import kerfwright.practice.drawer.Drawer;
+import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Pick;
+import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.reprocessing.Cycle;
 import kerfwright.practice.reprocessing.Indicator;
 import kerfwright.practice.reprocessing.Load;
@@ -36,36 +38,24 @@ import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 import kerfwright.quantity.Identified;
 
-/** One load: made, read, released, failed. */
-public final class LoadPages implements Feature {
-  private final Drawer drawer;
-  private final LoadService service;
-  private final Settings settings;
-  private final Templates templates;
-  private final Clock clock;
-  private final Runnable changed;
-
-  /**
-   * @param changed told whenever a load was started or failed
-   */
-  public LoadPages(
-      Drawer drawer,
-      LoadService service,
-      Settings settings,
-      Templates templates,
-      Clock clock,
-      Runnable changed) {
-    this.drawer = drawer;
-    this.service = service;
-    this.settings = settings;
-    this.templates = templates;
-    this.clock = clock;
-    this.changed = changed;
-  }
+/**
+ * One load: made, read, released, failed.
+ *
+ * @param changed told whenever a load was started or failed
+ */
+public record LoadPages(
+    Drawer drawer,
+    LoadService service,
+    Settings settings,
+    Templates templates,
+    Clock clock,
+    Runnable changed)
+    implements Feature {
+  private static final int MOST_WANTED = 200;
 
   @Override
   public void routes(JavalinConfig config) {
-    config.routes.get("/reprocessing/load/new", this::blank, Access.WORK);
+    config.routes.get("/reprocessing/load/new", call -> form(call, List.of()), Access.WORK);
     config.routes.post("/reprocessing/load/new", this::start, Access.WORK);
     config.routes.post("/reprocessing/load/{id}/test", this::test, Access.WORK);
     config.routes.post("/reprocessing/load/{id}/return", this::returned, Access.WORK);
@@ -93,10 +83,6 @@ public final class LoadPages implements Feature {
         .orElseThrow(NotFoundResponse::new);
   }
 
-  private void blank(Context call) {
-    form(call, List.of());
-  }
-
   private void form(Context call, List<LoadRefusal> refusals) {
     SettingValues set = settings.read();
     ReprocessingSetting own = ReprocessingSetting.of(set);
@@ -104,16 +90,17 @@ public final class LoadPages implements Feature {
     Waiting waiting = Waiting.of(drawer, service.loads(), own, clock.instant(), 0);
     Set<UUID> ticked = new HashSet<>();
     Map<UUID, String> sets = new HashMap<>();
-    Wanted wanted = Wanted.of(call.queryParam("pieces"), drawer);
-    if (again) {
-      Sent.picks(call).forEach(pick -> ticked.add(pick.item()));
-    }
+    List<StockItem> wanted = wanted(call);
+    Sent.picks(call).forEach(pick -> ticked.add(pick.item()));
     for (Waiting.InCleaning one : waiting.cleaning()) {
       UUID id = one.item().id();
-      if (!again && (wanted.any() ? wanted.holds(one.item()) : one.over())) {
+      if (!again
+          && (wanted.isEmpty()
+              ? one.over()
+              : wanted.stream().anyMatch(item -> item.id().equals(id)))) {
         ticked.add(id);
       }
-      sets.put(id, again ? Sent.text(call, "set-" + id) : "");
+      sets.put(id, Sent.text(call, "set-" + id));
     }
     Map<String, Object> values = new HashMap<>();
     values.put("waiting", waiting);
@@ -122,13 +109,24 @@ public final class LoadPages implements Feature {
         "locked", own.sterilisers().stream().filter(one -> service.lock(one).isPresent()).toList());
     values.put("people", Sent.people(call, Person.all(set)));
     values.put("by", again ? Sent.by(call) : Sent.lastBy(call));
-    values.put("steriliser", again ? Sent.text(call, "steriliser") : "");
+    values.put("steriliser", Sent.text(call, "steriliser"));
     values.put("cycle", again ? Sent.text(call, "cycle") : own.usual().id());
     values.put("ticked", ticked);
     values.put("sets", sets);
     values.put("refusals", refusals);
-    values.put("absent", wanted.absent());
+    values.put(
+        "absent", wanted.stream().filter(one -> one.state() != InstrumentState.CLEANING).toList());
     templates.html(call, "reprocessing/new.jte", values);
+  }
+
+  /** What the plan of the day wants in it: labels with commas between, as far as they are known. */
+  private List<StockItem> wanted(Context call) {
+    return Stream.of(Objects.requireNonNullElse(call.queryParam("pieces"), "").split(","))
+        .map(String::strip)
+        .distinct()
+        .limit(MOST_WANTED)
+        .flatMap(label -> drawer.labelled(label).stream())
+        .toList();
   }
 
   private void start(Context call) {
@@ -150,7 +148,7 @@ public final class LoadPages implements Feature {
     Load load = outcome.load();
     if (load != null) {
       changed.run();
-      call.redirect("/reprocessing/load/" + load.id(), HttpStatus.SEE_OTHER);
+      answer(call, outcome);
       return;
     }
     call.status(HttpStatus.UNPROCESSABLE_CONTENT);
@@ -159,19 +157,19 @@ public final class LoadPages implements Feature {
 
   private void show(Context call, Load load, List<LoadRefusal> refusals) {
     SettingValues set = settings.read();
-    ReprocessingSetting own = ReprocessingSetting.of(set);
-    Instant now = clock.instant();
-    Map<String, Object> values = new HashMap<>();
-    values.put("load", load);
-    values.put("now", now);
-    values.put("people", Sent.people(call, Person.all(set)));
-    values.put("releasers", Sent.people(call, own.releasers(set)));
-    values.put("by", Sent.lastBy(call));
-    values.put("refusals", refusals);
-    values.put("recall", service.recall(load));
-    values.put(
-        "lock", service.lock(load.steriliser()).filter(lock -> lock.failed().contains(load)));
-    templates.html(call, "reprocessing/load.jte", values);
+    List<Person> releasers = ReprocessingSetting.of(set).releasers(set);
+    templates.html(
+        call,
+        "reprocessing/load.jte",
+        Map.of(
+            "load", load,
+            "now", clock.instant(),
+            "people", Sent.people(call, Person.all(set)),
+            "releasers", Sent.people(call, releasers),
+            "by", Sent.lastBy(call),
+            "refusals", refusals,
+            "recall", service.recall(load),
+            "lock", service.lock(load.steriliser()).filter(one -> one.failed().contains(load))));
   }
 
   private void answer(Context call, LoadOutcome outcome) {
@@ -242,14 +240,16 @@ public final class LoadPages implements Feature {
   }
 
   private void ask(Context call, Load load, List<LoadRefusal> refusals) {
-    Map<String, Object> values = new HashMap<>();
-    values.put("load", load);
-    values.put("recall", service.recall(load));
-    values.put("people", Sent.people(call, Person.all(settings.read())));
-    values.put("by", Sent.lastBy(call));
-    values.put("reason", Sent.text(call, "reason"));
-    values.put("refusals", refusals);
-    templates.html(call, "reprocessing/fail.jte", values);
+    templates.html(
+        call,
+        "reprocessing/fail.jte",
+        Map.of(
+            "load", load,
+            "recall", service.recall(load),
+            "people", Sent.people(call, Person.all(settings.read())),
+            "by", Sent.lastBy(call),
+            "reason", Sent.text(call, "reason"),
+            "refusals", refusals));
   }
 
   private void fail(Context call) {
@@ -263,6 +263,6 @@ public final class LoadPages implements Feature {
       return;
     }
     changed.run();
-    call.redirect("/reprocessing/load/" + load.id(), HttpStatus.SEE_OTHER);
+    answer(call, outcome);
   }
 }

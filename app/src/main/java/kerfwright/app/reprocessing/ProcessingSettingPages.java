@@ -23,15 +23,7 @@ import kerfwright.practice.setting.StaffRole;
 import kerfwright.quantity.Identified;
 
 /** The practice's own times, sterilisers, shelf life, and who may release. */
-public final class ProcessingSettingPages implements Feature {
-  private final Settings settings;
-  private final Templates templates;
-
-  public ProcessingSettingPages(Settings settings, Templates templates) {
-    this.settings = settings;
-    this.templates = templates;
-  }
-
+public record ProcessingSettingPages(Settings settings, Templates templates) implements Feature {
   @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/reprocessing/settings", call -> show(call, ""), Access.SET);

@@ -5,7 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.Instant;
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import kerfwright.app.feature.Feature;
@@ -17,35 +17,18 @@ import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.DrawerService;
 import kerfwright.practice.drawer.InstrumentState;
 import kerfwright.practice.drawer.Obstacle;
-import kerfwright.practice.drawer.Outcome;
 import kerfwright.practice.drawer.Pick;
+import kerfwright.practice.reprocessing.Load;
 import kerfwright.practice.reprocessing.LoadService;
 import kerfwright.practice.reprocessing.ReprocessingSetting;
 import kerfwright.practice.setting.SettingValues;
 import kerfwright.practice.setting.Settings;
 
 /** What waits for cleaning, what can be loaded, what runs. */
-public final class ReprocessingPages implements Feature {
+public record ReprocessingPages(
+    DrawerService drawer, LoadService loads, Settings settings, Templates templates, Clock clock)
+    implements Feature {
   private static final int RECENT = 12;
-
-  private final DrawerService drawer;
-  private final LoadService loads;
-  private final Settings settings;
-  private final Templates templates;
-  private final Clock clock;
-
-  public ReprocessingPages(
-      DrawerService drawer,
-      LoadService loads,
-      Settings settings,
-      Templates templates,
-      Clock clock) {
-    this.drawer = drawer;
-    this.loads = loads;
-    this.settings = settings;
-    this.templates = templates;
-    this.clock = clock;
-  }
 
   @Override
   public void routes(JavalinConfig config) {
@@ -61,46 +44,72 @@ public final class ReprocessingPages implements Feature {
     return List.of("/reprocessing");
   }
 
+  /** Sterilisers out of service, and loads that wait for someone to read and decide. */
   @Override
   public List<Notice> notices(Say say) {
-    return new LoadNotices(loads.loads(), settings, clock).of(say);
+    Instant now = clock.instant();
+    List<Notice> notices = new ArrayList<>();
+    for (String name : ReprocessingSetting.of(settings.read()).sterilisers()) {
+      loads
+          .lock(name)
+          .ifPresent(
+              lock ->
+                  notices.add(
+                      new Notice(
+                          true,
+                          say.at("reprocessing.matter-locked", name, lock.load().name()),
+                          "/reprocessing/load/" + lock.load().id(),
+                          say.at("reprocessing.matter-locked-do"))));
+    }
+    for (Load load : loads.loads().running()) {
+      if (!load.over().isAfter(now)) {
+        notices.add(
+            new Notice(
+                true,
+                say.at("reprocessing.matter", load.name()),
+                "/reprocessing/load/" + load.id(),
+                say.at("reprocessing.matter-do")));
+      }
+    }
+    return notices;
   }
 
   private void show(Context call, List<Obstacle> obstacles) {
     SettingValues set = settings.read();
     ReprocessingSetting own = ReprocessingSetting.of(set);
     Instant now = clock.instant();
-    Map<String, Object> values = new HashMap<>();
-    values.put("waiting", Waiting.of(drawer.drawer(), loads.loads(), own, now, page(call)));
-    values.put("running", loads.loads().running());
-    values.put(
-        "recent",
-        loads.loads().newest(RECENT).stream()
-            .filter(one -> one.state() != kerfwright.practice.reprocessing.Load.State.RUNNING)
-            .toList());
-    values.put("own", own);
-    values.put("now", now);
-    values.put("obstacles", obstacles);
-    templates.html(call, "reprocessing/overview.jte", values);
+    templates.html(
+        call,
+        "reprocessing/overview.jte",
+        Map.of(
+            "waiting",
+            Waiting.of(drawer.drawer(), loads.loads(), own, now, page(call)),
+            "running",
+            loads.loads().running(),
+            "recent",
+            loads.loads().newest(RECENT).stream()
+                .filter(one -> one.state() != Load.State.RUNNING)
+                .toList(),
+            "own",
+            own,
+            "now",
+            now,
+            "obstacles",
+            obstacles));
   }
 
   private static int page(Context call) {
-    String sent = call.queryParam("used");
-    return sent != null && sent.matches("\\d{1,6}") ? Integer.parseInt(sent) - 1 : 0;
+    return Sent.whole(call.queryParam("used")).orElse(1) - 1;
   }
 
   private void move(Context call, InstrumentState to) {
     List<Pick> picks = Sent.picks(call);
-    if (picks.isEmpty()) {
+    List<Obstacle> obstacles = picks.isEmpty() ? List.of() : drawer.move(picks, to, "").obstacles();
+    if (obstacles.isEmpty()) {
       call.redirect("/reprocessing", HttpStatus.SEE_OTHER);
-      return;
+    } else {
+      call.status(HttpStatus.CONFLICT);
+      show(call, obstacles);
     }
-    Outcome outcome = drawer.move(picks, to, "");
-    if (outcome.done()) {
-      call.redirect("/reprocessing", HttpStatus.SEE_OTHER);
-      return;
-    }
-    call.status(HttpStatus.CONFLICT);
-    show(call, outcome.obstacles());
   }
 }

@@ -74,11 +74,7 @@ public final class ReprocessingWords {
     long left = Duration.between(now, load.over()).toMinutes() + 1;
     return load.over().isAfter(now)
         ? say.at("reprocessing.time-left", left)
-        : say.at("reprocessing.time-over", moment(say, load.over()));
-  }
-
-  public static String moment(Say say, Instant at) {
-    return say.moment(at);
+        : say.at("reprocessing.time-over", say.moment(load.over()));
   }
 
   public static String event(Say say, LoadEvent event) {
