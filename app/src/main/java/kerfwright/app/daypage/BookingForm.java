@@ -1,7 +1,6 @@
 package kerfwright.app.daypage;
 
 import java.time.LocalTime;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,10 +11,9 @@ import kerfwright.app.kept.Sitting;
 import kerfwright.app.words.Say;
 import kerfwright.catalogue.tooth.ToothNotation;
 import kerfwright.practice.daylist.Booking;
-import kerfwright.practice.daylist.PieceNeed;
+import kerfwright.practice.daylist.DaySetting;
 import kerfwright.practice.daylist.TrayTemplate;
 import kerfwright.practice.kept.KeptCase;
-import kerfwright.schedule.Need;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -110,7 +108,7 @@ public record BookingForm(Map<String, String> values, Map<String, String> faults
     if (!tooth.isEmpty() && !namesATooth(tooth)) {
       found.put("tooth", say.at("day.tooth-needed"));
     }
-    if (!at("start").matches("([01]\\d|2[0-3]):[0-5]\\d")) {
+    if (!DaySetting.isTime(at("start"))) {
       found.put("start", say.at("day.time-needed"));
     }
     TrayTemplate tray =
@@ -120,31 +118,26 @@ public record BookingForm(Map<String, String> values, Map<String, String> faults
     if (!minutes.matches("[1-9]\\d{0,2}") || Integer.parseInt(minutes) < 5) {
       found.put("minutes", say.at("day.minutes-needed"));
     }
-    List<Need> asked = new ArrayList<>();
-    List<PieceNeed> pieces = new ArrayList<>();
+    CaseNeeds.Asked asked = new CaseNeeds.Asked(List.of(), List.of());
     String work = "";
     String text = at("case");
     if (!text.isEmpty()) {
+      work = say.at("day.by-plan");
       try {
-        if (before != null && text.equals(before.caseText())) {
-          asked.addAll(before.needs());
-          pieces.addAll(before.pieces());
-        } else {
-          CaseNeeds.Asked planned = needs.of(text);
-          asked.addAll(planned.needs());
-          pieces.addAll(planned.pieces());
-        }
-        work = say.at("day.by-plan");
+        asked =
+            before != null && text.equals(before.caseText())
+                ? new CaseNeeds.Asked(before.needs(), before.pieces())
+                : needs.of(text);
       } catch (BadInput bad) {
         List<String> all = bad.faults().stream().map(fault -> fault.in(say)).toList();
         found.put("case", String.join("; ", all));
       }
     } else if (tray != null) {
-      asked.addAll(tray.needs());
       work = tray.name();
+      asked = new CaseNeeds.Asked(tray.needs(), List.of());
     } else if (before != null && !before.needs().isEmpty()) {
-      asked.addAll(before.needs());
       work = before.work();
+      asked = new CaseNeeds.Asked(before.needs(), List.of());
     } else {
       found.put("tray", say.at("day.work-needed"));
     }
@@ -163,7 +156,7 @@ public record BookingForm(Map<String, String> values, Map<String, String> faults
             tooth,
             work,
             text.isEmpty() ? null : text,
-            asked,
-            pieces));
+            asked.needs(),
+            asked.pieces()));
   }
 }

@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,26 +27,16 @@ import kerfwright.schedule.Need;
 import kerfwright.schedule.Substitute;
 
 /** Appointments entered and changed, and the trays the practice uses again and again. */
-public final class BookingPages implements Feature {
+record BookingPages(
+    DayService service, TypeWords types, KeptCases cases, Templates templates, CaseNeeds needs)
+    implements Feature {
   /** Lines of a tray's form. */
-  static final int TRAY_LINES = 8;
+  private static final int TRAY_LINES = 8;
 
+  private static final int LONGEST_NAME = 60;
+  private static final int SHORTEST_MIN = 5;
+  private static final int LONGEST_MIN = 600;
   private static final int OFFERED = 12;
-
-  private final DayService service;
-  private final TypeWords types;
-  private final Templates templates;
-  private final CaseNeeds needs;
-  private final KeptCases cases;
-
-  BookingPages(
-      DayService service, TypeWords types, KeptCases cases, Templates templates, CaseNeeds needs) {
-    this.cases = cases;
-    this.service = service;
-    this.types = types;
-    this.templates = templates;
-    this.needs = needs;
-  }
 
   @Override
   public void routes(JavalinConfig config) {
@@ -102,15 +91,17 @@ public final class BookingPages implements Feature {
   }
 
   private void show(Context call, LocalDate date, BookingForm form, String fault) {
-    Map<String, Object> values = new HashMap<>();
-    values.put("date", date);
-    values.put("form", form);
-    values.put("fault", fault);
-    values.put("offered", offered(form));
-    values.put("ticked", Sitting.ids(form.at("case")));
-    values.put("trays", service.books().trays());
-    values.put("chairs", service.setting().chairs());
-    templates.html(call, "day/booking.jte", values);
+    templates.html(
+        call,
+        "day/booking.jte",
+        Map.of(
+            "date", date,
+            "form", form,
+            "fault", fault,
+            "offered", offered(form),
+            "ticked", Sitting.ids(form.at("case")),
+            "trays", service.books().trays(),
+            "chairs", service.setting().chairs()));
   }
 
   private void save(Context call) {
@@ -133,13 +124,9 @@ public final class BookingPages implements Feature {
     DayService.Effect effect = service.effect(book, changed, service.nowMin(date));
     if (!effect.possible()) {
       call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      String fault =
-          effect.faults().isEmpty()
-              ? say.at("day.fault-happened")
-              : FaultWords.of(say, effect.faults().get(0));
-      show(call, date, form, fault);
+      show(call, date, form, FaultWords.of(say, effect).get(0));
     } else if (service.apply(book, effect, before == null ? "added" : "changed")) {
-      call.redirect("/day/" + date, HttpStatus.SEE_OTHER);
+      DayPages.back(call, date);
     } else {
       call.status(HttpStatus.CONFLICT);
       show(call, date, form, say.at("day.changed-meanwhile"));
@@ -153,7 +140,7 @@ public final class BookingPages implements Feature {
     changed.removeIf(b -> b.id().equals(call.formParam("id")));
     DayService.Effect effect = service.effect(book, changed, service.nowMin(date));
     if (service.apply(book, effect, "removed")) {
-      call.redirect("/day/" + date, HttpStatus.SEE_OTHER);
+      DayPages.back(call, date);
     } else {
       call.status(HttpStatus.CONFLICT);
       Say say = templates.say(call);
@@ -167,24 +154,46 @@ public final class BookingPages implements Feature {
 
   private void trays(Context call, String fault) {
     Say say = templates.say(call);
-    Map<String, Object> values = new HashMap<>();
-    values.put("trays", service.books().trays());
-    values.put("types", types.all(say));
-    values.put("fault", fault);
-    values.put("words", (UnaryOperator<String>) type -> types.of(say, type));
-    values.put("typed", (UnaryOperator<String>) name -> text(call, name));
-    templates.html(call, "day/trays.jte", values);
+    templates.html(
+        call,
+        "day/trays.jte",
+        Map.of(
+            "trays",
+            service.books().trays(),
+            "types",
+            types.all(say),
+            "fault",
+            fault,
+            "words",
+            (UnaryOperator<String>) type -> types.of(say, type),
+            "typed",
+            (UnaryOperator<String>) name -> Sent.text(call, name)));
   }
 
   private void keep(Context call) {
-    Say say = templates.say(call);
-    String name = text(call, "name");
-    String minutes = text(call, "minutes");
+    String name = Sent.text(call, "name");
+    boolean forget = call.formParam("forget") != null;
+    int minutes = forget ? SHORTEST_MIN : Sent.whole(call.formParam("minutes")).orElse(0);
+    List<Need> asked = forget ? List.of() : asked(call);
+    if (name.isEmpty()
+        || name.length() > LONGEST_NAME
+        || minutes < SHORTEST_MIN
+        || minutes > LONGEST_MIN
+        || asked.isEmpty() && !forget) {
+      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      trays(call, templates.say(call).at("day.tray-needed"));
+      return;
+    }
+    service.books().keep(new TrayTemplate(name, minutes, asked));
+    call.redirect("/day/trays", HttpStatus.SEE_OTHER);
+  }
+
+  private static List<Need> asked(Context call) {
     List<Need> asked = new ArrayList<>();
     for (int line = 0; line < TRAY_LINES; line++) {
-      String type = text(call, "type-" + line);
-      String other = text(call, "or-" + line);
-      String ratio = text(call, "ratio-" + line).replace(',', '.');
+      String type = Sent.text(call, "type-" + line);
+      String other = Sent.text(call, "or-" + line);
+      String ratio = Sent.text(call, "ratio-" + line).replace(',', '.');
       if (!type.isEmpty() && asked.stream().noneMatch(n -> n.type().equals(type))) {
         boolean usable =
             !other.isEmpty()
@@ -198,28 +207,6 @@ public final class BookingPages implements Feature {
                 usable ? List.of(new Substitute(other, Double.parseDouble(ratio))) : List.of()));
       }
     }
-    boolean forget = call.formParam("forget") != null;
-    if (name.isEmpty()
-        || name.length() > 60
-        || !forget
-            && (asked.isEmpty()
-                || !minutes.matches("\\d{1,3}")
-                || Integer.parseInt(minutes) < 5
-                || Integer.parseInt(minutes) > 600)) {
-      call.status(HttpStatus.UNPROCESSABLE_CONTENT);
-      trays(call, say.at("day.tray-needed"));
-      return;
-    }
-    service
-        .books()
-        .keep(
-            new TrayTemplate(
-                name, forget ? 5 : Integer.parseInt(minutes), forget ? List.of() : asked));
-    call.redirect("/day/trays", HttpStatus.SEE_OTHER);
-  }
-
-  private static String text(Context call, String name) {
-    String value = call.formParam(name);
-    return value == null ? "" : value.strip();
+    return asked;
   }
 }

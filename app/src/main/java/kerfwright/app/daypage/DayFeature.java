@@ -1,6 +1,5 @@
 package kerfwright.app.daypage;
 
-import io.javalin.config.JavalinConfig;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -8,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import kerfwright.app.feature.Feature;
 import kerfwright.app.template.Templates;
@@ -32,7 +32,7 @@ public final class DayFeature implements Feature {
   private static final int VISITS = 4;
 
   private final DayService service;
-  private final Feature pages;
+  private final List<Feature> parts;
   private final TrayService trays;
   private final Clock clock;
 
@@ -51,10 +51,11 @@ public final class DayFeature implements Feature {
     Drawer drawer = drawerService.drawer();
     trays = new TrayService(drawerService);
     DayMoves round = new DayMoves(books, trays, loads, settings, clock);
-    service = new DayService(books, drawer, settings, needs, round, clock);
+    service =
+        new DayService(books, drawer, settings, needs, round, clock, new ConcurrentHashMap<>());
     TypeWords types = new TypeWords(drawer);
-    pages =
-        Feature.of(
+    parts =
+        List.of(
             new WeekPages(service, record, types, templates, clock),
             new DaySettingPages(settings, service, templates),
             new BookingPages(service, types, cases, templates, needs),
@@ -62,13 +63,8 @@ public final class DayFeature implements Feature {
   }
 
   @Override
-  public void routes(JavalinConfig config) {
-    pages.routes(config);
-  }
-
-  @Override
-  public List<String> pages() {
-    return pages.pages();
+  public List<Feature> parts() {
+    return parts;
   }
 
   /** A load was started or failed: today's plan follows. */
@@ -94,19 +90,13 @@ public final class DayFeature implements Feature {
     List<Visit> visits = new ArrayList<>();
     for (Booking b : book.bookings()) {
       if (b.end().isAfter(now) && visits.size() < VISITS) {
-        int missing =
-            planned == null
-                ? 0
-                : (int)
-                    planned.plan().shortages().stream()
-                        .filter(s -> s.appointment().equals(b.id()))
-                        .count();
-        String tray =
+        Tray tray = Tray.of(b, planned);
+        int missing = tray.missing().size();
+        String told =
             planned == null
                 ? say.at("day.tray-not-planned")
                 : missing == 0 ? say.at("day.tray-complete") : say.at("day.tray-short", missing);
-        String what = (b.tooth() + " " + b.work() + " " + b.caseReference()).strip();
-        visits.add(new Visit(b.start(), what, tray, missing, "/day/" + book.date()));
+        visits.add(new Visit(b.start(), tray.what(), told, missing, "/day/" + book.date()));
       }
     }
     return visits;

@@ -7,7 +7,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 import kerfwright.app.words.Say;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.DaySetting;
@@ -19,7 +18,6 @@ import kerfwright.schedule.Shortage;
 import kerfwright.schedule.SteriliserLoad;
 import kerfwright.schedule.Stock;
 import kerfwright.schedule.TrayPlace;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The day as lanes to the scale of time: chairs, sterilisers, and the instruments of types that
@@ -50,13 +48,11 @@ public final class DayLanes {
   public record Upright(double x, double from, String kind) {}
 
   /** An appointment, with what is told of it, and how many instruments it lacks. */
-  public record Visit(Booking booking, String told, Box box, long missing, List<Words> words) {}
+  public record Visit(Booking booking, String told, Box box, int missing, List<Words> words) {}
 
+  private final DayView view;
   private final Say say;
-  private final List<Booking> bookings;
   private final DaySetting setting;
-  private final @Nullable PlannedDay planned;
-  private final UnaryOperator<String> typeWords;
   private final List<Ground> grounds = new ArrayList<>();
   private final List<Visit> visits = new ArrayList<>();
   private final List<Box> boxes = new ArrayList<>();
@@ -64,27 +60,16 @@ public final class DayLanes {
   private final List<Upright> uprights = new ArrayList<>();
   private double y = 44;
 
-  /**
-   * The lanes of a day.
-   *
-   * @param nowMin minute of the day it is now, 0 where the day has not begun
-   */
-  DayLanes(
-      Say say,
-      List<Booking> bookings,
-      DaySetting setting,
-      @Nullable PlannedDay planned,
-      UnaryOperator<String> typeWords,
-      int nowMin) {
-    this.say = say;
-    this.bookings = bookings;
-    this.setting = setting;
-    this.planned = planned;
-    this.typeWords = typeWords;
+  DayLanes(DayView view) {
+    this.view = view;
+    this.say = view.say();
+    this.setting = view.setting();
+    int nowMin = view.nowMin();
+    PlannedDay planned = view.shown();
     hours();
     Set<String> chairs = new LinkedHashSet<>(setting.chairs());
     // an appointment in a chair that is no longer there must be seen to be moved
-    bookings.forEach(b -> chairs.add(b.chair()));
+    view.book().bookings().forEach(b -> chairs.add(b.chair()));
     chairs.forEach(this::chair);
     if (planned != null) {
       sterilisers(planned);
@@ -152,7 +137,7 @@ public final class DayLanes {
 
   private void chair(String chair) {
     row(CHAIR, say.at("day.chair", chair), "chair", chair);
-    for (Booking b : bookings) {
+    for (Booking b : view.book().bookings()) {
       if (b.chair().equals(chair)) {
         visit(b);
       }
@@ -163,12 +148,7 @@ public final class DayLanes {
   private void visit(Booking b) {
     int start = setting.minute(b.start());
     double width = (setting.minute(b.end()) - start) * perMin() - 3;
-    long missing =
-        planned == null
-            ? 0
-            : planned.plan().shortages().stream()
-                .filter(s -> s.appointment().equals(b.id()))
-                .count();
+    int missing = Tray.of(b, view.shown()).missing().size();
     String told =
         say.at(
             missing > 0 ? "day.visit-short" : "day.visit",
@@ -201,8 +181,7 @@ public final class DayLanes {
     for (int s = 0; s < problem.sterilisers(); s++) {
       lanes.add(new ArrayList<>());
     }
-    List<SteriliserLoad> loads = new ArrayList<>(day.plan().loads());
-    loads.sort(Comparator.comparingInt(SteriliserLoad::startMin));
+    List<SteriliserLoad> loads = day.plan().loads();
     for (SteriliserLoad load : loads) {
       lanes.stream()
           .filter(
@@ -257,7 +236,7 @@ public final class DayLanes {
         break;
       }
       shown += Math.max(1, s.uses().size());
-      text(8, y + 22, 17, "lane-strong", typeWords.apply(s.type()));
+      text(8, y + 22, 17, "lane-strong", view.types().apply(s.type()));
       y += HEAD;
       for (int u = 0; u < s.uses().size(); u++) {
         piece(day, new InstrumentRef(s.type(), u));

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import kerfwright.practice.daylist.Booking;
@@ -27,22 +28,8 @@ import kerfwright.schedule.SteriliserLoad;
 import kerfwright.schedule.TrayPlace;
 
 /** Where day, drawer and reprocessing move each other: trays laid, loads started, and undone. */
-final class DayMoves {
+record DayMoves(DayBooks books, TrayService trays, Loads loads, Settings settings, Clock clock) {
   private static final int TRIES = 5;
-
-  private final DayBooks books;
-  private final TrayService trays;
-  private final Loads loads;
-  private final Settings settings;
-  private final Clock clock;
-
-  DayMoves(DayBooks books, TrayService trays, Loads loads, Settings settings, Clock clock) {
-    this.books = books;
-    this.trays = trays;
-    this.loads = loads;
-    this.settings = settings;
-    this.clock = clock;
-  }
 
   /**
    * What became of a change.
@@ -118,34 +105,26 @@ final class DayMoves {
     return planned == null ? FixedFacts.NONE : planned.problem().facts();
   }
 
-  /** The setting with the sterilisers in service alone. */
-  DaySetting inService(DaySetting setting) {
-    return setting.inService(loads);
-  }
-
-  private DaySetting setting() {
-    return DaySetting.of(settings.read());
+  private List<SteriliserLoad> real(LocalDate date, Map<String, List<String>> pieces) {
+    return LoadsOfDay.of(loads, date, clock.getZone(), DaySetting.of(settings.read()), pieces);
   }
 
   /** The day with the loads that were really started and hold something it asks for. */
   Day started(LocalDate date, DrawerDay day) {
     List<SteriliserLoad> real =
-        LoadsOfDay.of(loads, date, clock.getZone(), setting(), day.pieces()).stream()
-            .filter(load -> !load.instruments().isEmpty())
-            .toList();
-    int now = real.stream().mapToInt(SteriliserLoad::startMin).max().orElse(0);
+        real(date, day.pieces()).stream().filter(load -> !load.instruments().isEmpty()).toList();
+    int now = Math.max(0, real.stream().mapToInt(SteriliserLoad::startMin).max().orElse(0));
     List<SteriliserLoad> known = new ArrayList<>();
+    Day started = day.problem();
     for (SteriliserLoad load : real) {
       known.add(load);
       try {
-        day.problem().withFacts(new FixedFacts(Math.max(0, now), known, List.of()));
+        started = day.problem().withFacts(new FixedFacts(now, known, List.of()));
       } catch (InvalidDayException notAsPlanned) {
         known.remove(load);
       }
     }
-    return known.isEmpty()
-        ? day.problem()
-        : day.problem().withFacts(new FixedFacts(Math.max(0, now), known, List.of()));
+    return started;
   }
 
   /** Makes the loads started or failed since fixed facts of the plan of that day. */
@@ -156,9 +135,7 @@ final class DayMoves {
       if (planned == null) {
         return;
       }
-      List<SteriliserLoad> real =
-          LoadsOfDay.of(loads, date, clock.getZone(), setting(), planned.pieces());
-      PlannedDay next = DayLoaded.of(planned, real).planned();
+      PlannedDay next = DayLoaded.of(planned, real(date, planned.pieces())).planned();
       if (next.problem().facts().equals(planned.problem().facts())
           || books.write(book.with(book.bookings(), next), "loads")) {
         return;

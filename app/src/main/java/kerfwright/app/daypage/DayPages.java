@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +13,8 @@ import java.util.Set;
 import kerfwright.app.drawer.MoveNotice;
 import kerfwright.app.drawer.RefusalWords;
 import kerfwright.app.feature.Feature;
+import kerfwright.app.form.Day;
+import kerfwright.app.form.Sent;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.kept.Sitting;
 import kerfwright.app.security.Access;
@@ -27,38 +28,26 @@ import kerfwright.practice.drawer.StockItem;
 import kerfwright.practice.kept.KeptCases;
 import kerfwright.practice.restock.PurchaseRequest;
 import kerfwright.practice.restock.PurchaseRequests;
+import kerfwright.schedule.InstrumentRef;
 import kerfwright.schedule.InvalidDayException;
 import kerfwright.schedule.remedy.Remedy;
 import org.jspecify.annotations.Nullable;
 
 /** The page of a day, and what can be done on it. */
-public final class DayPages implements Feature {
-  private final DayService service;
-  private final KeptCases cases;
-  private final PurchaseRequests requests;
-  private final TypeWords types;
-  private final Templates templates;
-
-  DayPages(
-      DayService service,
-      PurchaseRequests requests,
-      TypeWords types,
-      KeptCases cases,
-      Templates templates) {
-    this.cases = cases;
-    this.service = service;
-    this.requests = requests;
-    this.types = types;
-    this.templates = templates;
-  }
-
+record DayPages(
+    DayService service,
+    PurchaseRequests requests,
+    TypeWords types,
+    KeptCases cases,
+    Templates templates)
+    implements Feature {
   @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/day", call -> call.redirect("/day/" + service.today()), Access.CASES);
     config.routes.get("/day/{date}", call -> show(call, date(call), ""), Access.CASES);
     config.routes.get("/day/{date}/tray", this::tray, Access.CASES);
     config.routes.get("/day/{date}/board", this::board, Access.CASES);
-    new MovePages(this, service, types, templates).routes(config);
+    new MovePages(this, service, templates).routes(config);
     config.routes.post("/day/{date}/plan", this::plan, Access.WORK);
     config.routes.post("/day/{date}/stop", this::stop, Access.WORK);
     config.routes.post("/day/{date}/remedy", this::remedy, Access.WORK);
@@ -74,27 +63,26 @@ public final class DayPages implements Feature {
 
   static LocalDate date(Context call) {
     String text = call.pathParam("date");
-    try {
-      return LocalDate.parse(text);
-    } catch (java.time.format.DateTimeParseException none) {
-      throw new NotFoundResponse(text);
-    }
+    return Day.of(text).orElseThrow(() -> new NotFoundResponse(text));
   }
 
-  DayView look(Context call, LocalDate date) {
-    Say say = templates.say(call);
+  private DayView look(Context call, LocalDate date) {
     DayBook book = service.books().read(date);
     DayJob.State job = service.job(date).orElse(null);
     PlannedDay kept = book.planned();
     boolean best = job != null && job.planned() != null && (job.running() || kept == null);
     PlannedDay shown = best && job != null ? job.planned() : kept;
+    return view(templates.say(call), book, shown, job);
+  }
+
+  DayView view(Say say, DayBook book, @Nullable PlannedDay shown, DayJob.@Nullable State job) {
     return new DayView(
         say,
         book,
         shown,
         job,
         service.setting(),
-        service.nowMin(date),
+        service.nowMin(book.date()),
         type -> types.brief(say, type),
         Set.copyOf(requests.all()));
   }
@@ -104,20 +92,19 @@ public final class DayPages implements Feature {
   }
 
   private void show(Context call, LocalDate date, String notice, List<MoveNotice.Line> lines) {
-    Map<String, Object> values = new HashMap<>();
-    values.put("board", look(call, date));
-    values.put("notice", notice);
-    values.put("lines", lines);
-    values.put("today", service.today());
-    values.put("beside", beside(service.books().read(date)));
-    templates.html(call, "day/day.jte", values);
+    DayView board = look(call, date);
+    templates.html(
+        call,
+        "day/day.jte",
+        Map.of(
+            "board", board,
+            "notice", notice,
+            "lines", lines,
+            "today", service.today(),
+            "beside", beside(board.book(), board.book().bookings())));
   }
 
   /** What is needed beside what the plan of the day finds. */
-  private List<PieceCount> beside(DayBook book) {
-    return beside(book, book.bookings());
-  }
-
   private List<PieceCount> beside(DayBook book, List<Booking> bookings) {
     PlannedDay planned = book.planned();
     return PieceCount.of(
@@ -137,41 +124,22 @@ public final class DayPages implements Feature {
     String id = sent(call.queryParam("id"));
     Booking booking =
         board.book().booking(id).orElseThrow(() -> new NotFoundResponse("no appointment " + id));
-    DayView.TrayLine line =
-        board.trays().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
-    List<OnTray> pieces = new ArrayList<>();
-    for (int i = 0; i < line.labels().size(); i++) {
-      String label = PlannedDay.itemLabel(line.labels().get(i));
-      pieces.add(new OnTray(line.pieces().get(i), service.drawer().labelled(label).orElse(null)));
+    Tray tray = Tray.of(booking, board.shown());
+    Map<InstrumentRef, StockItem> items = new HashMap<>();
+    for (InstrumentRef piece : tray.pieces()) {
+      String label = PlannedDay.itemLabel(board.label(piece));
+      service.drawer().labelled(label).ifPresent(item -> items.put(piece, item));
     }
     templates.html(
         call,
         "day/tray.jte",
         Map.of(
-            "date",
-            date,
-            "booking",
-            booking,
-            "cases",
-            Sitting.of(cases, booking.caseText()),
-            "tray",
-            line,
-            "pieces",
-            pieces,
-            "needs",
-            booking.needs().stream()
-                .map(one -> types.brief(templates.say(call), one.type()))
-                .toList(),
-            "planned",
-            board.planned(),
-            "beside",
-            beside(board.book(), List.of(booking)),
-            "labels",
-            TrayLabels.sheet(date, List.of(booking))));
+            "board", board,
+            "tray", tray,
+            "items", items,
+            "cases", Sitting.of(cases, booking.caseText()),
+            "beside", beside(board.book(), List.of(booking))));
   }
-
-  /** A piece of a tray, and what it is in the drawer by now; null where it is not there. */
-  public record OnTray(String words, @Nullable StockItem item) {}
 
   private void board(Context call) {
     templates.html(call, "day/board.jte", Map.of("board", look(call, date(call))));
@@ -215,16 +183,19 @@ public final class DayPages implements Feature {
     show(call, date, why);
   }
 
+  /** The remedy a button stands at; empty where the day has another plan by now. */
+  private Optional<Remedy> chosen(Context call) {
+    PlannedDay planned = service.books().read(date(call)).planned();
+    return planned == null
+        ? Optional.empty()
+        : Sent.whole(call.formParam("remedy"))
+            .filter(index -> index < planned.remedies().size())
+            .map(index -> planned.remedies().get(index).remedy());
+  }
+
   private void remedy(Context call) {
     LocalDate date = date(call);
-    PlannedDay planned = service.books().read(date).planned();
-    Integer index = whole(call.formParam("remedy"), 999);
-    boolean taken =
-        planned != null
-            && index != null
-            && index < planned.remedies().size()
-            && service.take(date, planned.remedies().get(index).remedy());
-    if (taken) {
+    if (chosen(call).filter(one -> service.take(date, one)).isPresent()) {
       back(call, date);
     } else {
       refuse(call, date, "day.remedy-gone");
@@ -234,12 +205,7 @@ public final class DayPages implements Feature {
   /** Puts what a remedy wants bought on the order list. */
   private void buy(Context call) {
     LocalDate date = date(call);
-    PlannedDay planned = service.books().read(date).planned();
-    Integer index = whole(call.formParam("remedy"), 999);
-    if (planned != null
-        && index != null
-        && index < planned.remedies().size()
-        && planned.remedies().get(index).remedy() instanceof Remedy.BuyMore more) {
+    if (chosen(call).orElse(null) instanceof Remedy.BuyMore more) {
       requests.keep(new PurchaseRequest(more.type(), date, more.pieces()));
       back(call, date);
     } else {
@@ -251,7 +217,7 @@ public final class DayPages implements Feature {
     LocalDate date = date(call);
     DayBook book = service.books().read(date);
     PlannedDay planned = book.planned();
-    String id = sent(call.formParam("booking"));
+    String id = Sent.text(call, "booking");
     Optional<Booking> booking = book.booking(id);
     if (planned == null || booking.isEmpty()) {
       refuse(call, date, "day.changed-meanwhile");
@@ -278,12 +244,5 @@ public final class DayPages implements Feature {
 
   static String sent(@Nullable String value) {
     return value == null ? "" : value.strip();
-  }
-
-  static @Nullable Integer whole(@Nullable String value, int most) {
-    String text = sent(value);
-    return text.matches("\\d{1,4}") && Integer.parseInt(text) <= most
-        ? Integer.valueOf(text)
-        : null;
   }
 }

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import kerfwright.app.input.BadInput;
 import kerfwright.practice.daylist.Booking;
 import kerfwright.practice.daylist.BookingFault;
@@ -27,40 +26,20 @@ import kerfwright.schedule.Need;
 import kerfwright.schedule.remedy.Remedy;
 import org.jspecify.annotations.Nullable;
 
-/** What can be done with a day: plan, stop, move, be late, take a remedy, mark what happened. */
-final class DayService {
+/**
+ * What can be done with a day: plan, stop, move, be late, take a remedy, mark what happened.
+ *
+ * @param jobs the searches begun, each until its day is another one
+ */
+record DayService(
+    DayBooks books,
+    Drawer drawer,
+    Settings settings,
+    CaseNeeds needs,
+    DayMoves round,
+    Clock clock,
+    Map<LocalDate, DayJob> jobs) {
   private static final int QUARTER_MIN = 15;
-
-  private final DayBooks books;
-  private final Drawer drawer;
-  private final Settings settings;
-  private final CaseNeeds needs;
-  private final DayMoves round;
-  private final Clock clock;
-  private final Map<LocalDate, DayJob> jobs = new ConcurrentHashMap<>();
-
-  DayService(
-      DayBooks books,
-      Drawer drawer,
-      Settings settings,
-      CaseNeeds needs,
-      DayMoves round,
-      Clock clock) {
-    this.books = books;
-    this.drawer = drawer;
-    this.settings = settings;
-    this.needs = needs;
-    this.round = round;
-    this.clock = clock;
-  }
-
-  DayBooks books() {
-    return books;
-  }
-
-  Drawer drawer() {
-    return drawer;
-  }
 
   DaySetting setting() {
     return DaySetting.of(settings.read());
@@ -95,7 +74,7 @@ final class DayService {
     if (before != null && begun) {
       begin(book, before.problem(), before.pieces());
     } else {
-      DrawerDay day = DrawerDay.of(book.bookings(), drawer, round.inService(setting()));
+      DrawerDay day = DrawerDay.of(book.bookings(), drawer, setting().inService(round.loads()));
       begin(book, round.started(date, day), day.pieces());
     }
   }

@@ -81,19 +81,10 @@ public record DaySettingForm(SettingValues set, Map<String, String> typed) {
     return List.of(SteriliserSetting.COUNT, SteriliserSetting.POUCHES);
   }
 
-  /** Uses in a life, by kind. */
-  public static Map<InstrumentKind, WholeSetting> lives() {
-    Map<InstrumentKind, WholeSetting> lives = new LinkedHashMap<>();
-    for (InstrumentKind kind : InstrumentKind.values()) {
-      lives.put(kind, DaySetting.life(kind));
-    }
-    return lives;
-  }
-
   private static List<WholeSetting> wholes() {
     List<WholeSetting> all = new ArrayList<>(ofTheDay());
     all.addAll(ofSterilisers());
-    all.addAll(lives().values());
+    Arrays.stream(InstrumentKind.values()).map(DaySetting::life).forEach(all::add);
     return all;
   }
 

@@ -4,7 +4,6 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -19,18 +18,9 @@ import kerfwright.practice.setting.Settings;
 import org.jspecify.annotations.Nullable;
 
 /** Opening hours, chairs, sterilisers, and after how many uses an instrument is withdrawn. */
-final class DaySettingPages implements Feature {
+record DaySettingPages(Settings settings, DayService service, Templates templates)
+    implements Feature {
   private static final int DAYS_AHEAD = 60;
-
-  private final Settings settings;
-  private final DayService service;
-  private final Templates templates;
-
-  DaySettingPages(Settings settings, DayService service, Templates templates) {
-    this.settings = settings;
-    this.service = service;
-    this.templates = templates;
-  }
 
   @Override
   public void routes(JavalinConfig config) {
@@ -58,13 +48,20 @@ final class DaySettingPages implements Feature {
    * @param told key of what is told above, or null
    */
   private void show(Context call, DaySettingForm form, @Nullable String told) {
-    Map<String, Object> values = new HashMap<>();
-    values.put("form", form);
-    values.put("own", DaySetting.of(form.set()));
-    values.put("told", told == null ? "" : told);
-    values.put("misfits", misfits());
-    values.put("done", told == null && call.queryParam("done") != null);
-    templates.html(call, "day/settings.jte", values);
+    templates.html(
+        call,
+        "day/settings.jte",
+        Map.of(
+            "form",
+            form,
+            "own",
+            DaySetting.of(form.set()),
+            "told",
+            told == null ? "" : told,
+            "misfits",
+            misfits(),
+            "done",
+            told == null && call.queryParam("done") != null));
   }
 
   private void write(Context call) {

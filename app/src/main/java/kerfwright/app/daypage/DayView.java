@@ -3,10 +3,8 @@ package kerfwright.app.daypage;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -19,12 +17,12 @@ import kerfwright.practice.daylist.DaySetting;
 import kerfwright.practice.daylist.KeptRemedy;
 import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.restock.PurchaseRequest;
+import kerfwright.schedule.Day;
 import kerfwright.schedule.Goal;
 import kerfwright.schedule.GoalResult;
 import kerfwright.schedule.InstrumentRef;
 import kerfwright.schedule.Shortage;
 import kerfwright.schedule.SteriliserLoad;
-import kerfwright.schedule.TrayPlace;
 import kerfwright.schedule.remedy.Remedy;
 import kerfwright.schedule.search.FreshTrays;
 import org.jspecify.annotations.Nullable;
@@ -52,42 +50,6 @@ public record DayView(
     Set<PurchaseRequest> requests) {
   private static final int TRAYS_AHEAD = 3;
   private static final int MOST_SHORT = 4;
-
-  /** One goal in words. */
-  public record GoalLine(String goal, String value, String proof, boolean proven) {}
-
-  /** One tray: when, where, what lies on it, what is missing, what is worn. */
-  public record TrayLine(
-      String id,
-      String when,
-      String chair,
-      String what,
-      List<String> pieces,
-      List<String> labels,
-      List<String> missing,
-      List<String> worn,
-      boolean laid) {}
-
-  /** One load: its number, when it starts and ends, and what goes in. */
-  public record LoadLine(
-      int number,
-      int startMin,
-      String start,
-      String end,
-      List<String> pieces,
-      List<String> labels,
-      boolean started) {
-    /** The items of the drawer that go in, for an address. */
-    public String asked() {
-      return URLEncoder.encode(
-          labels.stream().map(PlannedDay::itemLabel).distinct().collect(Collectors.joining(",")),
-          StandardCharsets.UTF_8);
-    }
-  }
-
-  /** One remedy: what to do and what it leaves. */
-  public record RemedyLine(
-      int index, String words, String result, boolean canTake, boolean canBuy, boolean onList) {}
 
   public boolean running() {
     return job != null && job.running();
@@ -124,57 +86,46 @@ public record DayView(
 
   /** What is short, the first few. */
   public List<String> shortOnes() {
-    List<String> lines = new ArrayList<>();
-    if (shown != null) {
-      for (Shortage s : shown.plan().shortages()) {
-        book.booking(s.appointment())
-            .filter(b -> lines.size() < MOST_SHORT)
-            .ifPresent(
-                b ->
-                    lines.add(
-                        say.at(
-                            "day.short-one",
-                            b.id(),
-                            say.time(b.start()),
-                            b.chair(),
-                            types.apply(s.type()))));
-      }
-    }
-    return lines;
+    return shown == null
+        ? List.of()
+        : shown.plan().shortages().stream()
+            .flatMap(s -> book.booking(s.appointment()).stream().map(b -> shortOne(b, s)))
+            .limit(MOST_SHORT)
+            .toList();
+  }
+
+  private String shortOne(Booking b, Shortage s) {
+    return say.at("day.short-one", b.id(), say.time(b.start()), b.chair(), types.apply(s.type()));
   }
 
   /** Appointments that do not fit what is set by now. */
   public List<String> misfits() {
-    return BookingFault.of(book.bookings(), setting).stream()
-        .map(fault -> FaultWords.of(say, fault))
-        .toList();
+    return FaultWords.of(say, BookingFault.of(book.bookings(), setting));
   }
 
   public DayLanes lanes() {
-    return new DayLanes(say, book.bookings(), setting, shown, types, nowMin);
+    return new DayLanes(this);
   }
 
-  public List<GoalLine> goals() {
-    List<GoalLine> lines = new ArrayList<>();
-    if (shown == null) {
-      return lines;
-    }
-    boolean above = true;
-    for (GoalResult g : shown.plan().goals()) {
+  /** The goals with what the running search knows of them by now. */
+  public List<GoalResult> goals() {
+    List<GoalResult> goals = new ArrayList<>();
+    boolean proven = true;
+    for (GoalResult g : shown == null ? List.<GoalResult>of() : shown.plan().goals()) {
       int known = job == null ? 0 : job.bounds().getOrDefault(g.goal(), 0);
       int bound = Math.min(g.value(), Math.max(g.bound(), known));
-      above &= bound == g.value();
-      String proof =
-          above
-              ? say.at("day.proven")
-              : bound == g.value()
-                  ? say.at("day.proven-given")
-                  : say.at("day.not-proven", bound, g.value());
-      lines.add(
-          new GoalLine(
-              say.at("day.goal-" + g.goal().label()), Integer.toString(g.value()), proof, above));
+      proven &= bound == g.value();
+      goals.add(new GoalResult(g.goal(), g.value(), bound, proven, g.seconds()));
     }
-    return lines;
+    return goals;
+  }
+
+  public String proof(GoalResult goal) {
+    return goal.proven()
+        ? say.at("day.proven")
+        : goal.bound() == goal.value()
+            ? say.at("day.proven-given")
+            : say.at("day.not-proven", goal.bound(), goal.value());
   }
 
   public boolean optimal() {
@@ -182,50 +133,55 @@ public record DayView(
   }
 
   /** Trays of the day in order of time. */
-  public List<TrayLine> trays() {
-    List<TrayLine> lines = new ArrayList<>();
-    Map<TrayPlace, FreshTrays.Worn> worn = new LinkedHashMap<>();
-    if (shown != null) {
-      FreshTrays.worn(shown.problem(), shown.plan()).forEach(w -> worn.put(w.place(), w));
-    }
-    for (Booking b : book.bookings()) {
-      List<String> pieces = new ArrayList<>();
-      List<String> labels = new ArrayList<>();
-      List<String> missing = new ArrayList<>();
-      List<String> tired = new ArrayList<>();
-      boolean laid = false;
-      if (shown != null) {
-        for (TrayPlace t : shown.plan().trays()) {
-          if (t.appointment().equals(b.id())) {
-            String label = shown.label(t.instrument());
-            labels.add(label);
-            pieces.add(label + " " + types.apply(t.instrument().type()));
-            laid |= shown.problem().facts().trays().contains(t);
-            FreshTrays.Worn w = worn.get(t);
-            if (w != null) {
-              tired.add(
-                  say.at(
-                      "day.worn", label, Math.round(100 * w.asked()), Math.round(100 * w.left())));
-            }
-          }
-        }
-        shown.plan().shortages().stream()
-            .filter(s -> s.appointment().equals(b.id()))
-            .forEach(s -> missing.add(types.apply(s.type())));
-      }
-      lines.add(
-          new TrayLine(
-              b.id(),
-              say.time(b.start()) + "\u2013" + say.time(b.end()),
-              b.chair(),
-              (b.tooth() + " " + b.work() + " " + b.caseReference()).strip(),
-              pieces,
-              labels,
-              missing,
-              tired,
-              laid));
-    }
-    return lines;
+  public List<Tray> trays() {
+    return book.bookings().stream().map(booking -> Tray.of(booking, shown)).toList();
+  }
+
+  /** The next few trays that have not been laid. */
+  public List<Tray> nextTrays() {
+    return trays().stream()
+        .filter(one -> !one.laid() && setting.minute(one.booking().start()) >= nowMin)
+        .limit(TRAYS_AHEAD)
+        .toList();
+  }
+
+  /** From when to when an appointment lasts. */
+  public String when(Booking booking) {
+    return say.time(booking.start()) + "\u2013" + say.time(booking.end());
+  }
+
+  /** What on a tray is asked for more than is left of its life. */
+  public List<String> worn(Tray tray) {
+    return shown == null
+        ? List.of()
+        : FreshTrays.worn(shown.problem(), shown.plan()).stream()
+            .filter(w -> w.place().appointment().equals(tray.booking().id()))
+            .map(
+                w ->
+                    say.at(
+                        "day.worn",
+                        label(w.place().instrument()),
+                        Math.round(100 * w.asked()),
+                        Math.round(100 * w.left())))
+            .toList();
+  }
+
+  public String label(InstrumentRef piece) {
+    return shown == null ? "" : shown.label(piece);
+  }
+
+  public List<String> labels(List<InstrumentRef> pieces) {
+    return pieces.stream().map(this::label).toList();
+  }
+
+  /** A piece by its label and type. */
+  public String piece(InstrumentRef piece) {
+    return label(piece) + " " + types.apply(piece.type());
+  }
+
+  /** The names of types. */
+  public List<String> named(List<String> all) {
+    return all.stream().map(types).toList();
   }
 
   /** The page of one tray, what lies on it. */
@@ -233,87 +189,61 @@ public record DayView(
     return TrayLabels.page(book.date(), id);
   }
 
-  /** Where the labels of the day's trays are printed. */
-  public String trayLabels() {
-    return TrayLabels.sheet(book.date(), book.bookings());
+  /** Where the labels of trays are printed. */
+  public String trayLabels(List<Booking> bookings) {
+    return TrayLabels.sheet(book.date(), bookings);
   }
 
-  /** The next few trays that have not been laid. */
-  public List<TrayLine> nextTrays() {
-    List<TrayLine> next = new ArrayList<>();
-    List<TrayLine> all = trays();
-    for (int i = 0; i < all.size() && next.size() < TRAYS_AHEAD; i++) {
-      if (!all.get(i).laid() && setting.minute(book.bookings().get(i).start()) >= nowMin) {
-        next.add(all.get(i));
-      }
-    }
-    return next;
+  /** Loads in order of their start; they are numbered from 1. */
+  public List<SteriliserLoad> loads() {
+    return shown == null ? List.of() : shown.plan().loads();
   }
 
-  public List<LoadLine> loads() {
-    List<LoadLine> lines = new ArrayList<>();
-    if (shown == null) {
-      return lines;
-    }
-    List<SteriliserLoad> loads = new ArrayList<>(shown.plan().loads());
-    loads.sort(Comparator.comparingInt(SteriliserLoad::startMin));
-    for (SteriliserLoad load : loads) {
-      lines.add(
-          new LoadLine(
-              lines.size() + 1,
-              load.startMin(),
-              say.time(shown.problem().clock(load.startMin())),
-              say.time(shown.problem().clock(load.startMin() + shown.problem().loadMin())),
-              load.instruments().stream().sorted().map(this::piece).toList(),
-              load.instruments().stream().sorted().map(shown::label).toList(),
-              shown.problem().facts().loads().contains(load)));
-    }
-    return lines;
+  /** The time of a load some minutes after its start. */
+  public String time(SteriliserLoad load, int afterMin) {
+    return shown == null ? "" : say.time(shown.problem().clock(load.startMin() + afterMin));
   }
 
-  private String piece(InstrumentRef ref) {
-    return shown == null ? "" : shown.label(ref) + " " + types.apply(ref.type());
+  public List<InstrumentRef> inside(SteriliserLoad load) {
+    return load.instruments().stream().sorted().toList();
+  }
+
+  /** The items of the drawer that go in, for an address. */
+  public String asked(SteriliserLoad load) {
+    return URLEncoder.encode(
+        labels(inside(load)).stream()
+            .map(PlannedDay::itemLabel)
+            .distinct()
+            .collect(Collectors.joining(",")),
+        StandardCharsets.UTF_8);
   }
 
   /** The next load that has not started, or is due and may be started yet; null where none is. */
-  public @Nullable LoadLine nextLoad() {
-    int due = shown == null ? nowMin : nowMin - shown.problem().loadMin();
+  public @Nullable SteriliserLoad nextLoad() {
+    if (shown == null) {
+      return null;
+    }
+    Day problem = shown.problem();
     return loads().stream()
-        .filter(l -> !l.started() && l.startMin() >= due)
+        .filter(l -> !problem.facts().loads().contains(l))
+        .filter(l -> l.startMin() >= nowMin - problem.loadMin())
         .findFirst()
         .orElse(null);
   }
 
-  public boolean isDue(LoadLine load) {
-    return load.startMin() < nowMin;
+  public List<KeptRemedy> remedies() {
+    return shown == null ? List.of() : shown.remedies();
   }
 
-  public List<RemedyLine> remedies() {
-    List<RemedyLine> lines = new ArrayList<>();
-    if (shown == null) {
-      return lines;
-    }
-    RemedyWords words = new RemedyWords(say, shown.problem(), types);
-    for (KeptRemedy told : shown.remedies()) {
-      String result =
-          say.at(
-              told.proven() ? "day.leaves" : "day.leaves-at-most",
-              told.shortagesAfter(),
-              told.loadsAfter(),
-              Math.round(told.costMin()));
-      boolean buy = told.remedy() instanceof Remedy.BuyMore;
-      boolean onList =
-          told.remedy() instanceof Remedy.BuyMore more
-              && requests.contains(new PurchaseRequest(more.type(), book.date(), more.pieces()));
-      lines.add(
-          new RemedyLine(
-              lines.size(),
-              words.of(told.remedy()),
-              result,
-              !running() && !buy,
-              !running() && buy && !onList,
-              onList));
-    }
-    return lines;
+  /** Words for the remedies of the plan shown. */
+  public RemedyWords words() {
+    return new RemedyWords(say, Objects.requireNonNull(shown).problem(), types);
+  }
+
+  /** What a remedy wants bought; null where it is done with what there is. */
+  public @Nullable PurchaseRequest wish(KeptRemedy remedy) {
+    return remedy.remedy() instanceof Remedy.BuyMore more
+        ? new PurchaseRequest(more.type(), book.date(), more.pieces())
+        : null;
   }
 }

@@ -1,5 +1,7 @@
 package kerfwright.app.daypage;
 
+import java.util.ArrayList;
+import java.util.List;
 import kerfwright.app.words.Say;
 import kerfwright.practice.daylist.BookingFault;
 
@@ -7,12 +9,21 @@ import kerfwright.practice.daylist.BookingFault;
 final class FaultWords {
   private FaultWords() {}
 
-  static String of(Say say, BookingFault fault) {
-    return say.at(
-        "day.fault-" + fault.kind().id(),
-        fault.booking().id(),
-        fault.other(),
-        say.time(fault.booking().start()),
-        say.time(fault.booking().end()));
+  static List<String> of(Say say, List<BookingFault> faults) {
+    List<String> words = new ArrayList<>();
+    for (BookingFault fault : faults) {
+      words.add(
+          say.at(
+              "day.fault-" + fault.kind().id(),
+              fault.booking().id(),
+              fault.other(),
+              say.time(fault.booking().start()),
+              say.time(fault.booking().end())));
+    }
+    return words;
+  }
+
+  static List<String> of(Say say, DayService.Effect effect) {
+    return effect.factsBroken() ? List.of(say.at("day.fault-happened")) : of(say, effect.faults());
   }
 }

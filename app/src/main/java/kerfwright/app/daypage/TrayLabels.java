@@ -7,15 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import kerfwright.app.label.Label;
 import kerfwright.app.words.Say;
 import kerfwright.practice.daylist.Booking;
-import kerfwright.practice.daylist.DayBook;
 import kerfwright.practice.daylist.DayBooks;
 import kerfwright.practice.daylist.PlannedDay;
 import kerfwright.practice.daylist.TrayId;
 import kerfwright.practice.label.OwnCode;
-import kerfwright.schedule.TrayPlace;
 
 /** Labels of the trays of a day: for which appointment, and what lies on it. */
 public record TrayLabels(DayBooks books) {
@@ -30,16 +29,12 @@ public record TrayLabels(DayBooks books) {
     List<String> lines = new ArrayList<>();
     lines.add(say.day(date) + ", " + say.at("day.chair", booking.chair()));
     lines.add((booking.caseReference() + " " + booking.tooth()).strip());
-    DayBook book = books.read(date);
-    PlannedDay planned = book.planned();
+    PlannedDay planned = books.read(date).planned();
     if (planned != null) {
-      List<String> pieces = new ArrayList<>();
-      for (TrayPlace place : planned.plan().trays()) {
-        if (place.appointment().equals(booking.id())) {
-          pieces.add(planned.label(place.instrument()));
-        }
-      }
-      lines.add(String.join(" ", pieces));
+      lines.add(
+          Tray.of(booking, planned).pieces().stream()
+              .map(planned::label)
+              .collect(Collectors.joining(" ")));
     }
     return new Label(
         new OwnCode(OwnCode.Kind.TRAY, id).text(),

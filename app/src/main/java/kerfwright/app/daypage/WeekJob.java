@@ -1,10 +1,8 @@
 package kerfwright.app.daypage;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import kerfwright.practice.horizon.StockCurve;
-import kerfwright.practice.horizon.StockPoint;
 import kerfwright.practice.horizon.StockStudy;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -13,14 +11,14 @@ import org.slf4j.LoggerFactory;
 /** One study of the usual week beside the pages. */
 final class WeekJob implements Runnable {
   private static final Logger LOG = LoggerFactory.getLogger(WeekJob.class);
-  static final int WEEKS = 40;
-  static final long SEED = 1;
+  private static final int WEEKS = 40;
+  private static final long SEED = 1;
 
   private final WeekDays days;
   private final Map<String, Double> prices;
-  private final List<StockPoint> points = new ArrayList<>();
-  private @Nullable StockCurve curve;
-  private boolean failed;
+  private final AtomicInteger points = new AtomicInteger();
+  private volatile @Nullable StockCurve curve;
+  private volatile boolean failed;
   private volatile boolean stop;
 
   /**
@@ -31,19 +29,22 @@ final class WeekJob implements Runnable {
     this.prices = prices;
   }
 
-  /** What is known so far; the curve once the study has ended. */
-  record State(List<StockPoint> points, @Nullable StockCurve curve, boolean failed) {
-    boolean running() {
-      return curve == null && !failed;
-    }
-  }
-
-  synchronized State state() {
-    return new State(List.copyOf(points), curve, failed);
-  }
-
   WeekDays days() {
     return days;
+  }
+
+  /** Points of the curve known so far. */
+  int points() {
+    return points.get();
+  }
+
+  /** The curve, once the study has ended. */
+  @Nullable StockCurve curve() {
+    return curve;
+  }
+
+  boolean failed() {
+    return failed;
   }
 
   void stop() {
@@ -53,21 +54,12 @@ final class WeekJob implements Runnable {
   @Override
   public void run() {
     try {
-      StockCurve made =
+      curve =
           new StockStudy(days.days(), type -> prices.getOrDefault(type, 1.0), WEEKS, SEED)
-              .curve(this::add, () -> stop);
-      synchronized (this) {
-        curve = made;
-      }
+              .curve(point -> points.incrementAndGet(), () -> stop);
     } catch (RuntimeException broken) {
       LOG.error("The study of the usual week failed", broken);
-      synchronized (this) {
-        failed = true;
-      }
+      failed = true;
     }
-  }
-
-  private synchronized void add(StockPoint point) {
-    points.add(point);
   }
 }

@@ -3,12 +3,16 @@ package kerfwright.app.daypage;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.math.BigDecimal;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kerfwright.app.day.WeekOutput;
 import kerfwright.app.drawing.chart.Chart;
 import kerfwright.app.feature.Feature;
 import kerfwright.app.security.Access;
@@ -24,8 +28,6 @@ import org.jspecify.annotations.Nullable;
 
 /** How many of each type the usual week needs: the curve of shortages against cost. */
 public final class WeekPages implements Feature {
-  private static final double TROUBLED_WEEKS = 0.1;
-
   private final DayService service;
   private final CutRecord record;
   private final Clock clock;
@@ -59,21 +61,20 @@ public final class WeekPages implements Feature {
     return WeekDays.of(service, record, clock);
   }
 
+  /** What one instrument of a type costs, on average of those with a price. */
   private Map<String, Double> prices() {
-    Map<String, List<Double>> paid = new HashMap<>();
-    for (InstrumentState state : InstrumentState.values()) {
-      for (StockItem item : service.drawer().in(state)) {
-        var price = item.price();
-        if (item.isRotary() && price != null && price.signum() > 0) {
-          paid.computeIfAbsent(TypeName.of(item.properties()), t -> new ArrayList<>())
-              .add(price.doubleValue());
-        }
-      }
-    }
-    Map<String, Double> prices = new HashMap<>();
-    paid.forEach(
-        (type, all) -> prices.put(type, all.stream().mapToDouble(p -> p).average().orElse(1)));
-    return prices;
+    return Stream.of(InstrumentState.values())
+        .flatMap(state -> service.drawer().in(state).stream())
+        .filter(item -> item.isRotary() && price(item) > 0)
+        .collect(
+            Collectors.groupingBy(
+                item -> TypeName.of(item.properties()),
+                Collectors.averagingDouble(WeekPages::price)));
+  }
+
+  private static double price(StockItem item) {
+    BigDecimal price = item.price();
+    return price == null ? 0 : price.doubleValue();
   }
 
   private void study(Context call) {
@@ -115,25 +116,24 @@ public final class WeekPages implements Feature {
 
   private Map<String, Object> board(Say say) {
     WeekJob known = job;
-    WeekJob.State state = known == null ? null : known.state();
+    StockCurve curve = known == null ? null : known.curve();
+    boolean failed = known != null && known.failed();
     Map<String, Object> values = new HashMap<>();
-    values.put("running", state != null && state.running());
-    values.put("failed", state != null && state.failed());
-    values.put("points", state == null ? 0 : state.points().size());
-    StockCurve curve = state == null ? null : state.curve();
+    values.put("running", known != null && curve == null && !failed);
+    values.put("failed", failed);
+    values.put("points", known == null ? 0 : known.points());
     List<TypeLine> lines = new ArrayList<>();
     Chart chart = null;
     String result = "";
     if (known != null && curve != null) {
-      StockPoint enough =
-          curve.enough(TROUBLED_WEEKS).orElse(curve.points().get(curve.points().size() - 1));
+      StockPoint enough = WeekOutput.enough(curve);
       new TreeMap<>(enough.pieces())
           .forEach(
               (type, n) -> {
                 int now = curve.now().pieces().getOrDefault(type, 0);
                 lines.add(new TypeLine(types.brief(say, type), now, n, Math.max(0, n - now)));
               });
-      chart = curve.points().size() < 2 ? null : WeekCurve.of(say, curve, enough);
+      chart = curve.points().size() < 2 ? null : chart(say, curve, enough);
       result =
           say.at(
               known.days().fromRecord() ? "day.week-result-record" : "day.week-result",
@@ -149,7 +149,34 @@ public final class WeekPages implements Feature {
     return values;
   }
 
-  static String figure(Say say, double value) {
+  /** Shortages a week against the cost of the stock. */
+  private static Chart chart(Say say, StockCurve curve, StockPoint enough) {
+    List<StockPoint> points = curve.points();
+    String shortages = say.at("day.week-shortages");
+    return Chart.of(
+        say.at("day.week-curve"),
+        say.at(
+            "day.week-about",
+            figure(say, curve.now().cost()),
+            figure(say, curve.now().shortagesPerWeek()),
+            figure(say, enough.cost()),
+            figure(say, enough.shortagesPerWeek())),
+        say.at("day.week-cost"),
+        shortages,
+        List.of(
+            new Chart.Line(
+                shortages,
+                points.stream().map(StockPoint::cost).toList(),
+                points.stream().map(StockPoint::shortagesPerWeek).toList())),
+        List.of(
+            spot(say.at("day.week-enough"), enough), spot(say.at("day.week-now"), curve.now())));
+  }
+
+  private static Chart.Spot spot(String name, StockPoint point) {
+    return new Chart.Spot(name, point.cost(), point.shortagesPerWeek());
+  }
+
+  private static String figure(Say say, double value) {
     return say.figures(String.format(java.util.Locale.ROOT, "%.1f", value));
   }
 }
