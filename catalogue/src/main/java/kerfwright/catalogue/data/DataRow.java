@@ -11,6 +11,7 @@ import kerfwright.catalogue.Provenance;
 import kerfwright.catalogue.source.Sources;
 import kerfwright.catalogue.table.Row;
 import kerfwright.quantity.Basis;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
 
@@ -43,7 +44,7 @@ public final class DataRow {
     if (value > 0) {
       return OptionalDouble.of(value);
     }
-    expected(column, "a number above zero");
+    fault(column, Message.of("fault.cell-above-zero", text(column)));
     return OptionalDouble.empty();
   }
 
@@ -60,7 +61,7 @@ public final class DataRow {
       return OptionalInt.empty();
     }
     if (number.getAsDouble() != Math.rint(number.getAsDouble())) {
-      expected(column, "a whole number");
+      fault(column, Message.of("fault.cell-whole", text(column)));
     }
     return OptionalInt.of((int) number.getAsDouble());
   }
@@ -81,7 +82,7 @@ public final class DataRow {
   /** True for yes, false for no or blank. */
   public boolean yes(String column) {
     if (!text(column).matches("yes|no|")) {
-      expected(column, "yes, no or blank");
+      fault(column, Message.of("fault.cell-yes", text(column)));
     }
     return text(column).equals("yes");
   }
@@ -89,17 +90,24 @@ public final class DataRow {
   /** One of the constants, by the word the files use for it; blank gives null. */
   public <E extends Enum<E>> @Nullable E oneOf(
       String column, E[] constants, Function<E, String> word) {
-    String text = text(column);
-    if (text.isEmpty()) {
-      return null;
-    }
+    return text(column).isEmpty() ? null : constant(column, text(column), constants, word);
+  }
+
+  /** The constant of a word in this cell; null where there is none, which is a fault. */
+  public <E extends Enum<E>> @Nullable E constant(
+      String column, String text, E[] constants, Function<E, String> word) {
     for (E constant : constants) {
       if (word.apply(constant).equals(text)) {
         return constant;
       }
     }
     List<String> words = Arrays.stream(constants).map(word).toList();
-    expected(column, "one of " + String.join(", ", words) + "; " + NearestName.hint(text, words));
+    Message told = Message.of("fault.cell-one-of", text, String.join(", ", words));
+    row.fault(
+        column,
+        NearestName.nearest(text, words)
+            .map(near -> Message.of("fault.nearest", told, near))
+            .orElse(told));
     return null;
   }
 
@@ -128,7 +136,12 @@ public final class DataRow {
         text("note"));
   }
 
-  /** Notes that a cell holds something else than expected. */
+  /** Notes a fault of a cell. */
+  public void fault(String column, Message expected) {
+    row.fault(column, expected);
+  }
+
+  /** The same of a table that is always packaged, in plain words. */
   public void expected(String column, String expected) {
     row.fault(column, "'" + text(column) + "' must be " + expected);
   }

@@ -15,6 +15,7 @@ import kerfwright.catalogue.table.DataFault;
 import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.table.Row;
 import kerfwright.catalogue.table.Table;
+import kerfwright.quantity.Message;
 
 /**
  * The rows of one packaged {@code values.csv} and every fault found while reading it.
@@ -60,7 +61,7 @@ public record Topic<T>(String file, List<T> readable, List<DataFault> faults) {
     try (Reader text = Files.newBufferedReader(file)) {
       return parse(file.toString(), text, own, toValue);
     } catch (IOException unreadable) {
-      String expected = "the file cannot be read";
+      Message expected = Message.of("fault.table-unreadable");
       return new Topic<>(
           file.toString(), List.of(), List.of(new DataFault(file.toString(), 0, "-", expected)));
     }

@@ -1,10 +1,8 @@
 package kerfwright.catalogue.instrument;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.table.DataFault;
@@ -47,17 +45,6 @@ public final class Grits {
 
   public static GritEntry entry(GritClass grit) {
     return all().stream().filter(entry -> entry.grit() == grit).findFirst().orElseThrow();
-  }
-
-  /** "did you mean ...?" for a word that is none. */
-  public static String hint(String typed) {
-    List<String> words = new ArrayList<>();
-    for (GritEntry entry : all()) {
-      words.add(entry.grit().label());
-      words.add(entry.grit().isoCode());
-      words.addAll(entry.rings());
-    }
-    return NearestName.hint(typed, words);
   }
 
   public static List<DataFault> dataFaults() {

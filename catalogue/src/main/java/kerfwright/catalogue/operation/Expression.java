@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.ToDoubleFunction;
+import kerfwright.quantity.Message;
 
 /**
  * A formula as written in a data file, read once.
@@ -22,14 +23,14 @@ final class Expression implements Formula {
     this.text = text;
     this.root = comparison();
     if (at < text.length()) {
-      throw fault("an operator");
+      throw fault(Message.of("fault.formula-operator"));
     }
   }
 
   /**
    * Reads a formula.
    *
-   * @throws IllegalArgumentException says where it cannot be read and what was expected
+   * @throws Unreadable says where it cannot be read and what was expected
    */
   static Expression of(String text) {
     return new Expression(text.strip());
@@ -108,7 +109,12 @@ final class Expression implements Formula {
       at++;
     }
     if (at > start) {
-      double number = Double.parseDouble(text.substring(start, at));
+      String digits = text.substring(start, at);
+      if (!digits.matches("\\d+\\.?\\d*|\\.\\d+")) {
+        at = start;
+        throw fault(Message.of("fault.formula-operand"));
+      }
+      double number = Double.parseDouble(digits);
       return values -> number;
     }
     while (at < text.length()
@@ -116,7 +122,7 @@ final class Expression implements Formula {
       at++;
     }
     if (at == start) {
-      throw fault("a number, a name or a bracket");
+      throw fault(Message.of("fault.formula-operand"));
     }
     return named(text.substring(start, at));
   }
@@ -140,7 +146,7 @@ final class Expression implements Formula {
       default:
         int end = text.indexOf(')', at);
         if (end < 0) {
-          throw fault("a closing bracket");
+          throw fault(Message.of("fault.found-text", ")"));
         }
         String whole = word + "(" + text.substring(at, end).strip() + ")";
         at = end + 1;
@@ -173,13 +179,12 @@ final class Expression implements Formula {
 
   private void expect(char sign) {
     if (!takes(sign)) {
-      throw fault("'" + sign + "'");
+      throw fault(Message.of("fault.found-text", String.valueOf(sign)));
     }
   }
 
-  private IllegalArgumentException fault(String expected) {
-    return new IllegalArgumentException(
-        "'" + text + "', after " + at + " signs: expected " + expected);
+  private Unreadable fault(Message expected) {
+    return new Unreadable(Message.of("fault.formula", text, at, expected));
   }
 
   @Override

@@ -9,13 +9,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import kerfwright.catalogue.NearestName;
 import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.ShapeFamily;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** Reads one row of {@code operation/values.csv}; its README says what each column holds. */
@@ -67,7 +66,7 @@ final class OperationRows {
   static Operation operation(DataRow row) {
     String[] id = row.text("id").split("\\.", 2);
     if (id.length < 2) {
-      row.expected("id", "variant.operation");
+      row.fault("id", Message.of("fault.cell-operation", row.text("id")));
       id = new String[] {id[0], id[0]};
     }
     return new Operation(
@@ -101,7 +100,7 @@ final class OperationRows {
           .filter(part -> !column.equals("when") || !part.equals(Operation.HAND))
           .flatMap(OperationRows::names)
           .filter(name -> !own.contains(name) && !known.test(name))
-          .forEach(name -> row.expected(column, "made of known names, which " + name + " is not"));
+          .forEach(name -> row.fault(column, Message.of("fault.formula-name", name)));
     }
     return read;
   }
@@ -120,7 +119,7 @@ final class OperationRows {
       String[] sides = term.split("=", 2);
       Formula formula = sides.length < 2 ? null : parsed(row, "terms", sides[1]);
       if (formula == null) {
-        row.expected("terms", "name = formula, between semicolons");
+        row.fault("terms", Message.of("fault.cell-terms", term));
       } else {
         terms.put(sides[0].strip(), formula);
       }
@@ -173,18 +172,10 @@ final class OperationRows {
       DataRow row, String column, E[] constants, Function<E, String> word) {
     List<E> found = new ArrayList<>();
     for (String text : parts(row, column)) {
-      Arrays.stream(constants)
-          .filter(one -> word.apply(one).equals(text.toLowerCase(Locale.ROOT)))
-          .findFirst()
-          .ifPresentOrElse(
-              found::add,
-              () ->
-                  row.expected(
-                      column,
-                      "of known words; "
-                          + NearestName.hint(
-                              text,
-                              Arrays.stream(constants).map(word).collect(Collectors.toList()))));
+      E constant = row.constant(column, text.toLowerCase(Locale.ROOT), constants, word);
+      if (constant != null) {
+        found.add(constant);
+      }
     }
     return found;
   }
@@ -214,8 +205,8 @@ final class OperationRows {
   private static @Nullable Formula parsed(DataRow row, String column, String text) {
     try {
       return Formula.of(text);
-    } catch (IllegalArgumentException unreadable) {
-      row.expected(column, "a formula: " + unreadable.getMessage());
+    } catch (Formula.Unreadable unreadable) {
+      row.fault(column, unreadable.told());
       return null;
     }
   }

@@ -19,6 +19,7 @@ import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.table.BadDataException;
 import kerfwright.catalogue.table.DataFault;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -195,7 +196,7 @@ public final class OperationTable {
         }
       }
     } catch (IOException unreadable) {
-      faults.add(new DataFault(folder.toString(), 0, "-", "the folder cannot be read"));
+      faults.add(new DataFault(folder.toString(), 0, "-", Message.of("fault.table-folder")));
     }
     return all;
   }
@@ -205,8 +206,7 @@ public final class OperationTable {
     try (var in = Files.newBufferedReader(file)) {
       read.load(in);
     } catch (IOException | IllegalArgumentException unreadable) {
-      String expected = "lines of key=text in UTF-8 were expected: " + unreadable.getMessage();
-      faults.add(new DataFault(file.toString(), 0, "-", expected));
+      faults.add(new DataFault(file.toString(), 0, "-", Message.of("fault.table-texts")));
     }
     Map<String, String> texts = new LinkedHashMap<>();
     read.stringPropertyNames().forEach(key -> texts.put(key, read.getProperty(key)));

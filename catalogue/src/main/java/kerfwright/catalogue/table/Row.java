@@ -3,8 +3,9 @@ package kerfwright.catalogue.table;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import kerfwright.quantity.Basis;
+import kerfwright.quantity.Identified;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** One row of a packaged table; whatever is wrong in a cell is noted as a fault of the table. */
@@ -36,7 +37,7 @@ public final class Row {
   public String required(String column) {
     String text = text(column);
     if (text.isEmpty()) {
-      fault(column, "must not be empty");
+      fault(column, Message.of("fault.cell-empty"));
     }
     return text;
   }
@@ -45,10 +46,10 @@ public final class Row {
   public String uniqueId(String column, Set<String> seen) {
     String id = required(column);
     if (!id.matches("[A-Za-z0-9][A-Za-z0-9.-]*")) {
-      fault(column, "'" + id + "' must be letters, digits, dots and hyphens");
+      fault(column, Message.of("fault.cell-id", id));
     }
     if (!seen.add(id)) {
-      fault(column, "'" + id + "' stands in an earlier row; ids must be unique");
+      fault(column, Message.of("fault.cell-id-twice", id));
     }
     return id;
   }
@@ -67,7 +68,7 @@ public final class Row {
     } catch (NumberFormatException e) {
       // told below, together with infinite values
     }
-    fault(column, "'" + text + "' must be a number, with a point for the decimals");
+    fault(column, Message.of("fault.cell-number", text));
     return null;
   }
 
@@ -84,26 +85,15 @@ public final class Row {
   public String oneOf(String column, List<String> words) {
     String text = text(column);
     if (!words.contains(text)) {
-      fault(column, "'" + text + "' must be one of " + String.join(", ", words));
+      fault(column, Message.of("fault.cell-one-of", text, String.join(", ", words)));
     }
     return text;
   }
 
   /** The standing of the row; project setting if the cell cannot be read, which is a fault. */
   public Basis basis() {
-    String text = text("basis");
-    for (Basis basis : Basis.values()) {
-      if (basis.id().equals(text)) {
-        return basis;
-      }
-    }
-    fault(
-        "basis",
-        "'"
-            + text
-            + "' must be one of "
-            + Arrays.stream(Basis.values()).map(b -> b.id()).collect(Collectors.joining(", ")));
-    return Basis.PROJECT_SETTING;
+    String id = oneOf("basis", Arrays.stream(Basis.values()).map(Basis::id).toList());
+    return Identified.of(Basis.class, id).orElse(Basis.PROJECT_SETTING);
   }
 
   /** Parts of a cell between semicolons. */
@@ -114,7 +104,12 @@ public final class Row {
         .toList();
   }
 
+  /** What only a packaged table can have, in plain words. */
   public void fault(String column, String expected) {
+    faults.add(file, line, column, expected);
+  }
+
+  public void fault(String column, Message expected) {
     faults.add(file, line, column, expected);
   }
 

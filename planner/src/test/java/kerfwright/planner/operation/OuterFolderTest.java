@@ -126,13 +126,13 @@ class OuterFolderTest {
             () -> read(LOOK, OPEN.replace("0.4,0.8", "0.4,half the width")));
     String told = bad.faults().get(0).toString();
     assertTrue(told.contains("values.csv:3, column most_head"), told);
-    assertTrue(told.contains("expected an operator"), told);
+    assertTrue(told.contains("fault.formula-operator"), told);
   }
 
   @Test
   void aMissingFileIsTold() {
     BadDataException bad =
         assertThrows(BadDataException.class, () -> OperationTable.from(folder.resolve("none")));
-    assertTrue(bad.getMessage().contains("cannot be read"), bad.getMessage());
+    assertTrue(bad.getMessage().contains("fault.table-unreadable"), bad.getMessage());
   }
 }
