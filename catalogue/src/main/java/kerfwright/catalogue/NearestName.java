@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * The valid names nearest to one that is not valid, so that every error can offer a way on.
@@ -39,17 +38,6 @@ public final class NearestName {
         .limit(most)
         .map(Scored::name)
         .toList();
-  }
-
-  /** "did you mean A or B?", or all valid names where nothing is near and the list is short. */
-  public static String hint(String typed, Collection<String> valid) {
-    List<String> near = suggestions(typed, valid, 3);
-    if (!near.isEmpty()) {
-      return "did you mean " + String.join(" or ", near) + "?";
-    }
-    return valid.size() <= 30
-        ? "valid are " + valid.stream().distinct().collect(Collectors.joining(", "))
-        : "";
   }
 
   private static int tolerance(String wanted) {

@@ -8,7 +8,6 @@ import kerfwright.catalogue.operation.OperationTable;
 import kerfwright.catalogue.table.BadDataException;
 import kerfwright.catalogue.table.DataFault;
 import kerfwright.planner.operation.Laying;
-import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -33,7 +32,6 @@ final class OperationsOption {
 
   private static Fault fault(DataFault told) {
     String field = told.column().equals("-") ? "" : told.column();
-    return new Fault(
-        told.file(), (int) told.line(), field, Message.of("fault.plain", told.expected()), null);
+    return new Fault(told.file(), (int) told.line(), field, told.expected(), null);
   }
 }

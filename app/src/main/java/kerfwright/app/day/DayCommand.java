@@ -108,8 +108,7 @@ public final class DayCommand implements Callable<Integer> {
       return List.of();
     }
     SearchLimits limits = new SearchLimits(remedySeconds, threads, seed);
-    return new RemedySearch(planner)
-        .search(problem, plan, limits, DayProgress.NONE, any -> {});
+    return new RemedySearch(planner).search(problem, plan, limits, DayProgress.NONE, any -> {});
   }
 
   private int week() throws BadInput {

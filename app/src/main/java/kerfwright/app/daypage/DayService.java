@@ -152,8 +152,7 @@ record DayService(
     }
     try {
       DrawerDay fresh = DrawerDay.of(changed, drawer, setting);
-      return new Effect(
-          changed, faults, DayFollowed.of(planned, fresh, nowMin), false);
+      return new Effect(changed, faults, DayFollowed.of(planned, fresh, nowMin), false);
     } catch (InvalidDayException impossible) {
       return new Effect(changed, faults, null, true);
     }

@@ -6,9 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import kerfwright.app.storage.cases.CutRuns;
 import kerfwright.app.form.Sent;
 import kerfwright.app.storage.StoredDocument;
+import kerfwright.app.storage.cases.CutRuns;
 import kerfwright.practice.record.PlanStep;
 
 /** What was planned for a step that was run at the chair, by the sheet it was run from. */
@@ -56,7 +56,8 @@ public final class PlannedSteps {
 
   private Optional<JsonNode> sheet(UUID run) {
     Optional<JsonNode> sheet =
-        Optional.ofNullable(sheets.get(run)).or(() -> runs.find(run).map(one -> StoredDocument.SHEET.tree(one.sheet())));
+        Optional.ofNullable(sheets.get(run))
+            .or(() -> runs.find(run).map(one -> StoredDocument.SHEET.tree(one.sheet())));
     sheet.ifPresent(one -> sheets.put(run, one));
     return sheet;
   }

@@ -11,12 +11,12 @@ import kerfwright.app.chairside.QueryFields;
 import kerfwright.app.feature.Feature;
 import kerfwright.app.input.BadInput;
 import kerfwright.app.security.Access;
+import kerfwright.app.storage.cases.KeptCases;
 import kerfwright.app.template.Templates;
 import kerfwright.app.words.Say;
 import kerfwright.planner.WhatIf;
 import kerfwright.planner.casework.CutCase;
 import kerfwright.practice.kept.KeptCaseQuery;
-import kerfwright.app.storage.cases.KeptCases;
 import kerfwright.quantity.Identified;
 import org.jspecify.annotations.Nullable;
 

@@ -4,8 +4,6 @@ import java.time.Clock;
 import java.util.UUID;
 import java.util.function.Supplier;
 import kerfwright.app.feature.Feature;
-import kerfwright.app.plan.PlanDrawings;
-import kerfwright.app.security.Access;
 import kerfwright.app.storage.cases.KeptCases;
 import kerfwright.app.storage.teaching.Handouts;
 import kerfwright.app.template.Templates;

@@ -104,6 +104,33 @@ class OwnOperationsTest {
     assertFalse(run.err().contains("packaged"), run.err());
   }
 
+  private String told(String language, String from, String to) throws IOException {
+    Path values = folder.resolve("values.csv");
+    String text = Files.readString(DEMO.resolve("values.csv"));
+    assertTrue(text.contains(from), from);
+    Files.writeString(values, text.replace(from, to));
+    Run run = Run.of("plan", CASE, "--operations", folder.toString(), "--language", language);
+    assertEquals(2, run.code());
+    return run.err();
+  }
+
+  @Test
+  void faultsAreSaidInEitherLanguage() throws IOException {
+    copy();
+    String missing = told("de", "id,order,", "id,");
+    assertTrue(missing.contains("values.csv:1: die Kopfzeile muss lauten: id,order,"), missing);
+    assertTrue(told("en", "id,order,", "id,").contains("the header must be id,order,"));
+    String formula = told("de", ",0.4,1.2,", ",0.4,1.2 mm,");
+    assertTrue(formula.contains("nach 4 Zeichen wurde ein Rechenzeichen erwartet"), formula);
+    assertTrue(told("en", ",0.4,1.2,", ",0.4,1.2.3,").contains("after 0 characters a number, a"));
+    String name = told("de", ",0.4,1.2,", ",0.4,wide,");
+    assertTrue(name.contains("most_head: „wide“ gibt es nicht unter den Namen"), name);
+    String task = told("de", "finish,enamel", "finsh,enamel");
+    assertTrue(task.contains("task: „finsh“ muss eines von diesen sein: "), task);
+    assertTrue(task.contains("finish"), task);
+    assertFalse(task.contains("must"), task);
+  }
+
   @Test
   void aFolderThatIsNotThereIsBadInputForPagesToo() {
     String none = folder.resolve("none").toString();

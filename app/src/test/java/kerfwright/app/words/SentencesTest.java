@@ -60,8 +60,6 @@ class SentencesTest {
               Map.entry("planner/evidence/Coverage", "names of streams of random draws"),
               Map.entry("planner/bench/Bench", "name of a shape, as in files"),
               Map.entry("practice/record/CanonicalText", "text that is hashed"),
-              Map.entry("catalogue/NearestName", "ends the fault of a packaged table"),
-              Map.entry("catalogue/operation/OperationTable", "fault of a table of operations"),
               Map.entry("catalogue/evidence/ConditionKind", "label in docs/VALIDATION.md"),
               Map.entry("catalogue/instrument/Characteristic", "label in JSON"),
               Map.entry("catalogue/instrument/GritClass", "ring colour as the standard has it"),

@@ -12,6 +12,7 @@ import kerfwright.catalogue.table.Row;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Identified;
 import kerfwright.quantity.Length;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.SourceKey;
 import org.jspecify.annotations.Nullable;
 
@@ -28,7 +29,7 @@ public final class DataRow extends Row {
   public @Nullable Double positive(String column) {
     Double value = number(column);
     if (value != null && value <= 0) {
-      expected(column, "a number above zero");
+      fault(column, Message.of("fault.cell-above-zero", text(column)));
       return null;
     }
     return value;
@@ -58,7 +59,7 @@ public final class DataRow extends Row {
       return null;
     }
     if (number != Math.rint(number)) {
-      expected(column, "a whole number");
+      fault(column, Message.of("fault.cell-whole", text(column)));
     }
     return number.intValue();
   }
@@ -79,7 +80,7 @@ public final class DataRow extends Row {
   /** True for yes, false for no or blank. */
   public boolean yes(String column) {
     if (!text(column).matches("yes|no|")) {
-      expected(column, "yes, no or blank");
+      fault(column, Message.of("fault.cell-yes", text(column)));
     }
     return text(column).equals("yes");
   }
@@ -106,17 +107,16 @@ public final class DataRow extends Row {
       String column, String word, Class<E> all) {
     Optional<E> constant = Identified.of(all, word.toLowerCase(Locale.ROOT));
     if (constant.isEmpty()) {
-      List<String> words = Identified.ids(all);
-      fault(
-          column,
-          "'"
-              + word
-              + "' must be one of "
-              + String.join(", ", words)
-              + "; "
-              + NearestName.hint(word, words));
+      fault(column, unknown(word, Identified.ids(all)));
     }
     return constant;
+  }
+
+  private static Message unknown(String word, Collection<String> known) {
+    Message told = Message.of("fault.cell-one-of", word, String.join(", ", known));
+    return NearestName.nearest(word, known)
+        .map(near -> Message.of("fault.nearest", told, near))
+        .orElse(told);
   }
 
   /** Words between semicolons, each of which must be known. */
@@ -124,7 +124,7 @@ public final class DataRow extends Row {
     List<String> words = list(column);
     for (String word : words) {
       if (!known.contains(word)) {
-        fault(column, "'" + word + "' is not known; " + NearestName.hint(word, known));
+        fault(column, unknown(word, known));
       }
     }
     return words;
@@ -164,7 +164,7 @@ public final class DataRow extends Row {
         text("note"));
   }
 
-  /** Notes that a cell holds something else than expected. */
+  /** Notes a fault of a table that is always packaged, in plain words. */
   public void expected(String column, String expected) {
     fault(column, "'" + text(column) + "' must be " + expected);
   }

@@ -14,6 +14,7 @@ import java.util.function.Function;
 import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.table.Row;
 import kerfwright.catalogue.table.Table;
+import kerfwright.quantity.Message;
 
 /**
  * Reads tables row by row. A row becomes a value, or null where it cannot; one with a fault is left
@@ -50,7 +51,7 @@ public final class Topic {
     try (Reader text = Files.newBufferedReader(file)) {
       return values(Table.parse(file.toString(), text, Table.header(packaged), faults), toValue);
     } catch (IOException unreadable) {
-      faults.add(file.toString(), 0, "-", "the file cannot be read");
+      faults.add(file.toString(), 0, "-", Message.of("fault.table-unreadable"));
       return List.of();
     }
   }

@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.ToDoubleFunction;
+import kerfwright.quantity.Message;
 
 /**
  * A formula of a data row, read once; the case gives the values of its names.
@@ -13,6 +14,22 @@ import java.util.function.ToDoubleFunction;
  * computed: {@code t(#alloy)}, {@code bottom(enamel|dentine)}; the whole of it is the name.
  */
 public final class Formula {
+  /** A text that is no formula. */
+  public static final class Unreadable extends IllegalArgumentException {
+    private static final long serialVersionUID = 1;
+    private final transient Message told;
+
+    Unreadable(Message told) {
+      super(told.toString());
+      this.told = told;
+    }
+
+    /** Where it cannot be read and what was expected. */
+    public Message told() {
+      return told;
+    }
+  }
+
   private final String text;
   private final Set<String> names = new LinkedHashSet<>();
   private final Node root;
@@ -22,14 +39,14 @@ public final class Formula {
     this.text = text;
     this.root = comparison();
     if (at < text.length()) {
-      throw fault("an operator");
+      throw fault(Message.of("fault.formula-operator"));
     }
   }
 
   /**
    * Reads a formula.
    *
-   * @throws IllegalArgumentException says where it cannot be read and what was expected
+   * @throws Unreadable says where it cannot be read and what was expected
    */
   public static Formula of(String text) {
     return new Formula(text.strip());
@@ -108,7 +125,12 @@ public final class Formula {
       at++;
     }
     if (at > start) {
-      double number = Double.parseDouble(text.substring(start, at));
+      String digits = text.substring(start, at);
+      if (!digits.matches("\\d+\\.?\\d*|\\.\\d+")) {
+        at = start;
+        throw fault(Message.of("fault.formula-operand"));
+      }
+      double number = Double.parseDouble(digits);
       return values -> number;
     }
     while (at < text.length()
@@ -116,7 +138,7 @@ public final class Formula {
       at++;
     }
     if (at == start) {
-      throw fault("a number, a name or a bracket");
+      throw fault(Message.of("fault.formula-operand"));
     }
     return named(text.substring(start, at));
   }
@@ -140,7 +162,7 @@ public final class Formula {
       default:
         int end = text.indexOf(')', at);
         if (end < 0) {
-          throw fault("a closing bracket");
+          throw fault(Message.of("fault.found-text", ")"));
         }
         String whole = word + "(" + text.substring(at, end).strip() + ")";
         at = end + 1;
@@ -173,13 +195,12 @@ public final class Formula {
 
   private void expect(char sign) {
     if (!takes(sign)) {
-      throw fault("'" + sign + "'");
+      throw fault(Message.of("fault.found-text", String.valueOf(sign)));
     }
   }
 
-  private IllegalArgumentException fault(String expected) {
-    return new IllegalArgumentException(
-        "'" + text + "', after " + at + " signs: expected " + expected);
+  private Unreadable fault(Message expected) {
+    return new Unreadable(Message.of("fault.formula", text, at, expected));
   }
 
   @Override

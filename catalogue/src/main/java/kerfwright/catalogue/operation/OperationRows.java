@@ -11,6 +11,7 @@ import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.ShapeFamily;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** Reads one row of {@code operation/values.csv}; its README says what each column holds. */
@@ -24,7 +25,7 @@ final class OperationRows {
   static Operation operation(DataRow row) {
     String[] id = row.text("id").split("\\.", 2);
     if (id.length < 2) {
-      row.expected("id", "variant.operation");
+      row.fault("id", Message.of("fault.cell-operation", row.text("id")));
       id = new String[] {id[0], id[0]};
     }
     return new Operation(
@@ -58,7 +59,7 @@ final class OperationRows {
           .filter(part -> !column.equals("when") || !part.equals(Operation.HAND))
           .flatMap(OperationRows::names)
           .filter(name -> !own.contains(name) && !known.test(name))
-          .forEach(name -> row.expected(column, "made of known names, which " + name + " is not"));
+          .forEach(name -> row.fault(column, Message.of("fault.formula-name", name)));
     }
     return read;
   }
@@ -77,7 +78,7 @@ final class OperationRows {
       String[] sides = term.split("=", 2);
       Formula formula = sides.length < 2 ? null : parsed(row, "terms", sides[1]);
       if (formula == null) {
-        row.expected("terms", "name = formula, between semicolons");
+        row.fault("terms", Message.of("fault.cell-terms", term));
       } else {
         terms.put(sides[0].strip(), formula);
       }
@@ -141,8 +142,8 @@ final class OperationRows {
   private static @Nullable Formula parsed(DataRow row, String column, String text) {
     try {
       return Formula.of(text);
-    } catch (IllegalArgumentException unreadable) {
-      row.expected(column, "a formula: " + unreadable.getMessage());
+    } catch (Formula.Unreadable unreadable) {
+      row.fault(column, unreadable.told());
       return null;
     }
   }

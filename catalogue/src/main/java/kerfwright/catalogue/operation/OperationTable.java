@@ -19,6 +19,7 @@ import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.data.Topic;
 import kerfwright.catalogue.table.BadDataException;
 import kerfwright.catalogue.table.Faults;
+import kerfwright.quantity.Message;
 
 /**
  * The operations of every procedure and the variant a case gets. A folder outside the program of
@@ -170,7 +171,7 @@ public final class OperationTable {
         }
       }
     } catch (IOException unreadable) {
-      faults.add(folder.toString(), 0, "-", "the folder cannot be read");
+      faults.add(folder.toString(), 0, "-", Message.of("fault.table-folder"));
     }
     return all;
   }
@@ -180,8 +181,7 @@ public final class OperationTable {
     try (var in = Files.newBufferedReader(file)) {
       read.load(in);
     } catch (IOException | IllegalArgumentException unreadable) {
-      String expected = "lines of key=text in UTF-8 were expected: " + unreadable.getMessage();
-      faults.add(file.toString(), 0, "-", expected);
+      faults.add(file.toString(), 0, "-", Message.of("fault.table-texts"));
     }
     Map<String, String> texts = new LinkedHashMap<>();
     read.stringPropertyNames().forEach(key -> texts.put(key, read.getProperty(key)));

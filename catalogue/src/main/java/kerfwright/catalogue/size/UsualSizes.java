@@ -108,8 +108,8 @@ public final class UsualSizes {
     Formula value = Formula.of("0");
     try {
       value = Formula.of(row.required("value"));
-    } catch (IllegalArgumentException unreadable) {
-      row.expected("value", "a formula: " + unreadable.getMessage());
+    } catch (Formula.Unreadable unreadable) {
+      row.fault("value", unreadable.told());
     }
     return new Size(
         row.required("name"),

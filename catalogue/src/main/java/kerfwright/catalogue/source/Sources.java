@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import kerfwright.catalogue.table.Faults;
 import kerfwright.catalogue.table.Row;
 import kerfwright.catalogue.table.Table;
+import kerfwright.quantity.Message;
 import kerfwright.quantity.SourceKey;
 
 /**
@@ -79,9 +80,9 @@ public final class Sources {
     List<SourceKey> keys = new ArrayList<>();
     for (String text : row.list(column)) {
       if (!text.matches("[a-z0-9][a-z0-9.-]*")) {
-        row.fault(column, "'" + text + "' is no source key");
+        row.fault(column, Message.of("fault.cell-source-key", text));
       } else if (!byKey.containsKey(new SourceKey(text))) {
-        row.fault(column, "'" + text + "' is not in the register of sources");
+        row.fault(column, Message.of("fault.cell-source", text));
       } else {
         keys.add(new SourceKey(text));
       }

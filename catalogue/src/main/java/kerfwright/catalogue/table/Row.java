@@ -3,10 +3,10 @@ package kerfwright.catalogue.table;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import kerfwright.quantity.Basis;
 import kerfwright.quantity.Identified;
+import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** One row of a packaged table; whatever is wrong in a cell is noted as a fault of the table. */
@@ -48,7 +48,7 @@ public class Row {
   public String required(String column) {
     String text = text(column);
     if (text.isEmpty()) {
-      fault(column, "must not be empty");
+      fault(column, Message.of("fault.cell-empty"));
     }
     return text;
   }
@@ -57,10 +57,10 @@ public class Row {
   public String uniqueId(String column, Set<String> seen) {
     String id = required(column);
     if (!id.matches("[A-Za-z0-9][A-Za-z0-9.-]*")) {
-      fault(column, "'" + id + "' must be letters, digits, dots and hyphens");
+      fault(column, Message.of("fault.cell-id", id));
     }
     if (!seen.add(id)) {
-      fault(column, "'" + id + "' stands in an earlier row; ids must be unique");
+      fault(column, Message.of("fault.cell-id-twice", id));
     }
     return id;
   }
@@ -79,7 +79,7 @@ public class Row {
     } catch (NumberFormatException e) {
       // told below, together with infinite values
     }
-    fault(column, "'" + text + "' must be a number, with a point for the decimals");
+    fault(column, Message.of("fault.cell-number", text));
     return null;
   }
 
@@ -96,19 +96,15 @@ public class Row {
   public String oneOf(String column, Collection<String> words) {
     String text = text(column);
     if (!words.contains(text)) {
-      fault(column, "'" + text + "' must be one of " + String.join(", ", words));
+      fault(column, Message.of("fault.cell-one-of", text, String.join(", ", words)));
     }
     return text;
   }
 
   /** The standing of the row; project setting if the cell cannot be read, which is a fault. */
   public Basis basis() {
-    Optional<Basis> basis = Identified.of(Basis.class, text("basis"));
-    if (basis.isEmpty()) {
-      String all = String.join(", ", Identified.ids(Basis.class));
-      fault("basis", "'" + text("basis") + "' must be one of " + all);
-    }
-    return basis.orElse(Basis.PROJECT_SETTING);
+    return Identified.of(Basis.class, oneOf("basis", Identified.ids(Basis.class)))
+        .orElse(Basis.PROJECT_SETTING);
   }
 
   /** Parts of a cell between semicolons. */
@@ -119,7 +115,12 @@ public class Row {
         .toList();
   }
 
+  /** What only a packaged table can have, in plain words. */
   public void fault(String column, String expected) {
+    faults.add(file, line, column, expected);
+  }
+
+  public void fault(String column, Message expected) {
     faults.add(file, line, column, expected);
   }
 

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import kerfwright.quantity.Message;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -55,15 +56,12 @@ public final class Table {
         if (header.isEmpty()) {
           header = cells.toList();
           if (!expected.isEmpty() && !header.equals(expected)) {
-            faults.add(file, line, "-", "the header must be " + String.join(",", expected));
+            faults.add(
+                file, line, "-", Message.of("fault.table-header", String.join(",", expected)));
             return List.of();
           }
         } else if (cells.size() != header.size()) {
-          faults.add(
-              file,
-              line,
-              "-",
-              cells.size() + " cells, expected " + header.size() + " as the header");
+          faults.add(file, line, "-", Message.of("fault.table-cells", cells.size(), header.size()));
         } else {
           rows.add(new Row(file, line, header, cells.toList(), faults));
         }

@@ -26,13 +26,15 @@ class TopicTest {
             + "c,1.0,,page,seen,high,\n");
     List<String> told = faults.found().stream().map(DataFault::toString).toList();
     assertEquals(7, told.size(), told.toString());
-    assertTold(told, "thing/values.csv:3, column id: 'a' stands in an earlier row");
-    assertTold(told, "thing/values.csv:3, column size_mm: '-2' must be a number above zero");
-    assertTold(told, "thing/values.csv:4, column size_mm: 'much' must be a number");
-    assertTold(told, "thing/values.csv:4, column sources: 'standards-s99' is not in the register");
-    assertTold(told, "thing/values.csv:4, column basis: 'heard' must be one of seen, derived");
-    assertTold(told, "thing/values.csv:4, column confidence: 'hihg' must be one of high, medium");
-    assertTold(told, "thing/values.csv:5, column sources: must not be empty");
+    assertTold(told, "thing/values.csv:3, column id: fault.cell-id-twice [a]");
+    assertTold(told, "thing/values.csv:3, column size_mm: fault.cell-above-zero [-2]");
+    assertTold(told, "thing/values.csv:4, column size_mm: fault.cell-number [much]");
+    assertTold(told, "thing/values.csv:4, column sources: fault.cell-source [standards-s99]");
+    assertTold(told, "thing/values.csv:4, column basis: fault.cell-one-of [heard, seen, derived");
+    assertTold(
+        told,
+        "thing/values.csv:4, column confidence: fault.nearest [Message[key=fault.cell-one-of, values=[hihg, high, medium");
+    assertTold(told, "thing/values.csv:5, column sources: fault.cell-empty");
     BadDataException thrown = assertThrows(BadDataException.class, faults::throwIfAny);
     assertEquals(7, thrown.faults().size());
   }

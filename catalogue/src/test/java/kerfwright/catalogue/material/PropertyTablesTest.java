@@ -25,13 +25,14 @@ class PropertyTablesTest {
   @Test
   void anUnknownUnitIsAFault() {
     published("a,enamel,hardness,1,2,3,HV,,park-2008,,seen,yes,");
-    assertEquals("t.csv:2, column unit: 'HV' must be GPa", faults.found().get(0).toString());
+    assertEquals(
+        "t.csv:2, column unit: fault.plain ['HV' must be GPa]", faults.found().get(0).toString());
   }
 
   @Test
   void anUnknownSourceIsAFault() {
     published("a,enamel,hardness,1,2,3,GPa,,nobody-1900,,seen,yes,");
-    assertTrue(faults.found().get(0).expected().contains("not in the register"));
+    assertEquals("fault.cell-source", faults.found().get(0).expected().key());
   }
 
   @Test

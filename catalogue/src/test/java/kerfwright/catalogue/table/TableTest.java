@@ -8,6 +8,7 @@ import java.io.StringReader;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import kerfwright.quantity.Message;
 import org.junit.jupiter.api.Test;
 
 class TableTest {
@@ -19,13 +20,13 @@ class TableTest {
   void aWrongHeaderGivesNoRowsAndOneFault() {
     assertTrue(parse("id,low\na,1\n").isEmpty());
     assertEquals(
-        "t.csv:1, column -: the header must be id,low,typical,high,basis", only().toString());
+        "t.csv:1, column -: fault.table-header [id,low,typical,high,basis]", only().toString());
   }
 
   @Test
   void aRowWithTooFewCellsIsAFaultWithItsLine() {
     assertEquals(1, parse("id,low,typical,high,basis\na,1\nb,1,2,3,seen\n").size());
-    assertEquals("t.csv:2, column -: 2 cells, expected 5 as the header", only().toString());
+    assertEquals("t.csv:2, column -: fault.table-cells [2, 5]", only().toString());
   }
 
   @Test
@@ -38,7 +39,7 @@ class TableTest {
   @Test
   void aWordWhereANumberBelongsIsAFault() {
     parse("id,low,typical,high,basis\na,much,,,seen\n").get(0).numbers();
-    assertTrue(only().expected().contains("'much' must be a number"));
+    assertEquals(Message.of("fault.cell-number", "much"), only().expected());
   }
 
   @Test
@@ -59,13 +60,15 @@ class TableTest {
   @Test
   void anUnknownBasisIsAFault() {
     parse("id,low,typical,high,basis\na,,,,guessed\n").get(0).basis();
-    assertTrue(only().expected().startsWith("'guessed' must be one of seen"));
+    assertEquals("fault.cell-one-of", only().expected().key());
+    assertEquals("guessed", only().expected().values().get(0));
   }
 
   @Test
   void aMissingFileIsAFault() {
     Table.read("nowhere/values.csv", faults);
-    assertEquals("nowhere/values.csv:0, column -: the file is missing", only().toString());
+    assertEquals(
+        "nowhere/values.csv:0, column -: fault.plain [the file is missing]", only().toString());
   }
 
   @Test

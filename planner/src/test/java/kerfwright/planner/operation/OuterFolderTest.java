@@ -126,7 +126,7 @@ class OuterFolderTest {
             () -> read(LOOK, OPEN.replace("0.4,0.8", "0.4,half the width")));
     String told = bad.faults().get(0).toString();
     assertTrue(told.contains("values.csv:3, column most_head"), told);
-    assertTrue(told.contains("expected an operator"), told);
+    assertTrue(told.contains("fault.formula-operator"), told);
   }
 
   @Test
@@ -135,6 +135,6 @@ class OuterFolderTest {
         assertThrows(
             BadDataException.class,
             () -> OperationTable.from(folder.resolve("none"), name -> true));
-    assertTrue(bad.getMessage().contains("cannot be read"), bad.getMessage());
+    assertTrue(bad.getMessage().contains("fault.table-unreadable"), bad.getMessage());
   }
 }
