@@ -15,6 +15,7 @@ import kerfwright.practice.restock.Article;
 import kerfwright.practice.restock.ArticleNeed;
 import kerfwright.practice.restock.PieceNeed;
 import kerfwright.practice.restock.PurchaseRequest;
+import kerfwright.practice.restock.RestockReport;
 import org.jspecify.annotations.Nullable;
 
 /** Articles, reasons and figures of restocking in words. */
@@ -102,6 +103,17 @@ public final class RestockWords {
 
   public static String price(Say say, @Nullable BigDecimal price) {
     return price == null ? say.at("restock.no-price") : money(say, price);
+  }
+
+  /** What all orders cost, and how many of them have no known price. */
+  public static String total(Say say, RestockReport report) {
+    if (report.unpriced() > 0 && report.unpriced() == report.toOrder()) {
+      return say.at("restock.no-prices");
+    }
+    String total = say.at("restock.total", money(say, report.total()));
+    return report.unpriced() == 0
+        ? total + "."
+        : total + ", " + say.at("restock.unpriced", report.unpriced()) + ".";
   }
 
   public static String money(Say say, @Nullable BigDecimal price) {
