@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.UUID;
-import kerfwright.app.storage.cases.CutRuns;
+import java.util.function.Predicate;
 import kerfwright.app.words.Say;
 import kerfwright.practice.chairside.RunEvent;
 import kerfwright.practice.drawer.DrawerService;
@@ -20,18 +20,23 @@ import kerfwright.quantity.Identified;
  * looked for in quarantine.
  */
 public final class EventReports {
-  private final CutRuns runs;
+  private final Predicate<RunEvent> keep;
   private final DrawerService service;
 
-  public EventReports(CutRuns runs, DrawerService service) {
-    this.runs = runs;
+  /**
+   * Takes events.
+   *
+   * @param keep keeps an event; false where it was kept before
+   */
+  public EventReports(Predicate<RunEvent> keep, DrawerService service) {
+    this.keep = keep;
     this.service = service;
   }
 
   /** Keeps one event; sent twice it changes nothing more. */
   void take(JsonNode one, Say say) {
     RunEvent event = event(one);
-    if (!runs.add(event)) {
+    if (!keep.test(event)) {
       return;
     }
     switch (event.what()) {

@@ -117,7 +117,7 @@ public final class WebServer {
                     open.runs(),
                     open.service().drawer(),
                     new ChairReports(
-                        open.record()::log, new EventReports(open.runs(), open.service())),
+                        open.record()::log, new EventReports(open.runs()::add, open.service())),
                     run -> KeptPages.uses(open.record().record(), run),
                     open.settings(),
                     open.service()::newId,

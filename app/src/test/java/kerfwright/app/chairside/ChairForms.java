@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.Optional;
-import kerfwright.app.storage.cases.CutRuns;
 import kerfwright.app.words.Language;
 import kerfwright.app.words.Say;
 import kerfwright.practice.drawer.Drawer;
@@ -20,13 +19,14 @@ public final class ChairForms {
 
   private ChairForms() {}
 
-  /** Reads a log; runs and drawer are where it would be kept. */
-  public static void log(String text, CutRuns runs, Drawer drawer) {
+  /** Reads a log whose events were all kept before. */
+  public static void log(String text, Drawer drawer) {
     DrawerService service =
         new DrawerService(
             drawer, new TimeOrderedIds(Clock.systemUTC(), new SecureRandom()), Clock.systemUTC());
     ChairReports reports =
-        new ChairReports(use -> new Logged(null, null, false), new EventReports(runs, service));
+        new ChairReports(
+            use -> new Logged(null, null, false), new EventReports(event -> false, service));
     try {
       reports.take(JSON.readTree(text), Optional.empty(), SAY);
     } catch (JsonProcessingException unreadable) {

@@ -129,6 +129,9 @@ class OwnOperationsTest {
     assertTrue(task.contains("task: „finsh“ muss eines von diesen sein: "), task);
     assertTrue(task.contains("finish"), task);
     assertFalse(task.contains("must"), task);
+    String layer = told("en", "finish,enamel", "finish,enamle");
+    assertTrue(layer.contains("from: 'enamle' must be one of "), layer);
+    assertTrue(told("en", "finish,enamel", "finish,#glas-ceramic").contains("#glass-ceramic"));
   }
 
   @Test

@@ -34,7 +34,6 @@ import kerfwright.app.stocklist.ListFile;
 import kerfwright.app.stocklist.ListTable;
 import kerfwright.app.stocklist.RowMeaning;
 import kerfwright.app.stocklist.UnreadableList;
-import kerfwright.app.storage.cases.CutRuns;
 import kerfwright.app.web.caseform.CaseForm;
 import kerfwright.app.web.caseform.FormFaults;
 import kerfwright.app.web.caseform.FormFix;
@@ -147,7 +146,6 @@ record FuzzTarget(String name, Group group, Reader reader) {
   private static Map<String, Reader> forms(CaseCatalogue cases) {
     StockItem item = item();
     Drawer drawer = Absent.but(item, Drawer.class);
-    CutRuns runs = Absent.but(item, CutRuns.class);
     Map<String, Reader> all = new LinkedHashMap<>();
     all.put("case-form", text -> caseForm(text, cases));
     all.put("item-form", form(DrawerForms::item));
@@ -157,7 +155,7 @@ record FuzzTarget(String name, Group group, Reader reader) {
     all.put("sheet-form", form(LabelForms::sheet));
     all.put("use-form", form(sent -> RecordForms.use(sent, drawer)));
     all.put("own-cut-form", form(sent -> ownCut(sent, drawer)));
-    all.put("chair-log", text -> ChairForms.log(text, runs, drawer));
+    all.put("chair-log", text -> ChairForms.log(text, drawer));
     return all;
   }
 

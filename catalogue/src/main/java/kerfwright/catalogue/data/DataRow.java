@@ -119,14 +119,17 @@ public final class DataRow extends Row {
         .orElse(told);
   }
 
+  /** Notes a fault where a word of a cell is none of the known ones. */
+  public void known(String column, String word, Collection<String> known) {
+    if (!known.contains(word)) {
+      fault(column, unknown(word, known));
+    }
+  }
+
   /** Words between semicolons, each of which must be known. */
   public List<String> words(String column, Collection<String> known) {
     List<String> words = list(column);
-    for (String word : words) {
-      if (!known.contains(word)) {
-        fault(column, unknown(word, known));
-      }
-    }
+    words.forEach(word -> known(column, word, known));
     return words;
   }
 

@@ -11,6 +11,7 @@ import kerfwright.catalogue.data.DataRow;
 import kerfwright.catalogue.instrument.GritClass;
 import kerfwright.catalogue.instrument.InstrumentKind;
 import kerfwright.catalogue.instrument.ShapeFamily;
+import kerfwright.catalogue.material.Materials;
 import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
@@ -19,6 +20,16 @@ final class OperationRows {
   private static final List<String> FORMULAS =
       List.of("terms", "least_head", "most_head", "reach", "spare", "when", "says");
   private static final int ANY_BLADES = 99;
+
+  private static final List<String> TRAITS =
+      Materials.packaged().all().stream()
+          .flatMap(material -> material.traits().stream())
+          .distinct()
+          .map(trait -> "#" + trait)
+          .toList();
+  private static final List<String> LAYERS =
+      Stream.concat(Materials.packaged().ids().stream(), Stream.of("any", "chamber", "canal"))
+          .toList();
 
   private OperationRows() {}
 
@@ -33,8 +44,8 @@ final class OperationRows {
         row.whole("order", 1),
         id[1],
         row.requiredOneOf("task", Task.class),
-        row.required("from"),
-        row.text("to"),
+        layers(row, row.required("from"), "from"),
+        layers(row, row.text("to"), "to"),
         geometry(row),
         window(row),
         operating(row, id),
@@ -114,6 +125,14 @@ final class OperationRows {
         "operation." + String.join(".", id) + ".way",
         row.positive("contact_s", 0),
         row.positive("pause_s", 0));
+  }
+
+  /** Materials by id or by trait, or places of a tooth, between bars. */
+  private static String layers(DataRow row, String cell, String column) {
+    for (String word : cell.isEmpty() ? new String[0] : cell.split("\\|")) {
+      row.known(column, word, word.startsWith("#") ? TRAITS : LAYERS);
+    }
+    return cell;
   }
 
   private static String condition(DataRow row) {

@@ -2,14 +2,14 @@ package kerfwright.catalogue.operation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import kerfwright.quantity.Message;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class FormulaTest {
   private static final Map<String, Double> VALUES =
@@ -44,9 +44,23 @@ class FormulaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "1 +", "(1", "A B", "min(1)", "t(#alloy", "2 $ 3", "sum of marks"})
-  void whatIsNoFormulaIsToldWithItsPlace(String text) {
-    String told = assertThrows(IllegalArgumentException.class, () -> Formula.of(text)).getMessage();
-    assertTrue(told.contains("expected"), told);
+  @CsvSource(
+      delimiter = ':',
+      value = {
+        "'':0:fault.formula-operand",
+        "1 +:3:fault.formula-operand",
+        "(1:2:fault.found-text",
+        "A B:2:fault.formula-operator",
+        "min(1):5:fault.found-text",
+        "t(#alloy:2:fault.found-text",
+        "2 $ 3:2:fault.formula-operator",
+        "1.2.3:0:fault.formula-operand",
+        "sum of marks:4:fault.formula-operator"
+      })
+  void whatIsNoFormulaIsToldWithItsPlace(String text, int at, String expected) {
+    Message told = assertThrows(Formula.Unreadable.class, () -> Formula.of(text)).told();
+    assertEquals("fault.formula", told.key());
+    assertEquals(List.of(text, at), told.values().subList(0, 2));
+    assertEquals(expected, ((Message) told.values().get(2)).key());
   }
 }
