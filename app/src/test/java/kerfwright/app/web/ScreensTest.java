@@ -9,6 +9,7 @@ import com.microsoft.playwright.options.ColorScheme;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import kerfwright.app.Thorough;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -20,7 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What stands in sight, shows whole and is large enough for a glove, on which screen. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ScreensTest {
-  private static final List<String> LANGUAGES = List.of("en", "de");
+  private static final List<String> LANGUAGES = Thorough.of(List.of("de", "en"), 2);
 
   private Browser browser;
   private Served app;
