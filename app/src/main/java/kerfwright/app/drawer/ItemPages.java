@@ -34,19 +34,8 @@ import kerfwright.quantity.Message;
 import org.jspecify.annotations.Nullable;
 
 /** One instrument: looked at, added, changed. */
-public final class ItemPages implements Feature {
-  private final DrawerService service;
-  private final Packages packages;
-  private final Templates templates;
-  private final Clock clock;
-
-  public ItemPages(DrawerService service, Packages packages, Templates templates, Clock clock) {
-    this.service = service;
-    this.packages = packages;
-    this.templates = templates;
-    this.clock = clock;
-  }
-
+public record ItemPages(DrawerService service, Packages packages, Templates templates, Clock clock)
+    implements Feature {
   @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/drawer/new", this::blank, Access.WORK);

@@ -19,19 +19,9 @@ import kerfwright.app.template.Templates;
 import kerfwright.practice.people.Account;
 
 /** In and out: sign-in, the password once more, sign-out. */
-public final class SignInPages implements Feature {
-  private final Guard guard;
-  private final SignInService service;
-  private final Footprint footprint;
-  private final Templates templates;
-
-  public SignInPages(Guard guard, SignInService service, Footprint footprint, Templates templates) {
-    this.guard = guard;
-    this.service = service;
-    this.footprint = footprint;
-    this.templates = templates;
-  }
-
+public record SignInPages(
+    Guard guard, SignInService service, Footprint footprint, Templates templates)
+    implements Feature {
   @Override
   public void routes(JavalinConfig config) {
     config.routes.get("/enter/{token}", this::enter, Access.OPEN);

@@ -28,23 +28,12 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** Who saw, exported and changed what: searched, checked, handed out; to the owner alone. */
-public final class TrailPages implements Feature {
+public record TrailPages(Trail trail, Accounts accounts, Templates templates, Clock clock)
+    implements Feature {
   private static final int SHOWN = 200;
   private static final Instant EVER = Instant.parse("2200-01-01T00:00:00Z");
 
   private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
-
-  private final Trail trail;
-  private final Templates templates;
-  private final Clock clock;
-  private final Accounts accounts;
-
-  public TrailPages(Trail trail, Accounts accounts, Templates templates, Clock clock) {
-    this.trail = trail;
-    this.accounts = accounts;
-    this.templates = templates;
-    this.clock = clock;
-  }
 
   @Override
   public void routes(JavalinConfig config) {
