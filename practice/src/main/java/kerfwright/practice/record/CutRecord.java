@@ -13,6 +13,11 @@ import kerfwright.practice.drawer.DrawerEntry;
 
 /** Where the record is kept: one chain, only ever added to. */
 public interface CutRecord {
+  /** Someone else corrected the same entry; nothing was written. */
+  final class CorrectedMeanwhile extends Exception {
+    private static final long serialVersionUID = 1L;
+  }
+
   /**
    * Writes this statement at the end of the chain, and the lines of the drawer with it, or nothing.
    * Where its id stands there already, nothing is written, the drawer stays as it is, and the entry

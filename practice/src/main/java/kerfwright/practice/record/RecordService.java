@@ -144,7 +144,7 @@ public final class RecordService {
   }
 
   private interface Attempt {
-    Logged run() throws DrawerConflict, CorrectedMeanwhile;
+    Logged run() throws DrawerConflict, CutRecord.CorrectedMeanwhile;
   }
 
   /**
@@ -155,7 +155,7 @@ public final class RecordService {
         () -> {
           try {
             return attempt.run();
-          } catch (DrawerConflict | CorrectedMeanwhile never) {
+          } catch (DrawerConflict | CutRecord.CorrectedMeanwhile never) {
             throw new IllegalStateException("Somebody wrote out of turn", never);
           }
         });

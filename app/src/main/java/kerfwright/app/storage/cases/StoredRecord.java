@@ -19,7 +19,6 @@ import kerfwright.app.storage.stock.StoredDrawer;
 import kerfwright.practice.drawer.DrawerConflict;
 import kerfwright.practice.drawer.DrawerEntry;
 import kerfwright.practice.record.Chain;
-import kerfwright.practice.record.CorrectedMeanwhile;
 import kerfwright.practice.record.Correction;
 import kerfwright.practice.record.CutRecord;
 import kerfwright.practice.record.RecordEntry;
